@@ -1,0 +1,54 @@
+/**
+ * The compact form of all predictions of a practical, made at build and read by deduction in the page: every allowed salt against
+ * every line of the record. JSON only, no class, no function, so that it can stand in a page.
+ */
+import type { Observation, Statement } from "../practical.ts";
+
+export interface SaltEntry {
+  /** mhchem, without water of crystallisation: "ZnSO4". */
+  formula: string;
+  cation: string;
+  anion: string;
+}
+
+/** One line of the record and all that could be seen there. */
+export interface TableCell {
+  id: string;
+  /** Letters of the samples it is done on. */
+  samples: string[];
+  /** Different observations some salt would show, then some general ones no salt shows. */
+  readings: Observation[];
+  /** Each reading in words, same order. */
+  words: string[];
+  /**
+   * agrees[r]: bit mask over readings: those that a person who recorded reading r may have had before them (colour synonyms,
+   * "slight" against "none"). Bit r itself is always set.
+   */
+  agrees: number[];
+}
+
+/** Predictions for samples given in the same way (same form, same concentration). */
+export interface PredictionSet {
+  /** Indices into `salts` of the salts such a sample may hold. */
+  salts: number[];
+  /** accepts[i][c]: bit mask over cell c's readings that salt salts[i] may show; 0 where the cell is not done or not predicted. */
+  accepts: number[][];
+  /** facts[i][c]: index into `facts`, the engine's number behind the main reading, or -1. */
+  facts: number[][];
+  /** Salts that cannot be such a sample, with the computed reason. */
+  cannotBe: { salt: number; reason: string }[];
+}
+
+export interface PredictionTable {
+  salts: SaltEntry[];
+  cells: TableCell[];
+  /** Short sentences such as "7.8 g/dm3 of BaSO4". */
+  facts: string[];
+  sets: PredictionSet[];
+  /** Each sample with its set. */
+  samples: { label: string; set: number }[];
+  paper: Statement;
+}
+
+/** A record in the table's terms: reading index for each sample and cell; absent = not done. */
+export type TableRecord = Record<string, Record<string, number>>;

@@ -1,0 +1,58 @@
+/** The bench as it must stand before the first test: the shapes only. */
+import type { TubeSize } from "../constants/glassware.ts";
+
+/** A kind of glassware with the sizes that decide depths. */
+export type { TubeSize } from "../constants/glassware.ts";
+
+/** A fill mark: how far up the liquid should stand after a step. */
+export interface FillMark {
+  /** Total volume up to here, cm3. */
+  cm3: number;
+  /** Height of the liquid above the inside of the bottom, mm. */
+  depthMm: number;
+  /** What is added to reach it: "1 cm3 of P", "excess sodium hydroxide". */
+  what: string;
+}
+
+export interface PlannedTube {
+  /** Written on the tube: "P a". */
+  label: string;
+  sample: string;
+  part: string;
+  size: TubeSize;
+  /** Solid put in first, g: it makes no mark, but a drawing shows it. */
+  solidG?: number;
+  marks: FillMark[];
+  /** Set when the tube is heated: filling must stay below this, cm3. */
+  heatingLimitCm3?: number;
+}
+
+export interface PlannedReagent {
+  id: string;
+  name: string;
+  concentration?: string;
+  /** Used in all, cm3. */
+  neededCm3: number;
+  /** Set out, cm3: with the stated margin, rounded up. */
+  setOutCm3: number;
+  /** Pieces of a solid reagent, where it is one. */
+  pieces?: number;
+  cautions: string[];
+}
+
+export interface BenchPlan {
+  tubes: PlannedTube[];
+  reagents: PlannedReagent[];
+  /** Volume of each sample solution used, cm3, or mass of solid, g, with what to set out. */
+  samples: { sample: string; needed: string; setOut: string }[];
+  /** Papers, splints, limewater, burner: what, how many, and what to do with them first. */
+  extras: { what: string; count: number; prepare?: string; because: string }[];
+  /** Steps whose gas could harm: gas and the salts it would come from. */
+  gases: { cell: string; gas: string; from: string[]; have: string }[];
+  /** Cautions for the whole bench, plain sentences, most serious first. */
+  cautions: string[];
+  /** Checks before beginning, in order. */
+  checks: string[];
+  /** Warnings: filling above the safe heating limit and the like. */
+  warnings: string[];
+}

@@ -1,0 +1,113 @@
+/**
+ * What a person sees in one test, as data. An author writes the short form (`precipitate: white`, or just `no visible change`);
+ * the schema turns it into one full form that the bench predicts and deduction compares.
+ */
+import { z } from "zod";
+import { type Colour, colour } from "./colour.ts";
+import { describe } from "./quantity.ts";
+
+/** A solid that appears during the test. `slight`: a faint cloudiness near the limit of sight. */
+export interface Precipitate {
+  colour: Colour;
+  amount: "plain" | "slight";
+}
+
+/** What becomes of a precipitate that was there when the test began. */
+export type Fate = "remains" | "partly dissolves" | "dissolves";
+
+/** A gas with the evidence that names it. */
+export interface GasSeen {
+  /** mhchem formula, e.g. "NH3". */
+  formula: Gas;
+  /** What showed it: a key of GAS_EVIDENCE. */
+  evidence: string;
+}
+
+/** Gases a school practical tests for. */
+export const GASES = ["NH3", "CO2", "SO2", "H2", "O2", "Cl2", "NO2", "HCl", "H2O"] as const;
+export type Gas = (typeof GASES)[number];
+
+/**
+ * One observation. A field that is absent was not looked at and says nothing, except that `none: true` says that nothing changed.
+ * - `precipitate`: false = none formed; an object = this one formed.
+ * - `fate`: of the precipitate already in the tube.
+ * - `solution`: colour of the liquid at the end.
+ * - `gas`: false = gas tested for and not found.
+ */
+export interface Observation {
+  none?: true;
+  precipitate?: Precipitate | false;
+  fate?: Fate;
+  solution?: Colour;
+  effervescence?: boolean;
+  gas?: GasSeen | false;
+  residue?: { hot?: Colour; cold?: Colour };
+  flame?: Colour | false;
+}
+
+const precipitate = z.union(
+  [
+    z.literal(false),
+    z.literal("none").transform(() => false as const),
+    colour.transform((name): Precipitate => ({ colour: name, amount: "plain" })),
+    z.strictObject({ colour, amount: z.enum(["plain", "slight"]).default("plain") }),
+  ],
+  {
+    error: (issue) =>
+      `found ${describe(issue.input)}, expected a colour such as "white", or { colour: white, amount: slight }, or none`,
+  },
+);
+
+/** The usual evidence for each gas: the words credited when an author gives only the formula. Sources: boards' gas tables. */
+export const GAS_EVIDENCE: Record<Gas, string> = {
+  NH3: "damp red litmus turns blue",
+  CO2: "limewater turns milky",
+  SO2: "acidified manganate(VII) paper turns from purple to colourless",
+  H2: "lighted splint gives a squeaky pop",
+  O2: "glowing splint relights",
+  Cl2: "damp litmus is bleached",
+  NO2: "brown gas",
+  HCl: "damp blue litmus turns red",
+  H2O: "anhydrous copper(II) sulfate turns blue",
+};
+
+const gasName = z.enum(GASES, {
+  error: (issue) => `found ${describe(issue.input)}, expected one of ${GASES.join(", ")}`,
+});
+const gas = z.union(
+  [
+    z.literal(false),
+    z.literal("none").transform(() => false as const),
+    gasName.transform((formula): GasSeen => ({ formula, evidence: GAS_EVIDENCE[formula] })),
+    z.strictObject({ formula: gasName, evidence: z.string().min(3) }),
+  ],
+  { error: (issue) => `found ${describe(issue.input)}, expected a gas such as NH3 or CO2, or none` },
+);
+
+const NO_CHANGE = "no visible change";
+
+const fullObservation = z
+  .strictObject({
+    precipitate: precipitate.optional(),
+    fate: z
+      .enum(["remains", "partly dissolves", "dissolves"], {
+        error: (issue) => `found ${describe(issue.input)}, expected remains, partly dissolves or dissolves`,
+      })
+      .optional(),
+    solution: colour.optional(),
+    effervescence: z.boolean().optional(),
+    gas: gas.optional(),
+    residue: z.strictObject({ hot: colour.optional(), cold: colour.optional() }).optional(),
+    flame: z.union([z.literal(false), z.literal("none").transform(() => false as const), colour]).optional(),
+  })
+  .refine((seen) => Object.keys(seen).length > 0, {
+    message: `found an observation that says nothing, expected something seen, or "${NO_CHANGE}"`,
+  });
+
+/** Reads an observation: `no visible change`, or what was seen as named entries. */
+export const observation = z
+  .union([z.literal(NO_CHANGE), fullObservation], {
+    error: (issue) =>
+      `found ${describe(issue.input)}, expected "${NO_CHANGE}" or what was seen, such as { precipitate: white } or { gas: NH3 }`,
+  })
+  .transform((seen): Observation => (seen === NO_CHANGE ? { none: true } : seen));
