@@ -1,0 +1,223 @@
+/**
+ * Chemical equilibrium in a test tube: amounts of components in, concentrations, solids and gases out.
+ *
+ * Method: Gibbs energy minimum, found by Newton's method on the KKT conditions with an active set of phases (drop the most negative,
+ * add the most supersaturated for each cation). Fast and exact for a handful of phases; ill-conditioned at exact equivalence points,
+ * where a looser residual is accepted (see newton.ts). It knows nothing of test tubes: what may form is decided by the caller.
+ */
+import { CAPPED_IONIC_STRENGTH, daviesA } from "./activity.ts";
+import { coldStart } from "./first-guess.ts";
+import { type Balance, type Iterate, newton, WATER_KG_PER_MOL, type Workspace } from "./newton.ts";
+import { addSupersaturated, dropNegative, saturationOf } from "./phase-set.ts";
+import { compileDatabase, type Database, type Phase, WATER } from "./species.ts";
+import { buildSystem, lnWaterActivity, type System } from "./system.ts";
+
+/** Amounts in a vessel: moles of each basis component (H+ may be negative: alkali), and the water they were brought in. */
+export interface EquilibriumProblem {
+  /** mol by component id; "H2O" counts water bound in reagents, beside `waterKg`. */
+  totals: Readonly<Record<string, number>>;
+  waterKg: number;
+}
+
+export interface Conditions {
+  celsius?: number;
+  /** Ionic strength above which the activity coefficient is held; Infinity to compare with codes that do not cap. */
+  ionicStrengthCap?: number;
+  /** Gases that may leave, each at its partial pressure in atm. Others stay dissolved. */
+  gases?: Readonly<Record<string, number>>;
+  /** Further rule on which solids may form; without it, those that form within minutes. */
+  allowsSolid?: ((phase: Phase) => boolean) | undefined;
+}
+
+export interface EquilibriumResult {
+  converged: true;
+  /** mol/kg of each dissolved species. */
+  molality: Map<string, number>;
+  /** mol of each solid or gas phase present. */
+  phases: Map<string, number>;
+  /** log10 (ion product / K) of every phase considered, present or not. */
+  saturation: Map<string, number>;
+  pH: number;
+  ionicStrength: number;
+  waterKg: number;
+  waterActivity: number;
+  iterations: number;
+  /** To begin the next, similar problem from here. */
+  start: Start;
+}
+export interface NotConverged {
+  converged: false;
+  reason: string;
+}
+
+/** Opaque starting point for a similar problem. */
+export interface Start {
+  system: System;
+  y: Float64Array;
+  solutes: number;
+  ionicStrength: number;
+  present: number[];
+  amounts: number[];
+}
+
+export type Solver = (
+  problem: EquilibriumProblem,
+  conditions?: Conditions,
+  start?: Start,
+) => EquilibriumResult | NotConverged;
+
+const MAX_ROUNDS = 60;
+const MAX_ITERATIONS = 150;
+
+/** Makes a solver over a database; it keeps the compiled systems of the mixtures it has met. */
+export function createSolver(database: Database = compileDatabase()): Solver {
+  const systems = new Map<string, System>();
+  let work: Workspace = workspace(0, 0);
+
+  function systemFor(
+    present: number[],
+    celsius: number,
+    gases: Conditions["gases"],
+    allowsSolid: Conditions["allowsSolid"],
+  ) {
+    const key = `${present.join(",")}|${celsius}|${gases ? Object.keys(gases).join(",") : ""}`;
+    const known = allowsSolid ? undefined : systems.get(key);
+    if (known) return known;
+    const allows = (phase: Phase) =>
+      phase.kind === "gas"
+        ? gases?.[phase.id] !== undefined
+        : allowsSolid
+          ? allowsSolid(phase)
+          : (phase.row?.formsInMinutes ?? false);
+    const built = buildSystem(database, present, celsius, allows);
+    if (!allowsSolid) systems.set(key, built);
+    return built;
+  }
+
+  return (problem, conditions = {}, start) => {
+    const celsius = conditions.celsius ?? 25;
+    const present = database.components.flatMap(({ id }, index) =>
+      id === "H+" || Math.abs(problem.totals[id] ?? 0) > 0 ? [index] : [],
+    );
+    const system = systemFor(present, celsius, conditions.gases, conditions.allowsSolid);
+    if (work.molality.length < system.species.length || work.rowScale.length < present.length) {
+      work = workspace(system.species.length, present.length);
+    }
+    const balance = balanceOf(system, database, problem, conditions);
+    const begin = [
+      () => (start && start.system === system ? resume(system, start, problem.waterKg) : undefined),
+      () => coldStart(system, balance, problem.waterKg),
+      () => idealStart(system, balance, problem.waterKg, work),
+    ];
+    for (const from of begin) {
+      const at = from();
+      if (at === undefined) continue;
+      const iterations = settle(system, balance, at, work);
+      if (iterations >= 0) return resultOf(system, balance, at, iterations);
+    }
+    return {
+      converged: false,
+      reason: `no equilibrium found for ${present.map((index) => database.components[index].id).join(", ")}`,
+    };
+  };
+}
+
+function workspace(species: number, components: number): Workspace {
+  const n = components + 3 + components + 4;
+  return {
+    matrix: new Float64Array(n * n),
+    right: new Float64Array(n),
+    molality: new Float64Array(species),
+    rowScale: new Float64Array(components),
+  };
+}
+
+function balanceOf(system: System, database: Database, problem: EquilibriumProblem, conditions: Conditions): Balance {
+  const totals = Float64Array.from(system.components, (index) => problem.totals[database.components[index].id] ?? 0);
+  let everything = 1e-6;
+  for (const total of totals) everything += Math.abs(total);
+  const lnBound = new Float64Array(system.species.length);
+  for (let i = 0; i < lnBound.length; i++) {
+    let bound = everything * 3;
+    for (let k = system.speciesStart[i]; k < system.speciesStart[i + 1]; k++) {
+      const j = system.speciesComponent[k];
+      const nu = system.speciesMoles[k];
+      if (j !== system.proton && nu > 0) bound = Math.min(bound, totals[j] / nu);
+    }
+    lnBound[i] = Math.log(bound / problem.waterKg);
+  }
+  return {
+    totals,
+    waterMol: problem.waterKg / WATER_KG_PER_MOL + (problem.totals[WATER] ?? 0),
+    lnBound,
+    daviesA: daviesA(system.celsius),
+    cap: conditions.ionicStrengthCap ?? CAPPED_IONIC_STRENGTH,
+    lnPressure: Float64Array.from(system.phases, (phase) =>
+      phase.kind === "gas" ? Math.log(conditions.gases?.[phase.id] as number) : 0,
+    ),
+  };
+}
+
+/** Last resort: the equilibrium of the ideal solution, which is convex and settles where the real one does not. */
+function idealStart(system: System, balance: Balance, waterKg: number, work: Workspace): Iterate | undefined {
+  const ideal = { ...balance, cap: 0 };
+  const at = coldStart(system, ideal, waterKg);
+  return settle(system, ideal, at, work) < 0 ? undefined : at;
+}
+
+function resume(system: System, from: Start, waterKg: number): Iterate {
+  const amounts = new Float64Array(system.components.length + 4);
+  amounts.set(from.amounts);
+  return {
+    y: Float64Array.from(from.y),
+    solutes: from.solutes,
+    ionicStrength: from.ionicStrength,
+    waterKg,
+    present: [...from.present],
+    amounts,
+    lnM: new Float64Array(system.species.length),
+  };
+}
+
+/** Finds the phases present and their amounts. Returns the number of Newton iterations, or -1. */
+function settle(system: System, balance: Balance, at: Iterate, work: Workspace): number {
+  let iterations = 0;
+  for (let round = 0; round < MAX_ROUNDS; round++) {
+    const taken = newton(system, balance, at, work, MAX_ITERATIONS);
+    if (taken < 0) return -1;
+    iterations += taken;
+    if (dropNegative(at)) continue;
+    if (!addSupersaturated(system, balance, at)) return iterations;
+  }
+  return -1;
+}
+
+function resultOf(system: System, balance: Balance, at: Iterate, iterations: number): EquilibriumResult {
+  const molality = new Map<string, number>();
+  system.species.forEach((entry, i) => {
+    molality.set(entry.id, Math.exp(at.lnM[i]));
+  });
+  const saturation = new Map<string, number>();
+  system.phases.forEach((phase, p) => {
+    saturation.set(phase.id, saturationOf(system, balance, at, p) / Math.LN10);
+  });
+  return {
+    converged: true,
+    molality,
+    phases: new Map(at.present.map((p, q) => [system.phases[p].id, at.amounts[q]])),
+    saturation,
+    pH: -at.y[system.proton] / Math.LN10,
+    ionicStrength: at.ionicStrength,
+    waterKg: at.waterKg,
+    waterActivity: Math.exp(lnWaterActivity(at.solutes)),
+    iterations,
+    start: {
+      system,
+      y: Float64Array.from(at.y),
+      solutes: at.solutes,
+      ionicStrength: at.ionicStrength,
+      present: [...at.present],
+      amounts: [...at.amounts.subarray(0, at.present.length)],
+    },
+  };
+}
