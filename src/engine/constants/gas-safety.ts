@@ -1,0 +1,114 @@
+/**
+ * Each gas a school practical may give off: what it can do to a person, how it is shown, what stands ready before it comes.
+ * Sources read: the boards' gas tables (tests), CLEAPSS Student Safety Sheet 30 (ammonia). "from memory": CLEAPSS sheets not read again.
+ */
+export interface GasSafety {
+  name: string;
+  /** 0: can harm in class amounts; 1: unpleasant or a burning risk; 2: no hazard of its own in a test-tube. */
+  rank: 0 | 1 | 2;
+  /** A caution in one or two plain sentences. */
+  hazard: string;
+  /** How it is shown. */
+  test: string;
+  /** What to have ready, as it stands between "have" and "ready". */
+  have: string;
+  /** The way of testing in a procedure that shows this gas; absent where the eye is enough or the procedure knows none. */
+  shownBy?:
+    | "damp red litmus"
+    | "damp blue litmus"
+    | "limewater"
+    | "glowing splint"
+    | "lighted splint"
+    | "acidified manganate(VII) paper";
+  source: string;
+}
+
+type GasFormula = "NH3" | "CO2" | "SO2" | "H2" | "O2" | "Cl2" | "NO2" | "HCl" | "H2O";
+
+export const GAS_SAFETY: Readonly<Record<GasFormula, GasSafety>> = {
+  Cl2: {
+    name: "chlorine",
+    rank: 0,
+    hazard:
+      "Chlorine is toxic and hurts eyes and lungs. Keep the room well aired, keep your face away and stopper the tube after the test.",
+    test: "damp blue litmus turns red, then is bleached",
+    have: "damp blue litmus paper and a stopper",
+    shownBy: "damp blue litmus",
+    source: "test: boards' gas tables; hazard from memory (CLEAPSS)",
+  },
+  NO2: {
+    name: "nitrogen dioxide",
+    rank: 0,
+    hazard:
+      "Nitrogen dioxide is very toxic and harms the lungs hours later. Use a fume cupboard or only a pinch in a well aired room, and do not smell it.",
+    test: "seen as a brown gas",
+    have: "a fume cupboard or an open window, and white paper behind the tube",
+    source: "test: common practice; hazard from memory (CLEAPSS)",
+  },
+  SO2: {
+    name: "sulfur dioxide",
+    rank: 0,
+    hazard:
+      "Sulfur dioxide is toxic and can set off asthma. Keep the room well aired; anyone with asthma stays away from this test.",
+    test: "acidified manganate(VII) paper turns from purple to colourless",
+    have: "acidified manganate(VII) paper",
+    shownBy: "acidified manganate(VII) paper",
+    source: "test: boards' gas tables; hazard from memory (CLEAPSS)",
+  },
+  NH3: {
+    name: "ammonia",
+    rank: 0,
+    hazard: "Ammonia hurts eyes and lungs. Smell only by wafting a little towards you, never over the tube.",
+    test: "damp red litmus turns blue",
+    have: "damp red litmus paper",
+    shownBy: "damp red litmus",
+    source: "CLEAPSS Student Safety Sheet 30; boards' gas tables",
+  },
+  HCl: {
+    name: "hydrogen chloride",
+    rank: 0,
+    hazard: "Hydrogen chloride hurts eyes and lungs. Keep the room well aired and your face away from the tube.",
+    test: "damp blue litmus turns red",
+    have: "damp blue litmus paper",
+    shownBy: "damp blue litmus",
+    source: "from memory (CLEAPSS)",
+  },
+  H2: {
+    name: "hydrogen",
+    rank: 1,
+    hazard:
+      "Hydrogen burns with a pop. Test only a tube-full, with the lighted splint at the mouth and your face away.",
+    test: "lighted splint gives a squeaky pop",
+    have: "a lighted splint",
+    shownBy: "lighted splint",
+    source: "test: boards' gas tables; hazard from memory (CLEAPSS)",
+  },
+  O2: {
+    name: "oxygen",
+    rank: 1,
+    hazard:
+      "Oxygen makes things burn fiercely. Take the splint out as soon as it relights and do not drop it into the tube.",
+    test: "glowing splint relights",
+    have: "a glowing splint",
+    shownBy: "glowing splint",
+    source: "test: boards' gas tables; hazard from memory (CLEAPSS)",
+  },
+  CO2: {
+    name: "carbon dioxide",
+    rank: 2,
+    hazard: "Fizzing can carry acid out of the tube. Add the acid a little at a time.",
+    test: "limewater turns milky",
+    have: "limewater",
+    shownBy: "limewater",
+    source: "test: boards' gas tables; hazard: common practice, no source",
+  },
+  H2O: {
+    name: "water vapour",
+    rank: 2,
+    hazard:
+      "Water that runs back cracks hot glass. When a dry solid is heated, keep the mouth of its tube a little lower than the bottom.",
+    test: "anhydrous copper(II) sulfate turns blue",
+    have: "a little anhydrous copper(II) sulfate",
+    source: "test: boards' tables; hazard: common practice, no source",
+  },
+};
