@@ -2,7 +2,7 @@
  * The compact form of all predictions of a practical, made at build and read by deduction in the page: every allowed salt against
  * every line of the record. JSON only, no class, no function, so that it can stand in a page.
  */
-import type { Observation, Statement } from "../practical.ts";
+import type { Gas, Observation, Statement } from "../practical.ts";
 
 export interface SaltEntry {
   /** mhchem, without water of crystallisation: "ZnSO4". */
@@ -25,6 +25,8 @@ export interface TableCell {
    * "slight" against "none"). Bit r itself is always set.
    */
   agrees: number[];
+  /** Gases some salt gives off here in an amount that can be shown or felt, with those salts (indices), tested for or not. */
+  comesOff: { gas: Gas; salts: number[] }[];
 }
 
 /** Predictions for samples given in the same way (same form, same concentration). */

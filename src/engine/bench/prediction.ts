@@ -1,19 +1,19 @@
 /** What the engine expects of one salt in one procedure: the shapes only. */
-import type { Observation } from "../practical.ts";
+import type { Gas, Observation } from "../practical.ts";
 
 /** Why something is seen: one chemical event with the numbers behind it. */
 export interface BenchEvent {
-  kind: "precipitate forms" | "precipitate dissolves" | "gas leaves" | "solution colour" | "redox";
+  kind: "precipitate forms" | "precipitate dissolves" | "gas leaves" | "redox";
   /** The solid or gas concerned, as a species id ("BaSO4(s)", "NH3(g)"). */
   phase?: string;
   /** Most solid present during the test, g/dm3 of mixture. */
   gramsPerDm3?: number;
   /** Fraction of the precipitate that has dissolved at the end, 0 to 1. */
   dissolved?: number;
-  /** Main species it dissolves as. */
-  dissolvedAs?: string;
-  /** Partial pressure of the gas above the liquid, atm. */
+  /** Partial pressure of the gas above the liquid when it was tested, atm. */
   atm?: number;
+  /** Gas that left as bubbles, cm3 at room temperature. */
+  cm3?: number;
   /** Net ionic equation, balanced in atoms and charge, mhchem with state symbols. */
   equation?: string;
   /** Key of the kinetic gate that let this happen or kept something else from happening. */
@@ -25,6 +25,10 @@ export interface Prediction {
   /** Acceptable observations, the likeliest first; more than one when the sight is borderline. */
   readings: Observation[];
   events: BenchEvent[];
-  /** Gates that kept something from being seen here. */
+  /** Gases that come off in an amount that can be shown or felt, tested for or not. */
+  gases: Gas[];
+  /** Kinetic gates that acted (see constants/kinetic-gates.ts). */
   gates: string[];
+  /** Solids that equilibrium alone would make of this mixture but that do not form within minutes, with the reason in their row. */
+  heldBack: string[];
 }

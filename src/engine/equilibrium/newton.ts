@@ -38,6 +38,8 @@ export interface Balance {
   cap: number;
   /** ln of the partial pressure at which each phase is saturated (0 for solids). */
   lnPressure: Float64Array;
+  /** 1 where a phase may form, 0 where only its saturation is told. */
+  allowed: Uint8Array;
 }
 
 export interface Workspace {

@@ -40,7 +40,7 @@ export function addSupersaturated(system: System, balance: Balance, at: Iterate)
   let best = -1;
   let most = SUPERSATURATED;
   for (let p = 0; p < system.phases.length; p++) {
-    if (at.present.includes(p)) continue;
+    if (balance.allowed[p] === 0 || at.present.includes(p)) continue;
     const ln = saturationOf(system, balance, at, p);
     if (ln > most) {
       most = ln;

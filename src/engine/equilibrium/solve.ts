@@ -25,8 +25,8 @@ export interface Conditions {
   ionicStrengthCap?: number;
   /** Gases that may leave, each at its partial pressure in atm. Others stay dissolved. */
   gases?: Readonly<Record<string, number>>;
-  /** Further rule on which solids may form; without it, those that form within minutes. */
-  allowsSolid?: ((phase: Phase) => boolean) | undefined;
+  /** Solids that may form although they do not form within minutes in the cold (boiling opens some). */
+  alsoAllowed?: readonly string[];
 }
 
 export interface EquilibriumResult {
@@ -35,7 +35,10 @@ export interface EquilibriumResult {
   molality: Map<string, number>;
   /** mol of each solid or gas phase present. */
   phases: Map<string, number>;
-  /** log10 (ion product / K) of every phase considered, present or not. */
+  /**
+   * log10 (ion product / K) of every solid and gas these components can make, also of those that may not form here. For a gas that may
+   * not leave, this is log10 of its partial pressure in atm.
+   */
   saturation: Map<string, number>;
   pH: number;
   ionicStrength: number;
@@ -74,24 +77,14 @@ export function createSolver(database: Database = compileDatabase()): Solver {
   const systems = new Map<string, System>();
   let work: Workspace = workspace(0, 0);
 
-  function systemFor(
-    present: number[],
-    celsius: number,
-    gases: Conditions["gases"],
-    allowsSolid: Conditions["allowsSolid"],
-  ) {
-    const key = `${present.join(",")}|${celsius}|${gases ? Object.keys(gases).join(",") : ""}`;
-    const known = allowsSolid ? undefined : systems.get(key);
-    if (known) return known;
-    const allows = (phase: Phase) =>
-      phase.kind === "gas"
-        ? gases?.[phase.id] !== undefined
-        : allowsSolid
-          ? allowsSolid(phase)
-          : (phase.row?.formsInMinutes ?? false);
-    const built = buildSystem(database, present, celsius, allows);
-    if (!allowsSolid) systems.set(key, built);
-    return built;
+  function systemFor(present: number[], celsius: number) {
+    const key = `${celsius}|${present.join(",")}`;
+    let system = systems.get(key);
+    if (!system) {
+      system = buildSystem(database, present, celsius);
+      systems.set(key, system);
+    }
+    return system;
   }
 
   return (problem, conditions = {}, start) => {
@@ -99,7 +92,7 @@ export function createSolver(database: Database = compileDatabase()): Solver {
     const present = database.components.flatMap(({ id }, index) =>
       id === "H+" || Math.abs(problem.totals[id] ?? 0) > 0 ? [index] : [],
     );
-    const system = systemFor(present, celsius, conditions.gases, conditions.allowsSolid);
+    const system = systemFor(present, celsius);
     if (work.molality.length < system.species.length || work.rowScale.length < present.length) {
       work = workspace(system.species.length, present.length);
     }
@@ -153,8 +146,9 @@ function balanceOf(system: System, database: Database, problem: EquilibriumProbl
     daviesA: daviesA(system.celsius),
     cap: conditions.ionicStrengthCap ?? CAPPED_IONIC_STRENGTH,
     lnPressure: Float64Array.from(system.phases, (phase) =>
-      phase.kind === "gas" ? Math.log(conditions.gases?.[phase.id] as number) : 0,
+      phase.kind === "gas" ? Math.log(conditions.gases?.[phase.id] ?? 1) : 0,
     ),
+    allowed: Uint8Array.from(system.phases, (phase) => (mayForm(phase, conditions) ? 1 : 0)),
   };
 }
 
@@ -163,6 +157,11 @@ function idealStart(system: System, balance: Balance, waterKg: number, work: Wor
   const ideal = { ...balance, cap: 0 };
   const at = coldStart(system, ideal, waterKg);
   return settle(system, ideal, at, work) < 0 ? undefined : at;
+}
+
+function mayForm(phase: Phase, conditions: Conditions): boolean {
+  if (phase.kind === "gas") return conditions.gases?.[phase.id] !== undefined;
+  return (phase.row?.formsInMinutes ?? false) || (conditions.alsoAllowed?.includes(phase.id) ?? false);
 }
 
 function resume(system: System, from: Start, waterKg: number): Iterate {

@@ -2,6 +2,7 @@
  * The constant set in the form the solver works with: each reaction row read once into numbers. `nu` is the stoichiometry on the
  * basis components: what one mole of the species or phase is made of (water counted apart).
  */
+import { HYDROLYSIS_ENTHALPY } from "../constants/log-k/estimates.ts";
 import { basis, type Reaction, reactions } from "../constants/log-k/index.ts";
 import { parseEquation, type Term } from "../formula/equation.ts";
 
@@ -16,7 +17,7 @@ export interface Species {
   water: number;
   /** log10 K of formation from the components at 25 C, ionic strength 0, molal. */
   logK: number;
-  /** Reaction enthalpy, kJ/mol; 0 where unknown (K then stays at its 25 C value). */
+  /** Reaction enthalpy, kJ/mol. Where unknown: estimated for hydroxo complexes, else 0 (K then stays at its 25 C value). */
   dH: number;
   row: Reaction | undefined;
 }
@@ -70,7 +71,7 @@ export function compileDatabase(rows: readonly Reaction[] = reactions): Database
       nu: [...nu],
       water,
       logK: row.logK,
-      dH: row.dH ?? 0,
+      dH: row.dH ?? estimatedEnthalpy(row, nu.get(componentIndex.get("H+") as number) ?? 0),
       row,
     };
     if (row.phase === "aqueous") {
@@ -78,4 +79,9 @@ export function compileDatabase(rows: readonly Reaction[] = reactions): Database
     } else phases.push({ ...entry, kind: row.phase });
   }
   return { components, componentIndex, species, phases };
+}
+
+/** A hydroxo complex without a published enthalpy gets the mean of those that have one, for each proton set free. */
+function estimatedEnthalpy(row: Reaction, protons: number): number {
+  return row.phase === "aqueous" && protons < 0 ? -protons * HYDROLYSIS_ENTHALPY.value : 0;
 }

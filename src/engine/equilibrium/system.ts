@@ -51,20 +51,14 @@ function sparse(rows: readonly Species[], position: Map<number, number>) {
 }
 
 /**
- * Selects what the given components can form.
+ * Selects what the given components can form, phases that kinetics keeps from forming included (their saturation is told too).
  * @param present database indices of the components, H+ among them.
- * @param allows which phases may form (kinetics decides that, not the solver).
  */
-export function buildSystem(
-  database: Database,
-  present: readonly number[],
-  celsius: number,
-  allows: (phase: Phase) => boolean,
-): System {
+export function buildSystem(database: Database, present: readonly number[], celsius: number): System {
   const position = new Map(present.map((which, index) => [which, index]));
   const possible = (entry: Species) => entry.nu.every(([which]) => position.has(which));
   const species = database.species.filter(possible);
-  const phases = database.phases.filter((phase) => possible(phase) && allows(phase));
+  const phases = database.phases.filter(possible);
   const s = sparse(species, position);
   const p = sparse(phases, position);
   const lnK = (entry: Species) => logKAt(entry, celsius) * LN10;

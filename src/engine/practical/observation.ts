@@ -4,6 +4,7 @@
  */
 import { z } from "zod";
 import { type Colour, colour } from "./colour.ts";
+import { dispatch } from "./dispatch.ts";
 import { describe } from "./quantity.ts";
 
 /** A solid that appears during the test. `slight`: a faint cloudiness near the limit of sight. */
@@ -45,18 +46,15 @@ export interface Observation {
   flame?: Colour | false;
 }
 
-const precipitate = z.union(
-  [
-    z.literal(false),
-    z.literal("none").transform(() => false as const),
-    colour.transform((name): Precipitate => ({ colour: name, amount: "plain" })),
-    z.strictObject({ colour, amount: z.enum(["plain", "slight"]).default("plain") }),
-  ],
-  {
-    error: (issue) =>
-      `found ${describe(issue.input)}, expected a colour such as "white", or { colour: white, amount: slight }, or none`,
-  },
-);
+const isGroup = (input: unknown) => typeof input === "object" && input !== null;
+const isNone = (input: unknown) => input === false || input === "none";
+const none = z.unknown().transform(() => false as const);
+
+const precipitate = dispatch<Precipitate | false>((input) => {
+  if (isNone(input)) return none;
+  if (isGroup(input)) return z.strictObject({ colour, amount: z.enum(["plain", "slight"]).default("plain") });
+  return colour.transform((name): Precipitate => ({ colour: name, amount: "plain" }));
+});
 
 /** The usual evidence for each gas: the words credited when an author gives only the formula. Sources: boards' gas tables. */
 export const GAS_EVIDENCE: Record<Gas, string> = {
@@ -74,15 +72,11 @@ export const GAS_EVIDENCE: Record<Gas, string> = {
 const gasName = z.enum(GASES, {
   error: (issue) => `found ${describe(issue.input)}, expected one of ${GASES.join(", ")}`,
 });
-const gas = z.union(
-  [
-    z.literal(false),
-    z.literal("none").transform(() => false as const),
-    gasName.transform((formula): GasSeen => ({ formula, evidence: GAS_EVIDENCE[formula] })),
-    z.strictObject({ formula: gasName, evidence: z.string().min(3) }),
-  ],
-  { error: (issue) => `found ${describe(issue.input)}, expected a gas such as NH3 or CO2, or none` },
-);
+const gas = dispatch<GasSeen | false>((input) => {
+  if (isNone(input)) return none;
+  if (isGroup(input)) return z.strictObject({ formula: gasName, evidence: z.string().min(3) });
+  return gasName.transform((formula): GasSeen => ({ formula, evidence: GAS_EVIDENCE[formula] }));
+});
 
 const NO_CHANGE = "no visible change";
 
@@ -98,16 +92,17 @@ const fullObservation = z
     effervescence: z.boolean().optional(),
     gas: gas.optional(),
     residue: z.strictObject({ hot: colour.optional(), cold: colour.optional() }).optional(),
-    flame: z.union([z.literal(false), z.literal("none").transform(() => false as const), colour]).optional(),
+    flame: dispatch<Colour | false>((input) => (isNone(input) ? none : colour)).optional(),
   })
   .refine((seen) => Object.keys(seen).length > 0, {
     message: `found an observation that says nothing, expected something seen, or "${NO_CHANGE}"`,
   });
 
 /** Reads an observation: `no visible change`, or what was seen as named entries. */
-export const observation = z
-  .union([z.literal(NO_CHANGE), fullObservation], {
-    error: (issue) =>
-      `found ${describe(issue.input)}, expected "${NO_CHANGE}" or what was seen, such as { precipitate: white } or { gas: NH3 }`,
-  })
-  .transform((seen): Observation => (seen === NO_CHANGE ? { none: true } : seen));
+export const observation = dispatch<Observation>((input) => {
+  if (input === NO_CHANGE) return z.unknown().transform((): Observation => ({ none: true }));
+  if (isGroup(input)) return fullObservation;
+  return {
+    fault: `found ${describe(input)}, expected "${NO_CHANGE}" or what was seen, such as { precipitate: white } or { gas: NH3 }`,
+  };
+});

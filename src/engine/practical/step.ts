@@ -1,5 +1,6 @@
 /** One thing done with the hands. An author writes `add: NaOH(aq)` with `drops: 5`; the schema gives `{ do: "add", ... }`. */
 import { z } from "zod";
+import { dispatch } from "./dispatch.ts";
 import {
   type Concentration,
   concentration,
@@ -125,19 +126,8 @@ const shapes: Record<(typeof VERBS)[number], z.ZodType<Step>> = {
 };
 
 /** Reads one step. The verb is found first, so that a fault is told about that verb and not about all of them. */
-export const step = z.unknown().transform((input, context): Step => {
+export const step = dispatch<Step>((input) => {
   const verb =
     typeof input === "object" && input !== null ? VERBS.find((name) => Object.hasOwn(input, name)) : undefined;
-  if (verb === undefined) {
-    context.addIssue({
-      code: "custom",
-      message: `found ${describe(input)}, expected a step: one of ${VERBS.join(", ")}`,
-    });
-    return z.NEVER;
-  }
-  const read = shapes[verb].safeParse(input);
-  if (read.success) return read.data;
-  for (const issue of read.error.issues)
-    context.addIssue({ code: "custom", path: issue.path as (string | number)[], message: issue.message });
-  return z.NEVER;
+  return verb ? shapes[verb] : { fault: `found ${describe(input)}, expected a step: one of ${VERBS.join(", ")}` };
 });

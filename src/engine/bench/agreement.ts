@@ -1,0 +1,54 @@
+/** When a recorded observation and a predicted one can be the same sight. */
+import { type Observation, sameColour } from "../practical.ts";
+
+/** True when nothing changed that a person would write down; a precipitate that merely stays counts as no change. */
+function nothing(seen: Observation): boolean {
+  const changed = seen.precipitate || seen.effervescence || seen.gas || seen.residue || seen.flame;
+  const moved = seen.fate === "dissolves" || seen.fate === "partly dissolves";
+  return !changed && !moved && seen.solution === undefined;
+}
+
+/**
+ * True when a person who recorded `recorded` may have had `predicted` before them. What the record does not mention was not looked
+ * at and rules nothing out; "no visible change" rules out every change.
+ */
+export function mayBe(recorded: Observation, predicted: Observation): boolean {
+  if (recorded.none) return nothing(predicted);
+  const { precipitate, fate, solution, effervescence, gas, residue, flame } = recorded;
+  if (precipitate === false && predicted.precipitate) return false;
+  if (precipitate && !(predicted.precipitate && sameColour(precipitate.colour, predicted.precipitate.colour)))
+    return false;
+  if (fate !== undefined && !sameFate(fate, predicted)) return false;
+  if (solution !== undefined && predicted.solution !== undefined && !sameColour(solution, predicted.solution))
+    return false;
+  if (effervescence !== undefined && effervescence !== (predicted.effervescence ?? false)) return false;
+  if (gas === false && predicted.gas) return false;
+  if (gas && !(predicted.gas && (gas.evidence === predicted.gas.evidence || gas.formula === predicted.gas.formula)))
+    return false;
+  if (residue) {
+    for (const when of ["hot", "cold"] as const) {
+      const own = residue[when];
+      const other = predicted.residue?.[when];
+      if (own !== undefined && other !== undefined && !sameColour(own, other)) return false;
+    }
+  }
+  if (flame !== undefined && !sameFlame(flame, predicted.flame)) return false;
+  return true;
+}
+
+function sameFate(fate: NonNullable<Observation["fate"]>, predicted: Observation): boolean {
+  if (predicted.fate !== undefined) return fate === predicted.fate;
+  return fate === "remains" && Boolean(predicted.precipitate);
+}
+
+function sameFlame(recorded: NonNullable<Observation["flame"]>, predicted: Observation["flame"]): boolean {
+  if (recorded === false || !predicted) return !recorded === !predicted;
+  return sameColour(recorded, predicted);
+}
+
+/**
+ * The same for a reading picked from a list of complete readings: what it does not mention did not happen. "No visible change" still
+ * covers a precipitate that merely stays.
+ */
+export const sameSight = (picked: Observation, predicted: Observation): boolean =>
+  mayBe(picked, predicted) && (picked.none === true || mayBe(predicted, picked));

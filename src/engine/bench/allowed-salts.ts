@@ -1,0 +1,60 @@
+/** Which salts a sample may hold: every pair of the paper's ions, less those that cannot be such a sample, each with the computed reason. */
+
+import { REDOX_GATES } from "../constants/kinetic-gates.ts";
+import { salts as store } from "../constants/salts.ts";
+import { VISIBILITY } from "../constants/visibility.ts";
+import type { Solver } from "../equilibrium/solve.ts";
+import { saltName } from "../formula/ion-name.ts";
+import type { Sample, Statement } from "../practical.ts";
+import { type SimpleSalt, saltComponents, saltOf } from "./salt.ts";
+import { look } from "./sight.ts";
+import { emptyTube, pour, settle } from "./tube.ts";
+
+/** How a sample is given: decides what it can be. */
+export type Form = Pick<Sample, "given" | "concentration">;
+
+/** All pairs of the ions to choose from, in the paper's order. */
+export function pairsOf(paper: Statement): SimpleSalt[] {
+  return paper.cations.flatMap((cation) => paper.anions.map((anion) => saltOf(cation, anion)));
+}
+
+/** The solid a school store keeps of a salt, as it is weighed (water of crystallisation included), or undefined. */
+export function storedSolid(salt: SimpleSalt): string | undefined {
+  return store.find(({ ions }) => sameIons(ions, salt.ions))?.formula;
+}
+
+function sameIons(a: Readonly<Record<string, number>>, b: Readonly<Record<string, number>>): boolean {
+  const keys = Object.keys(a);
+  return keys.length === Object.keys(b).length && keys.every((ion) => a[ion] === b[ion]);
+}
+
+/** Why a salt cannot be a sample given in this form, in words with the engine's number; undefined when it can. */
+export function cannotBe(salt: SimpleSalt, form: Form, solve: Solver): string | undefined {
+  if (form.given !== "solution" && !storedSolid(salt)) return "no school store keeps it as a solid";
+  if (form.given === "solid" || !form.concentration) return undefined;
+  return noSolution(salt, form.concentration.molPerDm3, solve);
+}
+
+/** Taken to make up the trial solution, cm3: any amount does, the result is per dm3. */
+const TRIAL_CM3 = 100;
+
+function noSolution(salt: SimpleSalt, molPerDm3: number, solve: Solver): string | undefined {
+  const tube = emptyTube();
+  const perDm3 = Object.fromEntries(Object.entries(saltComponents(salt)).map(([id, n]) => [id, n * molPerDm3]));
+  pour(tube, perDm3, TRIAL_CM3);
+  const result = settle(tube, solve);
+  const gate = REDOX_GATES.find(({ id }) => tube.acted.has(id));
+  if (gate) return `${gate.name}, so there is no such solution`;
+  const [solid] = look(result).solids.sort((a, b) => b.gramsPerDm3 - a.gramsPerDm3);
+  if (!solid || solid.gramsPerDm3 < VISIBILITY.visible.value) return undefined;
+  const name = saltName(salt.cation, salt.anion);
+  const amount = `${solid.gramsPerDm3.toPrecision(2)} g/dm3`;
+  const at = `${molPerDm3} mol/dm3`;
+  const own = Object.keys(salt.ions).every((ion) => madeOf(solid.id, ion));
+  return own
+    ? `${name} does not dissolve to ${at}: ${amount} stays solid`
+    : `water splits ${name} at ${at}: ${amount} of another solid comes out`;
+}
+
+/** True when a solid's formula shows the ion without its charge: "PbCl2(s)" shows Pb and Cl. */
+const madeOf = (solid: string, ion: string): boolean => solid.includes(ion.replace(/(\^\d+)?[+-]$/, ""));

@@ -1,0 +1,17 @@
+/** Moles of everything in a mixture, dissolved and solid, by species id. */
+import type { EquilibriumResult } from "../equilibrium/solve.ts";
+
+export type Amounts = Map<string, number>;
+
+/** All species and phases of an equilibrium, mol. */
+export function amountsOf(result: EquilibriumResult): Amounts {
+  const amounts: Amounts = new Map();
+  for (const [id, molality] of result.molality) amounts.set(id, molality * result.waterKg);
+  for (const [id, mol] of result.phases) amounts.set(id, mol);
+  return amounts;
+}
+
+/** Adds `times` of the amounts in `more`. */
+export function addAmounts(to: Amounts, more: Amounts, times = 1): void {
+  for (const [id, mol] of more) to.set(id, (to.get(id) ?? 0) + mol * times);
+}

@@ -1,0 +1,145 @@
+/** What the hands do to a tube: each step of a procedure, with the tube as it stands after each small addition. */
+import { BENCH_PRACTICE } from "../constants/bench-practice.ts";
+import { BOILED_AWAY, TEMPERATURE } from "../constants/kinetic-gates.ts";
+import { reagents } from "../constants/reagents.ts";
+import { WATER_KG_PER_MOL } from "../equilibrium/newton.ts";
+import type { EquilibriumResult, Solver } from "../equilibrium/solve.ts";
+import type { Addition, Step } from "../practical.ts";
+import { type Components, componentsOf } from "./composition.ts";
+import { pour, pressureOf, settle, type Tube, takeGas } from "./tube.ts";
+
+/** Called after each small change, so that a precipitate that comes and goes is seen. */
+export type Watch = (result: EquilibriumResult, tube: Tube) => void;
+
+/** An unknown reagent: the message says what was found and what was expected. */
+export class UnknownReagent extends Error {
+  override name = "UnknownReagent";
+}
+
+const byId = new Map(reagents.map((reagent) => [reagent.id, reagent]));
+
+/** Components of a reagent in mol/dm3; `molPerDm3` overrides the usual strength. */
+export function reagentComponents(id: string, molPerDm3?: number): Components {
+  const reagent = byId.get(id);
+  if (!reagent) {
+    throw new UnknownReagent(`found the reagent "${id}", expected one of ${[...byId.keys()].join(", ")}`);
+  }
+  const strength = molPerDm3 ?? reagent.concentration ?? 0;
+  return Object.fromEntries(Object.entries(componentsOf(reagent.components)).map(([ion, n]) => [ion, n * strength]));
+}
+
+/** Volume of "in excess" for a sample volume, cm3 (BENCH_PRACTICE.excess, or three times a larger sample). */
+export const excessVolume = (sampleCm3: number): number =>
+  Math.max(BENCH_PRACTICE.excess.value, BENCH_PRACTICE.excessTimesSample.value * sampleCm3);
+
+/** Parts of a drop as it mixes in: where it lands the reagent is scarce for a moment, and what forms there is seen. */
+const WITHIN_DROP = [0.1, 0.2, 0.3, 0.4];
+/** Steps of an addition after the first drops, as fractions of what is still to come. */
+const AFTER_DROPS = [0.05, 0.1, 0.2, 0.3, 0.35];
+
+/** Adds drops one by one, the first two in parts. */
+export function addDrops(
+  tube: Tube,
+  perDm3: Components,
+  drops: number,
+  solve: Solver,
+  watch: Watch,
+  afterDrop?: (result: EquilibriumResult) => void,
+): void {
+  const drop = BENCH_PRACTICE.drop.value;
+  for (let n = 0; n < drops; n++) {
+    for (const share of n < 2 ? WITHIN_DROP : [1]) {
+      pour(tube, perDm3, drop * share);
+      watch(settle(tube, solve), tube);
+    }
+    afterDrop?.(tube.result as EquilibriumResult);
+  }
+}
+
+/** Volume of an addition to a sample of `sampleCm3`, cm3; 0 for pieces of a solid. */
+export function volumeAdded(amount: Addition, sampleCm3: number): number {
+  if ("drops" in amount) return amount.drops * BENCH_PRACTICE.drop.value;
+  if ("volume" in amount) return amount.volume.cm3;
+  return "pieces" in amount ? 0 : excessVolume(sampleCm3);
+}
+
+/** Adds a volume: drop by drop at first, then in growing portions, shaking each time. A dry solid gets its liquid in one go. */
+export function addVolume(tube: Tube, perDm3: Components, cm3: number, solve: Solver, watch: Watch): void {
+  if (tube.waterKg === 0) {
+    pour(tube, perDm3, cm3);
+    watch(settle(tube, solve), tube);
+    return;
+  }
+  const drops = Math.min(BENCH_PRACTICE.fewDrops.value, Math.floor(cm3 / BENCH_PRACTICE.drop.value));
+  addDrops(tube, perDm3, drops, solve, watch);
+  const rest = cm3 - drops * BENCH_PRACTICE.drop.value;
+  if (rest <= 1e-9) return;
+  for (const share of AFTER_DROPS) {
+    pour(tube, perDm3, rest * share);
+    watch(settle(tube, solve), tube);
+  }
+}
+
+/** Heats the tube to a temperature and lets it come to rest there. */
+export function heatTo(tube: Tube, celsius: number, solve: Solver, watch: Watch): void {
+  tube.celsius = celsius;
+  if (tube.waterKg > 0) watch(settle(tube, solve), tube);
+}
+
+/** Fraction of the water boiled away between two looks at the gases. */
+const BOILING_STEP = 0.02;
+
+/**
+ * Boils for a time: steam leaves, and dissolved gases with it in the ratio of their pressures (Rayleigh distillation, each portion of
+ * vapour in equilibrium with the liquid at 100 C and 1 atm).
+ */
+export function boil(tube: Tube, minutes: number, solve: Solver, watch: Watch): void {
+  heatTo(tube, TEMPERATURE.boil.value, solve, watch);
+  if (tube.waterKg <= 0) return;
+  let toGo = Math.min((BOILED_AWAY.value * minutes) / 1000, tube.waterKg * 0.6);
+  while (toGo > 1e-9) {
+    const portion = Math.min(toGo, tube.waterKg * BOILING_STEP);
+    const result = tube.result as EquilibriumResult;
+    for (const [id, component] of CARRIED) {
+      const most = (tube.contents[component] ?? 0) * 0.5;
+      const lost = Math.min((pressureOf(result, id) * portion) / WATER_KG_PER_MOL, most);
+      if (lost > 0) takeGas(tube, id, lost);
+    }
+    tube.waterKg -= portion;
+    toGo -= portion;
+    settle(tube, solve);
+  }
+  watch(tube.result as EquilibriumResult, tube);
+}
+
+/** Gases steam carries off, each with the component that holds it. */
+const CARRIED = [
+  ["NH3(g)", "NH3"],
+  ["CO2(g)", "CO3^2-"],
+  ["SO2(g)", "SO3^2-"],
+] as const;
+
+/**
+ * Carries out one step on a tube that holds a sample of `sampleCm3`. Steps that only look (gas tests, flame) change nothing.
+ * `afterDrop` is told of the tube after each whole drop, when the step counts drops.
+ */
+export function carryOut(
+  step: Step,
+  tube: Tube,
+  sampleCm3: number,
+  solve: Solver,
+  watch: Watch,
+  afterDrop?: (result: EquilibriumResult) => void,
+): void {
+  if (step.do === "warm") heatTo(tube, TEMPERATURE.warm.value, solve, watch);
+  else if (step.do === "boil") boil(tube, step.time.min, solve, watch);
+  else if (step.do === "add") {
+    const { amount } = step;
+    if ("pieces" in amount) tube.aluminium ||= step.reagent === "Al(s)";
+    else {
+      const perDm3 = reagentComponents(step.reagent, step.at?.molPerDm3);
+      if ("drops" in amount) addDrops(tube, perDm3, amount.drops, solve, watch, afterDrop);
+      else addVolume(tube, perDm3, volumeAdded(amount, sampleCm3), solve, watch);
+    }
+  }
+}

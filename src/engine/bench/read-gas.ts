@@ -1,0 +1,58 @@
+/** From a trace to what is said of gases: bubbles, and what each test at the mouth of the tube shows. */
+import { VISIBILITY } from "../constants/visibility.ts";
+import { GAS_EVIDENCE, type Gas, type GasSeen } from "../practical.ts";
+import type { GasTestSeen, TestTrace } from "./trace.ts";
+
+/** Gas drawn from above the liquid into limewater, cm3 (a dropper filled twice or three times; common practice, no source). */
+const DRAWN_CM3 = 5;
+/** Within this factor of a limit either reading is accepted. */
+const DOUBTFUL = 3;
+
+/** True when enough gas leaves at once to be seen. */
+export function effervesces(trace: TestTrace): boolean {
+  const cm3 = [...trace.bubbles.values()].reduce((sum, volume) => sum + volume, 0);
+  return trace.hydrogen || cm3 >= VISIBILITY.bubbles.value;
+}
+
+/** What a gas test could be recorded as, the likeliest first; `false` = tested and not found. */
+export function gasReadings(seen: GasTestSeen): (GasSeen | false)[] {
+  switch (seen.test) {
+    case "damp red litmus":
+      return judged(seen.atm.NH3 / VISIBILITY.ammonia.value, { formula: "NH3", evidence: GAS_EVIDENCE.NH3 });
+    case "damp blue litmus":
+      return judged(seen.atm.SO2 / VISIBILITY.sulfurDioxide.value, {
+        formula: "SO2",
+        evidence: "damp blue litmus turns red",
+      });
+    case "acidified manganate(VII) paper":
+      return judged(seen.atm.SO2 / VISIBILITY.sulfurDioxide.value, { formula: "SO2", evidence: GAS_EVIDENCE.SO2 });
+    case "limewater": {
+      const carbon = seen.left.CO2 + seen.atm.CO2 * DRAWN_CM3;
+      const sulfur = seen.left.SO2 + seen.atm.SO2 * DRAWN_CM3;
+      const formula = sulfur > carbon ? "SO2" : "CO2";
+      return judged(Math.max(carbon, sulfur) / VISIBILITY.limewater.value, { formula, evidence: GAS_EVIDENCE.CO2 });
+    }
+    case "lighted splint":
+      return seen.hydrogen ? [{ formula: "H2", evidence: GAS_EVIDENCE.H2 }] : [false];
+    case "glowing splint":
+      return [false];
+  }
+}
+
+function judged(timesLimit: number, gas: GasSeen): (GasSeen | false)[] {
+  if (timesLimit >= DOUBTFUL) return [gas];
+  if (timesLimit >= 1) return [gas, false];
+  if (timesLimit >= 1 / DOUBTFUL) return [false, gas];
+  return [false];
+}
+
+/** Gases given off in an amount that can be shown or felt. Ammonia counts when the tube is hot: cold, it stays in the liquid. */
+export function gasesGivenOff(trace: TestTrace): Gas[] {
+  const gases: Gas[] = [];
+  const bubbled = (id: string) => (trace.bubbles.get(id) ?? 0) >= VISIBILITY.bubbles.value;
+  if (trace.pressures.NH3Hot >= VISIBILITY.ammonia.value) gases.push("NH3");
+  if (bubbled("SO2(g)") || trace.pressures.SO2 >= VISIBILITY.sulfurDioxide.value) gases.push("SO2");
+  if (bubbled("CO2(g)")) gases.push("CO2");
+  if (trace.hydrogen) gases.push("H2");
+  return gases;
+}

@@ -1,0 +1,107 @@
+/** From a trace to what is said of precipitates: which form, how much, and what becomes of one that was there. */
+import { VISIBILITY } from "../constants/visibility.ts";
+import type { Fate, Precipitate } from "../practical.ts";
+import { colourTogether, type SolidSeen } from "./sight.ts";
+import type { TestTrace } from "./trace.ts";
+
+/** A solid that grew during the test, at its largest. */
+export interface Growth {
+  id: string;
+  /** Grown by this much, g/dm3 of the mixture at that moment. */
+  gramsPerDm3: number;
+  grams: number;
+  mol: number;
+  colour: SolidSeen["colour"];
+}
+
+/** Solids that appeared, each at its largest, the most first. More of a solid already in plain sight is not news. */
+export function growths(trace: TestTrace): Growth[] {
+  const seen = (trace.before?.solids ?? []).filter(({ gramsPerDm3 }) => gramsPerDm3 >= VISIBILITY.visible.value);
+  const old = new Set(seen.map(({ id }) => id));
+  const start = new Map((trace.before?.solids ?? []).map((solid) => [solid.id, solid.grams]));
+  const most = new Map<string, Growth>();
+  for (const sight of trace.during) {
+    for (const solid of sight.solids) {
+      if (old.has(solid.id)) continue;
+      const grown = solid.grams - (start.get(solid.id) ?? 0);
+      const gramsPerDm3 = (grown / sight.cm3) * 1000;
+      if (grown <= 0 || gramsPerDm3 < VISIBILITY.unseen.value) continue;
+      if (gramsPerDm3 > (most.get(solid.id)?.gramsPerDm3 ?? 0)) {
+        most.set(solid.id, { id: solid.id, gramsPerDm3, grams: grown, mol: solid.mol, colour: solid.colour });
+      }
+    }
+  }
+  return [...most.values()].sort((a, b) => b.gramsPerDm3 - a.gramsPerDm3);
+}
+
+/** What could be recorded of a new precipitate, the likeliest first; `false` = none seen. */
+export function precipitateReadings(grown: readonly Growth[]): (Precipitate | false)[] {
+  const amount = grown.reduce((sum, { gramsPerDm3 }) => sum + gramsPerDm3, 0);
+  if (amount < VISIBILITY.unseen.value) return [false];
+  const colour = colourTogether(grown.map(({ gramsPerDm3, colour: own }) => ({ grams: gramsPerDm3, colour: own })));
+  const slight: Precipitate = { colour, amount: "slight" };
+  if (amount < VISIBILITY.visible.value) return [false, slight];
+  if (amount < VISIBILITY.certain.value) return [slight, false];
+  if (amount < VISIBILITY.plain.value) return [slight];
+  return [{ colour, amount: "plain" }];
+}
+
+export interface FateReading {
+  readings: Fate[];
+  /** Part of the precipitate that dissolved, 0 to 1. */
+  dissolved: number;
+  /** The solid with most to lose. */
+  id: string;
+}
+
+/** Part dissolved below which nobody sees a change, and above which what is left is a trace. */
+const REMAINS_BELOW = 0.25;
+const PARTLY_BELOW = 0.5;
+
+/**
+ * What becomes of the precipitate that was there before, or that came and went within this test. Undefined when there was none.
+ * Counted in moles of the solids present at the fullest moment, so that dilution does not look like dissolving.
+ */
+export function fateReading(trace: TestTrace): FateReading | undefined {
+  const { before, after, dry } = trace;
+  if (!after) return undefined;
+  const solids = new Map(after.solids.map((solid) => [solid.id, solid]));
+  const left = after.solids.reduce((sum, { gramsPerDm3 }) => sum + gramsPerDm3, 0);
+  if (dry) {
+    const remaining = after.solids.reduce((sum, { mol }) => sum + mol, 0);
+    return { readings: fates(1 - remaining / dry.mol, left), dissolved: Math.max(0, 1 - remaining / dry.mol), id: "" };
+  }
+  const wasThere = (before?.solids ?? []).filter(({ gramsPerDm3 }) => gramsPerDm3 >= VISIBILITY.visible.value);
+  const came = growths(trace).filter(({ gramsPerDm3 }) => gramsPerDm3 >= VISIBILITY.visible.value);
+  const fullest = new Map<string, number>();
+  for (const { id, mol } of came) fullest.set(id, mol);
+  for (const { id, mol } of wasThere) fullest.set(id, mol);
+  for (const { solids: during } of trace.during) {
+    for (const { id, mol } of during) if (fullest.has(id)) fullest.set(id, Math.max(fullest.get(id) ?? 0, mol));
+  }
+  if (fullest.size === 0) return undefined;
+  let most = 0;
+  let remaining = 0;
+  let main = "";
+  let mainLost = -1;
+  for (const [id, mol] of fullest) {
+    const now = Math.min(solids.get(id)?.mol ?? 0, mol);
+    most += mol;
+    remaining += now;
+    if (mol - now > mainLost) {
+      mainLost = mol - now;
+      main = id;
+    }
+  }
+  const dissolved = 1 - remaining / most;
+  return { readings: fates(dissolved, left), dissolved, id: main };
+}
+
+function fates(dissolved: number, leftGramsPerDm3: number): Fate[] {
+  if (leftGramsPerDm3 < VISIBILITY.unseen.value) return ["dissolves"];
+  if (leftGramsPerDm3 < VISIBILITY.visible.value) return ["dissolves", "partly dissolves"];
+  if (dissolved < REMAINS_BELOW) return ["remains"];
+  if (dissolved < PARTLY_BELOW) return ["remains", "partly dissolves"];
+  if (leftGramsPerDm3 < VISIBILITY.certain.value) return ["partly dissolves", "dissolves"];
+  return ["partly dissolves"];
+}

@@ -1,0 +1,45 @@
+/** Everything that happened to one tube during one test: what the eye finds before, during and at the end, and the gas that left. */
+import type { Colour, GasTest } from "../practical.ts";
+import type { Amounts } from "./amounts.ts";
+import type { Sight } from "./sight.ts";
+
+export interface GasTestSeen {
+  test: GasTest;
+  /** Partial pressures above the liquid at that moment, atm. */
+  atm: { NH3: number; SO2: number; CO2: number };
+  /** Gas that had left during the test, cm3 at room temperature. */
+  left: { CO2: number; SO2: number };
+  /** Aluminium is fizzing in warm alkali. */
+  hydrogen: boolean;
+}
+
+export interface TestTrace {
+  /** The tube when the test began; undefined when it held nothing wet. */
+  before: Sight | undefined;
+  /** A dry sample in the tube when the test began. */
+  dry: { grams: number; mol: number } | undefined;
+  during: Sight[];
+  /** The tube after each whole drop of an addition counted in drops. */
+  drops: Sight[];
+  after: Sight | undefined;
+  gasTests: GasTestSeen[];
+  /** Gas that left during the test, cm3 by formula. */
+  bubbles: Map<string, number>;
+  hydrogen: boolean;
+  /** Colour given to a flame, when one was tried; false: none of use. */
+  flame?: Colour | false;
+  /** Largest partial pressures above the liquid at rest during the test, atm; "hot" counts only warmed or boiling tubes. */
+  pressures: { NH3Hot: number; SO2: number };
+  /** Gates that acted during the test. */
+  gates: string[];
+  /** Solids supersaturated at the end that do not form in minutes. */
+  heldBack: string[];
+  /** Amounts of what was brought together, and of the mixture at the end, for the equations. */
+  together: Amounts;
+  end: Amounts;
+  /** Amounts of the mixture when each solid was at its largest. */
+  peak: Map<string, Amounts>;
+}
+
+/** dm3 a mole of gas takes at room temperature and pressure (24 dm3/mol, school data booklets). */
+export const MOLAR_VOLUME_DM3 = 24;

@@ -1,0 +1,45 @@
+/** An observation in the words of the trade. */
+import type { Gas, Observation } from "../practical.ts";
+
+export const GAS_NAMES: Record<Gas, string> = {
+  NH3: "ammonia",
+  CO2: "carbon dioxide",
+  SO2: "sulfur dioxide",
+  H2: "hydrogen",
+  O2: "oxygen",
+  Cl2: "chlorine",
+  NO2: "nitrogen dioxide",
+  HCl: "hydrogen chloride",
+  H2O: "water vapour",
+};
+
+/**
+ * Words an observation: "white precipitate, dissolves to a colourless solution".
+ * @param solid what is in the tube at the start: a precipitate, or a dry sample
+ */
+export function phrase(seen: Observation, solid: "precipitate" | "solid" = "precipitate"): string {
+  const words: string[] = [];
+  if (seen.effervescence) words.push("effervescence");
+  if (seen.precipitate === false) words.push("no precipitate");
+  else if (seen.precipitate) {
+    const { colour, amount } = seen.precipitate;
+    words.push(`${amount === "slight" ? "faint " : ""}${colour} precipitate`);
+  }
+  if (seen.fate) {
+    const what = seen.precipitate ? "it" : solid;
+    if (seen.fate === "remains") words.push(`${what} remains`);
+    if (seen.fate === "partly dissolves")
+      words.push(seen.precipitate ? "some of it dissolves" : `some of the ${solid} dissolves`);
+    if (seen.fate === "dissolves") words.push(`${what} dissolves`);
+  }
+  if (seen.solution)
+    words.push(seen.fate === "dissolves" ? `giving a ${seen.solution} solution` : `${seen.solution} solution`);
+  if (seen.gas) words.push(`${seen.gas.evidence} (${GAS_NAMES[seen.gas.formula]})`);
+  if (seen.gas === false)
+    words.push(words.length > 0 ? "gas test shows nothing" : "no visible change, gas test shows nothing");
+  if (seen.residue?.hot) words.push(`residue ${seen.residue.hot} when hot`);
+  if (seen.residue?.cold) words.push(`residue ${seen.residue.cold} when cold`);
+  if (seen.flame === false) words.push("no flame colour");
+  else if (seen.flame) words.push(`${seen.flame} flame`);
+  return words.length === 0 ? "no visible change" : words.join(", ");
+}
