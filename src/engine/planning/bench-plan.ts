@@ -35,7 +35,7 @@ export interface PlannedReagent {
   neededCm3: number;
   /** Set out, cm3: with the stated margin, rounded up. */
   setOutCm3: number;
-  /** Pieces of a solid reagent, where it is one. */
+  /** Pieces of a solid reagent to set out, spare included, where it is one. */
   pieces?: number;
   cautions: string[];
 }

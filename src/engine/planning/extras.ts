@@ -1,0 +1,121 @@
+/** Everything on the bench besides tubes, samples and reagents: papers, splints, burner, labels, waste. */
+import { BENCH_PRACTICE } from "../constants/bench-practice.ts";
+import type { GasTest, Part } from "../practical.ts";
+import type { BenchPlan, PlannedTube } from "./bench-plan.ts";
+import { printed } from "./portions.ts";
+import { heatsLiquid, heatsSolid, stepsOf } from "./tube-choice.ts";
+
+type Extra = BenchPlan["extras"][number];
+
+/** What stands ready for each way of testing a gas, and what is done with it first. */
+const GAS_KIT: Readonly<Record<GasTest, { what: string; prepare: (count: number) => string }>> = {
+  "damp red litmus": { what: "red litmus paper", prepare: () => DAMP },
+  "damp blue litmus": { what: "blue litmus paper", prepare: () => DAMP },
+  limewater: {
+    what: "small tube with limewater and a clean dropper",
+    prepare: (count) => {
+      const { value } = BENCH_PRACTICE.limewater;
+      return `Put ${printed(value)} cm3 of limewater in each, ${printed(count * value)} cm3 in all. Draw the gas up with the dropper just above the liquid and bubble it through.`;
+    },
+  },
+  "glowing splint": { what: "splint", prepare: () => "Light it, blow the flame out and use it while it glows." },
+  "lighted splint": { what: "splint", prepare: () => "Light it before the gas comes." },
+  "acidified manganate(VII) paper": {
+    what: "strip of filter paper",
+    prepare: () => "Dip it in acidified potassium manganate(VII) just before the test.",
+  },
+};
+const DAMP = "Damp it with deionised water and hold it at the mouth of the tube without touching the glass.";
+
+interface Needs {
+  parts: readonly Part[];
+  tubes: readonly PlannedTube[];
+  gasTests: readonly { test: GasTest; count: number; because: string }[];
+  /** Bottles of liquids, each with its own dropper. */
+  bottles: number;
+}
+
+/** The list in the order in which a bench is laid. */
+export function extrasFor({ parts, tubes, gasTests, bottles }: Needs): Extra[] {
+  const partsWith = (does: (step: ReturnType<typeof stepsOf>[number]) => boolean) =>
+    parts.filter((part) => stepsOf(part).some(does)).map((part) => part.label);
+  const tubesOf = (letters: readonly string[]) => tubes.filter((tube) => letters.includes(tube.part));
+  const heated = partsWith((step) => heatsLiquid(step) || heatsSolid(step));
+  const boiled = partsWith((step) => step.do === "boil");
+  const flames = partsWith((step) => step.do === "flame");
+  const filtered = partsWith((step) => step.do === "filter");
+  const splints = gasTests.filter(({ test }) => GAS_KIT[test].what === "splint");
+  const burns = heated.length + flames.length + splints.length > 0;
+  const named = (letters: readonly string[]) => `${letters.length > 1 ? "parts" : "part"} ${letters.join(", ")}`;
+
+  const list: (Extra | false)[] = [
+    {
+      what: "pair of goggles",
+      count: 1,
+      prepare: "Put them on before the first bottle is opened.",
+      because: "every part",
+    },
+    { what: "test-tube rack", count: 1, because: `${tubes.length} tubes` },
+    {
+      what: "label pen and paper labels",
+      count: 1,
+      prepare: "Label each tube before filling it.",
+      because: "every tube",
+    },
+    burns && {
+      what: "burner with heat mat and lighter",
+      count: 1,
+      prepare: "Try both, then turn the burner off or to the yellow flame.",
+      because: [
+        heated.length > 0 && `heating in ${named(heated)}`,
+        flames.length > 0 && `flame test in ${named(flames)}`,
+        splints.length > 0 && "splints",
+      ]
+        .filter(Boolean)
+        .join("; "),
+    },
+    heated.length > 0 && {
+      what: "test-tube holder",
+      count: 1,
+      prepare: "Grip the tube near its mouth.",
+      because: `heating in ${named(heated)}`,
+    },
+    boiled.length > 0 && {
+      what: "anti-bumping granule",
+      count: tubesOf(boiled).length,
+      prepare: "Put it in while the liquid is cold.",
+      because: `boiling in ${named(boiled)}`,
+    },
+    flames.length > 0 && {
+      what: "flame-test wire",
+      count: 1,
+      prepare: "Clean it until it gives the flame no colour.",
+      because: `flame test in ${named(flames)}`,
+    },
+    filtered.length > 0 && {
+      what: "funnel with filter paper",
+      count: tubesOf(filtered).filter((tube) => / (filtrate|residue)$/.test(tube.label)).length,
+      prepare: "Fold the paper and wet it with deionised water.",
+      because: `filtering in ${named(filtered)}`,
+    },
+    ...gasTests.map(({ test, count, because }) => ({
+      what: GAS_KIT[test].what,
+      count,
+      prepare: GAS_KIT[test].prepare(count),
+      because: `${test}: ${because}`,
+    })),
+    bottles > 0 && {
+      what: "clean dropper",
+      count: bottles,
+      prepare: "One for each bottle. Never lay it on the bench or dip it into a tube.",
+      because: "one dropper for each bottle of solution",
+    },
+    { what: "wash bottle of deionised water", count: 1, because: "rinsing tubes and damping papers" },
+    {
+      what: "waste beaker",
+      count: 1,
+      because: "everything stays out of the sink until your teacher says where it goes",
+    },
+  ];
+  return list.filter((extra): extra is Extra => extra !== false);
+}

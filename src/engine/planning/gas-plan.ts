@@ -1,0 +1,90 @@
+/** Which gases the allowed salts could give off in each test, and what must stand ready to show them. */
+import type { PredictionTable, TableCell } from "../bench/prediction-table.ts";
+import { GAS_SAFETY } from "../constants/gas-safety.ts";
+import type { Gas, GasTest, Step } from "../practical.ts";
+import type { BenchPlan } from "./bench-plan.ts";
+
+/** A gas that some allowed salt gives off in a test. */
+export interface ExpectedGas {
+  cell: TableCell;
+  gas: Gas;
+  /** Every allowed salt that would give it, mhchem. */
+  salts: string[];
+  /** A step of the test shows this gas. */
+  tested: boolean;
+}
+
+/** Salts listed by name before "and 3 more" stands for the rest. */
+const LISTED = 6;
+
+const isGasTest = (step: Step): step is Extract<Step, { do: "test gas" }> => step.do === "test gas";
+
+/** The gases to expect, cell by cell in the order of the paper. `stepsIn` gives the steps of a cell by its index. */
+export function expectedGases(table: PredictionTable, stepsIn: (cell: number) => readonly Step[]): ExpectedGas[] {
+  return table.cells.flatMap((cell, index) => {
+    const tests = stepsIn(index)
+      .filter(isGasTest)
+      .map((step) => step.with);
+    return cell.comesOff.map(({ gas, salts }) => ({
+      cell,
+      gas,
+      salts: [...salts].sort((a, b) => a - b).map((salt) => table.salts[salt].formula),
+      tested: tests.some((test) => test === GAS_SAFETY[gas].shownBy),
+    }));
+  });
+}
+
+/** The gases as the plan shows them, the most harmful of a test first. */
+export function gasRows(expected: readonly ExpectedGas[]): BenchPlan["gases"] {
+  const rows = expected.map((one) => ({
+    rank: GAS_SAFETY[one.gas].rank,
+    place: expected.findIndex((other) => other.cell === one.cell),
+    row: { cell: one.cell.id, gas: one.gas as string, from: capped(one.salts), have: GAS_SAFETY[one.gas].have },
+  }));
+  return rows.sort((a, b) => a.place - b.place || a.rank - b.rank).map(({ row }) => row);
+}
+
+/**
+ * How often each way of testing a gas is needed: once for each sample of a test that asks for it, and once for each sample of a test
+ * in which the gas may come off although nobody asks. `because` tells the two apart.
+ */
+export function gasTestCounts(
+  table: PredictionTable,
+  stepsIn: (cell: number) => readonly Step[],
+  expected: readonly ExpectedGas[],
+): { test: GasTest; count: number; because: string }[] {
+  const needs = new Map<GasTest, { count: number; asked: string[]; ready: string[] }>();
+  const needFor = (test: GasTest) => {
+    const need = needs.get(test) ?? { count: 0, asked: [], ready: [] };
+    needs.set(test, need);
+    return need;
+  };
+  table.cells.forEach((cell, index) => {
+    for (const step of stepsIn(index).filter(isGasTest)) {
+      const need = needFor(step.with);
+      need.count += cell.samples.length;
+      if (!need.asked.includes(cell.id)) need.asked.push(cell.id);
+    }
+  });
+  const counted = new Set<string>();
+  for (const { cell, gas, tested } of expected) {
+    const { shownBy, name } = GAS_SAFETY[gas];
+    if (tested || !shownBy) continue;
+    const need = needFor(shownBy);
+    need.ready.push(`${cell.id} may give ${name}`);
+    // One strip shows either of two gases that the same paper tells.
+    const place = `${cell.id} ${shownBy}`;
+    if (!counted.has(place)) need.count += cell.samples.length;
+    counted.add(place);
+  }
+  return [...needs].map(([test, { count, asked, ready }]) => ({
+    test,
+    count,
+    because: [asked.length > 0 ? `asked for in ${asked.join(", ")}` : "", ...ready].filter(Boolean).join("; "),
+  }));
+}
+
+function capped(salts: readonly string[]): string[] {
+  if (salts.length <= LISTED + 1) return [...salts];
+  return [...salts.slice(0, LISTED), `and ${salts.length - LISTED} more`];
+}

@@ -1,0 +1,95 @@
+/**
+ * The bench before the first test: tubes with their labels and fill marks, reagents and samples to set out, papers and splints,
+ * gases to expect, cautions and checks. Computed from the procedure and from the predictions for every allowed salt.
+ */
+import type { PredictionTable } from "../bench/prediction-table.ts";
+import { ACTION_CAUTIONS } from "../constants/bench-cautions.ts";
+import type { Part, Practical } from "../practical.ts";
+import type { BenchPlan } from "./bench-plan.ts";
+import { benchCautions, mayHeatAmmoniumNitrate } from "./cautions.ts";
+import { checksFor } from "./checks.ts";
+import { extrasFor } from "./extras.ts";
+import { expectedGases, gasRows, gasTestCounts } from "./gas-plan.ts";
+import { amountWarnings, planReagents, reagentCautions, reagentOf } from "./reagent-plan.ts";
+import { sampleAmounts } from "./sample-plan.ts";
+import { glassOf } from "./tube-choice.ts";
+import { planTube } from "./tube-plan.ts";
+import { wasteBottles } from "./waste-plan.ts";
+
+/** What of a practical decides its bench. */
+export type Planned = Pick<Practical, "samples" | "parts" | "paper">;
+
+/**
+ * Plans the bench of one reader. One tube for each part and sample, in which the part's tests follow one another.
+ *
+ * @param planned the procedure and its samples: volumes in cm3, masses in g, concentrations in mol/dm3
+ * @param table the predictions for the same procedure, from which the gases are read
+ * @param options ids of tube sizes, from constants/glassware.ts
+ * @throws RangeError for a tube size or a reagent that does not exist, or a table made for another procedure
+ */
+export function planBench(
+  planned: Planned,
+  table: PredictionTable,
+  options: { testTube: string; boilingTube: string },
+): BenchPlan {
+  const glass = glassOf(options);
+  const { samples, parts, paper } = planned;
+  const cells = cellsByPart(parts, table);
+  const plans = parts.flatMap((part, index) =>
+    samples
+      .filter((sample) => part.samples?.includes(sample.label) ?? true)
+      .map((sample) => ({
+        part,
+        sample,
+        plan: planTube(part, cells[index], sample, glass, reagentOf),
+      })),
+  );
+  const tubes = plans.flatMap(({ plan }) => plan.tubes);
+  const uses = plans.flatMap(({ plan }) => plan.uses);
+  const reagents = planReagents(uses);
+  const amounts = samples.map((sample) => ({
+    sample: sample.label,
+    ...sampleAmounts(plans.filter((one) => one.sample === sample).map(({ plan }) => plan)),
+  }));
+
+  const steps = parts.flatMap((part) => part.tests.map((test) => test.steps));
+  const stepsIn = (cell: number) => steps[cell];
+  const gases = expectedGases(table, stepsIn);
+  const gasTests = gasTestCounts(table, stepsIn, gases);
+  const solutions = samples.filter(({ given }) => given !== "solid").length;
+  const liquids = reagents.filter(({ neededCm3 }) => neededCm3 > 0).length;
+
+  return {
+    tubes,
+    reagents,
+    samples: amounts,
+    extras: [...extrasFor({ parts, tubes, gasTests, bottles: solutions + liquids }), ...wasteBottles(uses, paper)],
+    gases: gasRows(gases),
+    cautions: benchCautions(
+      planned,
+      reagentCautions(uses),
+      gases.map(({ gas }) => gas),
+    ),
+    checks: checksFor(parts, gasTests.length > 0),
+    warnings: [
+      ...(mayHeatAmmoniumNitrate(parts, paper) ? [ACTION_CAUTIONS.ammoniumNitrate.text] : []),
+      ...new Set(
+        plans.flatMap(({ part, sample, plan }) => [...plan.warnings, ...amountWarnings(part, sample, plan, paper)]),
+      ),
+    ],
+  };
+}
+
+/** The table's test labels, part by part: the table has one cell for each test, in the order of the paper. */
+function cellsByPart(parts: readonly Part[], table: PredictionTable): string[][] {
+  const ids = table.cells.map((cell) => cell.id);
+  let next = 0;
+  const byPart = parts.map((part) => part.tests.map(() => ids[next++]));
+  const strays = parts.some((part, index) => byPart[index].some((id) => id?.[0] !== part.label));
+  if (strays || next !== ids.length) {
+    throw new RangeError(
+      `bench plan, table: found predictions for the tests ${ids.join(", ")}, expected ${next} tests in the parts ${parts.map((part) => part.label).join(", ")}; predict this procedure again`,
+    );
+  }
+  return byPart;
+}

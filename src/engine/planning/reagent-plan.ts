@@ -1,0 +1,109 @@
+/** The reagents of a bench: how much of each is used over all tubes, how much to set out, and what to mind. */
+import type { Caution } from "../constants/bench-cautions.ts";
+import { type FirstAid, type Reagent, reagents } from "../constants/reagents.ts";
+import type { Part, Sample, Statement } from "../practical.ts";
+import type { PlannedReagent } from "./bench-plan.ts";
+import type { ReagentCaution } from "./cautions.ts";
+import { alkaliForAluminium, printed, setOutOfReagent, tidy, withSpare } from "./portions.ts";
+import type { ReagentUse, TubePlan } from "./tube-plan.ts";
+
+/** First aid says how bad a reagent can be: 0 can blind or poison, 2 irritant, 3 good order. */
+const RANK: Readonly<Record<FirstAid, Caution["rank"]>> = { corrosive: 0, toxic: 0, gas: 0, irritant: 2, rinse: 3 };
+
+/** The reagent with this id. Throws a RangeError that names the ids there are. */
+export function reagentOf(id: string): Reagent {
+  const reagent = reagents.find((one) => one.id === id);
+  if (reagent) return reagent;
+  throw new RangeError(
+    `bench plan, reagents: found "${id}", expected one of ${reagents.map((one) => one.id).join(", ")}`,
+  );
+}
+
+/** The strength in use, mol/dm3; null where it has no meaning. */
+const strengthOf = (use: Pick<ReagentUse, "id" | "molPerDm3">): number | null =>
+  use.molPerDm3 ?? reagentOf(use.id).concentration;
+
+/** One row for each reagent and strength, in the order of first use. */
+export function planReagents(uses: readonly ReagentUse[]): PlannedReagent[] {
+  const bottles = new Map<string, ReagentUse[]>();
+  for (const use of uses) {
+    const key = `${use.id} ${strengthOf(use)}`;
+    bottles.set(key, [...(bottles.get(key) ?? []), use]);
+  }
+  return [...bottles.values()].map((of): PlannedReagent => {
+    const reagent = reagentOf(of[0].id);
+    const strength = strengthOf(of[0]);
+    const neededCm3 = tidy(of.reduce((sum, use) => sum + use.cm3, 0));
+    const pieces = of.reduce((sum, use) => sum + use.pieces, 0);
+    return {
+      id: reagent.id,
+      name: reagent.name,
+      ...(strength !== null && { concentration: `${strength} mol/dm3` }),
+      neededCm3,
+      setOutCm3: neededCm3 > 0 ? setOutOfReagent(neededCm3) : 0,
+      ...(pieces > 0 && { pieces: Math.ceil(withSpare(pieces)) }),
+      cautions: hazardsAt(reagent, strength),
+    };
+  });
+}
+
+/** One sentence or two for each reagent that is more than low hazard, ranked for the whole bench. */
+export function reagentCautions(uses: readonly ReagentUse[]): ReagentCaution[] {
+  return uses.flatMap((use) => {
+    const reagent = reagentOf(use.id);
+    const told = hazardsAt(reagent, strengthOf(use)).filter((text) => !/^(Low|No) hazard[^.;]*\.$/.test(text));
+    if (told.length === 0) return [];
+    const name = reagent.name[0].toUpperCase() + reagent.name.slice(1);
+    // A reagent that is harmless alone but gives a toxic gas stands with the toxic ones.
+    const rank = told.some((text) => /toxic(?! to water)/i.test(text)) ? 0 : RANK[reagent.firstAid];
+    return [{ id: use.id, rank, text: `${name}: ${told.map(inSentence).join(" ")}` }];
+  });
+}
+
+/** The hazards are told for the usual strength. A weaker one keeps them, a stronger one adds the limits that decide. */
+function hazardsAt(reagent: Reagent, strength: number | null): string[] {
+  const usual = reagent.concentration;
+  if (strength === null || usual === null || strength <= usual) return [...reagent.hazards];
+  const limits = reagent.limits.length > 0 ? ` Limits: ${reagent.limits.join("; ")}.` : "";
+  return [
+    ...reagent.hazards,
+    `At ${strength} mol/dm3 it is stronger than the usual ${usual} mol/dm3, so ask your teacher first.${limits}`,
+  ];
+}
+
+const inSentence = (text: string, index: number): string =>
+  index === 0 ? text[0].toLowerCase() + text.slice(1) : text;
+
+/** Amounts that make no sense for a reagent, and an excess too small for the strength of the sample. */
+export function amountWarnings(
+  part: Part,
+  sample: Sample,
+  plan: TubePlan,
+  paper: Pick<Statement, "cations">,
+): string[] {
+  const warnings: string[] = [];
+  for (const use of plan.uses) {
+    const { kind, name, components } = reagentOf(use.id);
+    if (use.cm3 === 0 && use.pieces === 0) {
+      const [found, expected] =
+        kind === "solid" || kind === "paper"
+          ? ["drops or a volume", "a number of pieces"]
+          : ["pieces", "drops or a volume"];
+      warnings.push(`Part ${part.label}: found ${found} of ${name}, expected ${expected}. None is set out.`);
+    }
+    const alkali = strengthOf(use);
+    const salt = sample.concentration?.molPerDm3;
+    if (!use.inExcess || !components["OH-"] || alkali === null || salt === undefined) continue;
+    if (!paper.cations.includes("Al^3+") || plan.solutionCm3 === 0) continue;
+    const planned = tidy(plan.uses.filter(({ id }) => id === use.id).reduce((sum, one) => sum + one.cm3, 0));
+    const least = alkaliForAluminium(use.sampleCm3, salt, alkali);
+    if (least > planned) {
+      warnings.push(
+        `Part ${part.label}: ${printed(planned)} cm3 of ${name} at ${alkali} mol/dm3 is no excess for ` +
+          `${printed(use.sampleCm3)} cm3 of a ${salt} mol/dm3 sample. An aluminium salt would take ${printed(least)} cm3. ` +
+          "Take less of the sample, dilute it, or use stronger alkali.",
+      );
+    }
+  }
+  return warnings;
+}

@@ -1,0 +1,27 @@
+/** How much of each sample the tests use, and how much to set out so that a third stays back. */
+import { printed, setOutOfSample, tidy } from "./portions.ts";
+import type { TubePlan } from "./tube-plan.ts";
+
+/**
+ * @example sampleAmounts([...two parts of 1 cm3 each]) // { needed: "2 cm3 of solution", setOut: "3 cm3 of solution, 1 cm3 of it kept back" }
+ */
+export function sampleAmounts(plans: readonly Pick<TubePlan, "solutionCm3" | "solidG">[]): {
+  needed: string;
+  setOut: string;
+} {
+  const sum = (one: "solutionCm3" | "solidG") => tidy(plans.reduce((total, plan) => total + plan[one], 0));
+  const forms = [
+    { needed: sum("solutionCm3"), unit: "cm3", of: "solution" as const },
+    { needed: sum("solidG"), unit: "g", of: "solid" as const },
+  ].filter(({ needed }) => needed > 0);
+  if (forms.length === 0) return { needed: "none", setOut: "none" };
+  return {
+    needed: forms.map(({ needed, unit, of }) => `${printed(needed)} ${unit} of ${of}`).join(" and "),
+    setOut: forms
+      .map(({ needed, unit, of }) => {
+        const setOut = setOutOfSample(needed, of);
+        return `${printed(setOut)} ${unit} of ${of}, ${printed(setOut - needed)} ${unit} of it kept back`;
+      })
+      .join("; "),
+  };
+}

@@ -1,0 +1,147 @@
+/** One tube of the plan: which glass one part takes for one sample, and how high the liquid stands after each addition. */
+import { BENCH_PRACTICE } from "../constants/bench-practice.ts";
+import type { Reagent } from "../constants/reagents.ts";
+import type { Addition, Part, Sample, Step } from "../practical.ts";
+import type { PlannedTube } from "./bench-plan.ts";
+import { heatedLiquidLimit, heatedSolidLimit, tooFullToHeat, tooFullToShake, tooMuchSolidToHeat } from "./filling.ts";
+import { depthOfVolume } from "./geometry.ts";
+import { excessFor, printed, tidy, volumeOfDrops } from "./portions.ts";
+import { formTaken, type Glass, heatsLiquid, heatsSolid, isFlameOnly, sizeFor, stepsOf } from "./tube-choice.ts";
+
+/** One addition of a reagent to one tube. No volume and no piece: the amount does not suit the reagent. */
+export interface ReagentUse {
+  id: string;
+  /** mol/dm3, when the paper asks for its own concentration. */
+  molPerDm3?: number;
+  cm3: number;
+  pieces: number;
+  inExcess: boolean;
+  /** Liquid that stands for the sample in this tube, cm3. */
+  sampleCm3: number;
+}
+
+/** What one part needs for one sample. `tubes` is empty for a flame test, and holds two or more when the part filters. */
+export interface TubePlan {
+  tubes: PlannedTube[];
+  uses: ReagentUse[];
+  solutionCm3: number;
+  solidG: number;
+  warnings: string[];
+}
+
+/** The tubes for `part` on `sample`. `cells`: the labels of the part's tests, in order; `reagentOf` looks a reagent up by its id. */
+export function planTube(
+  part: Part,
+  cells: readonly string[],
+  sample: Sample,
+  glass: Glass,
+  reagentOf: (id: string) => Reagent,
+): TubePlan {
+  const plan: TubePlan = { tubes: [], uses: [], solutionCm3: 0, solidG: 0, warnings: [] };
+  const warn = (text: string | undefined) => {
+    if (text) plan.warnings.push(`Part ${part.label}: ${text}`);
+  };
+  const size = sizeFor(part, glass);
+  const steps = stepsOf(part);
+  const inTube = !isFlameOnly(part);
+  if (inTube && steps.some(heatsSolid) && steps.some(heatsLiquid)) {
+    warn("a solid and then a solution are heated in one tube, so the boiling tube must be hard (borosilicate) glass.");
+  }
+
+  let tube: PlannedTube;
+  let cm3 = 0;
+  const fresh = (suffix = "") => {
+    tube = { label: `${sample.label} ${part.label}${suffix}`, sample: sample.label, part: part.label, size, marks: [] };
+    if (inTube) plan.tubes.push(tube);
+  };
+  const rise = (byCm3: number, what: string) => {
+    cm3 = tidy(cm3 + byCm3);
+    if (inTube) tube.marks.push({ cm3, depthMm: depthOfVolume(cm3, size), what });
+  };
+  const takeSolution = (volumeCm3: number) => {
+    plan.solutionCm3 = tidy(plan.solutionCm3 + volumeCm3);
+    rise(volumeCm3, `${printed(volumeCm3)} cm3 of ${sample.label}`);
+    if (sample.given === "solid") {
+      warn(`it takes ${printed(volumeCm3)} cm3 of ${sample.label}, which is given as a solid. Dissolve some first.`);
+    }
+  };
+  const takeSolid = (g: number) => {
+    plan.solidG = tidy(plan.solidG + g);
+    if (inTube) tube.solidG = tidy((tube.solidG ?? 0) + g);
+    if (sample.given === "solution") {
+      warn(`it takes ${printed(g)} g of ${sample.label}, which is given as a solution. Ask for the solid.`);
+    }
+  };
+  const perform = (step: Step, cell: string) => {
+    if (step.do === "take") {
+      if ("volume" in step) takeSolution(step.volume.cm3);
+      else takeSolid(step.mass.g);
+    } else if (step.do === "add") {
+      // Of a solid sample, what it was dissolved in stands for the sample.
+      const sampleCm3 = plan.solutionCm3 || cm3;
+      const reagent = reagentOf(step.reagent);
+      const use = useOf(step, reagent, sampleCm3);
+      plan.uses.push(use);
+      if (use.cm3 > 0) rise(use.cm3, wordAddition(step.amount, reagent.name));
+    } else if (heatsLiquid(step)) {
+      tube.heatingLimitCm3 = heatedLiquidLimit(size);
+      warn(tooFullToHeat(cm3, size, cell));
+    } else if (heatsSolid(step)) {
+      tube.heatingLimitCm3 ??= heatedSolidLimit(size);
+      warn(tooMuchSolidToHeat(tube.solidG ?? 0, size, cell));
+    } else if (step.do === "filter") {
+      fresh(` ${step.keep}`);
+      if (step.keep === "residue") cm3 = 0;
+      else rise(0, "filtrate, at most");
+    }
+  };
+
+  fresh();
+  if (!steps.some((step) => step.do === "take")) {
+    const form = formTaken(part, sample);
+    const amount = unstated(form, inTube);
+    if (form === "solid") takeSolid(amount);
+    else takeSolution(amount);
+    const unit = form === "solid" ? "g" : "cm3";
+    if (inTube) warn(`the paper gives no amount of the sample; ${printed(amount)} ${unit} is planned.`);
+  }
+  part.tests.forEach((test, index) => {
+    for (const step of test.steps) perform(step, cells[index]);
+  });
+  for (const one of plan.tubes) warn(tooFullToShake(Math.max(0, ...one.marks.map((mark) => mark.cm3)), size));
+  return plan;
+}
+
+/** Amount of a sample where the paper states none: cm3 of a solution, g of a solid. */
+function unstated(form: "solid" | "solution", inTube: boolean): number {
+  if (form === "solid") return BENCH_PRACTICE[inTube ? "spatulaMeasure" : "flameSolid"].value;
+  return BENCH_PRACTICE[inTube ? "portion" : "flameSolution"].value;
+}
+
+function useOf(
+  { reagent: id, amount, at }: Extract<Step, { do: "add" }>,
+  { kind }: Reagent,
+  sampleCm3: number,
+): ReagentUse {
+  const dry = kind === "solid" || kind === "paper";
+  return {
+    id,
+    molPerDm3: at?.molPerDm3,
+    cm3: dry ? 0 : volumeAdded(amount, sampleCm3),
+    pieces: dry && "pieces" in amount ? amount.pieces : 0,
+    inExcess: "inExcess" in amount,
+    sampleCm3,
+  };
+}
+
+function volumeAdded(amount: Addition, sampleCm3: number): number {
+  if ("drops" in amount) return volumeOfDrops(amount.drops);
+  if ("volume" in amount) return amount.volume.cm3;
+  return "pieces" in amount ? 0 : excessFor(sampleCm3);
+}
+
+function wordAddition(amount: Addition, reagent: string): string {
+  if ("drops" in amount) return `${amount.drops} ${amount.drops === 1 ? "drop" : "drops"} of ${reagent}`;
+  if ("volume" in amount) return `${printed(amount.volume.cm3)} cm3 of ${reagent}`;
+  return `${reagent} in excess, at most`;
+}

@@ -1,0 +1,186 @@
+import { readFileSync } from "node:fs";
+import { dirname, resolve } from "node:path";
+import { describe, expect, test } from "vitest";
+import { GAS_SAFETY } from "../../../src/engine/constants/gas-safety.ts";
+import { planBench } from "../../../src/engine/planning/plan-bench.ts";
+import { GAS_EVIDENCE, GAS_TESTS, GASES, type Gas } from "../../../src/engine/practical.ts";
+import { CHOICE, planned, tableOf } from "./small-procedure.ts";
+
+const ACID = [
+  {
+    label: "a",
+    title: "acid",
+    tests: [{ steps: [{ take: "1 cm3" }, { add: "HCl(aq)", volume: "1 cm3" }, { testGas: "limewater" }] }],
+  },
+];
+const seen = (formula: Gas) => ({ formula, evidence: GAS_EVIDENCE[formula] });
+
+describe("gases", () => {
+  test("a gas that its step already tests is counted once, another gas of the same test gets its own paper", () => {
+    const procedure = planned(ACID, { letters: ["P", "Q", "R"] });
+    const carbonate = planBench(procedure, tableOf(procedure, { a: [seen("CO2"), ["Na2CO3"]] }), CHOICE);
+    expect(carbonate.extras.find(({ what }) => what.includes("limewater"))?.count).toBe(3); // 1 test x 3 samples
+    const sulfite = planBench(procedure, tableOf(procedure, { a: [seen("SO2"), ["Na2CO3"]] }), CHOICE);
+    expect(sulfite.extras.find(({ what }) => what === "strip of filter paper")).toMatchObject({
+      count: 3,
+      because: "acidified manganate(VII) paper: a may give sulfur dioxide",
+    });
+    expect(sulfite.cautions.some((text) => text.includes("asthma"))).toBe(true);
+  });
+
+  test("a long list of salts is cut after six", () => {
+    const salts = ["Na", "K", "Li", "Rb", "Cs", "Tl", "Ag", "Cu"].map((metal) => ({
+      formula: `${metal}2CO3`,
+      cation: `${metal}+`,
+      anion: "CO3^2-",
+    }));
+    const procedure = planned(ACID);
+    const table = tableOf(procedure, { a: [seen("CO2"), salts.map(({ formula }) => formula)] }, salts);
+    expect(planBench(procedure, table, CHOICE).gases[0].from).toEqual([
+      "Na2CO3",
+      "K2CO3",
+      "Li2CO3",
+      "Rb2CO3",
+      "Cs2CO3",
+      "Tl2CO3",
+      "and 2 more",
+    ]);
+  });
+
+  test.each(GASES)("%s: the safety row and the observation name the same evidence", (gas) => {
+    const row = GAS_SAFETY[gas];
+    expect(row.hazard.length).toBeGreaterThan(20);
+    expect(row.source).not.toBe("");
+    // Chlorine: the safety row adds that the paper turns red first.
+    const key = GAS_EVIDENCE[gas].split(" ").at(-1) as string;
+    expect(row.test).toContain(key);
+    if (row.shownBy) expect(GAS_TESTS).toContain(row.shownBy);
+  });
+});
+
+test("samples that may hold lead are cautioned before anything that only irritates", () => {
+  const procedure = planned(ACID, { cations: ["Pb^2+", "Zn^2+"] });
+  const { cautions } = planBench(procedure, tableOf(procedure), CHOICE);
+  const lead = cautions.findIndex((text) => text.startsWith("A sample may hold lead"));
+  const acid = cautions.findIndex((text) => text.startsWith("Dilute hydrochloric acid"));
+  expect(lead).toBeGreaterThanOrEqual(0);
+  expect(lead).toBeLessThan(acid);
+});
+
+describe("what could explode", () => {
+  const heated = [{ label: "a", title: "heat", tests: [{ steps: [{ take: "0.3 g" }, { heat: "gently" }] }] }];
+  const nitrates = (cations: string[]) => {
+    const procedure = planned(heated, { given: "solid", cations });
+    const withNitrate = { ...procedure, paper: { ...procedure.paper, anions: ["NO3-", "Cl-"] } };
+    return planBench(withNitrate, tableOf(withNitrate), CHOICE);
+  };
+  test("a solid that may be ammonium nitrate is not heated without asking", () => {
+    const { cautions, warnings } = nitrates(["NH4+", "Zn^2+"]);
+    expect(warnings[0]).toMatch(/^A sample may be ammonium nitrate/);
+    expect(cautions.slice(0, 2)).toContain(warnings[0]);
+  });
+  test("nitrates of other cations are", () => {
+    expect(nitrates(["Na+", "Zn^2+"]).warnings).toEqual([]);
+  });
+  test("silver in ammonia is cautioned where they meet, not where they stand in different tubes", () => {
+    const silver = { add: "AgNO3(aq)", drops: 5 };
+    const ammonia = { add: "NH3(aq)", drops: 5 };
+    const parts = (...tubes: unknown[][]) =>
+      planned(
+        tubes.map((steps, index) => ({
+          label: "ab"[index],
+          title: "part",
+          tests: [{ steps: [{ take: "1 cm3" }, ...steps] }],
+        })),
+      );
+    const cautioned = (procedure: ReturnType<typeof planned>) =>
+      planBench(procedure, tableOf(procedure), CHOICE).cautions.some((text) =>
+        text.startsWith("A mixture of silver and ammonia"),
+      );
+    expect(cautioned(parts([silver, ammonia]))).toBe(true);
+    expect(cautioned(parts([silver], [ammonia]))).toBe(false);
+  });
+});
+
+test("waste that is collected has its bottle: silver from the reagent, lead from what the samples may hold", () => {
+  const procedure = planned(
+    [{ label: "a", title: "silver", tests: [{ steps: [{ take: "1 cm3" }, { add: "AgNO3(aq)", drops: 5 }] }] }],
+    { cations: ["Pb^2+", "Zn^2+"] },
+  );
+  const bottles = planBench(procedure, tableOf(procedure), CHOICE).extras.filter(({ what }) =>
+    what.endsWith("waste bottle"),
+  );
+  expect(bottles.map(({ what, because }) => [what, because])).toEqual([
+    ["lead waste bottle", "what the samples may hold"],
+    ["silver waste bottle", "aqueous silver nitrate"],
+  ]);
+});
+
+test("a reagent that turns toxic with hot acid stands with the toxic ones, though it is low hazard alone", () => {
+  const procedure = planned([
+    {
+      label: "a",
+      title: "iron",
+      tests: [{ steps: [{ take: "1 cm3" }, { add: "K4[Fe(CN)6](aq)", drops: 5 }, { add: "AgNO3(aq)", drops: 1 }] }],
+    },
+  ]);
+  const { cautions } = planBench(procedure, tableOf(procedure), CHOICE);
+  const at = (start: string) => cautions.findIndex((text) => text.startsWith(start));
+  expect(at("Aqueous potassium hexacyanoferrate(II)")).toBeGreaterThanOrEqual(0);
+  expect(at("Aqueous potassium hexacyanoferrate(II)")).toBeLessThan(at("Aqueous silver nitrate"));
+});
+
+describe("faults", () => {
+  const procedure = planned(ACID);
+  const table = tableOf(procedure);
+  test("a tube size that does not exist", () => {
+    expect(() => planBench(procedure, table, { ...CHOICE, boilingTube: "bucket" })).toThrow(
+      'bench plan, boilingTube: found the size "bucket", expected one of boiling-tube-150x24, boiling-tube-150x25, boiling-tube-200x25',
+    );
+  });
+  test("a reagent that does not exist", () => {
+    const other = planned([
+      { label: "a", title: "one", tests: [{ steps: [{ take: "1 cm3" }, { add: "XeF2(aq)", drops: 1 }] }] },
+    ]);
+    expect(() => planBench(other, tableOf(other), CHOICE)).toThrow(
+      'bench plan, reagents: found "XeF2(aq)", expected one of NaOH(aq),',
+    );
+  });
+  test("a table of another procedure", () => {
+    const two = planned([...ACID, { ...ACID[0], label: "b" }]);
+    expect(() => planBench(two, table, CHOICE)).toThrow(
+      "bench plan, table: found predictions for the tests a, expected 2 tests in the parts a, b; predict this procedure again",
+    );
+  });
+});
+
+/** Files a module loads at run time, itself included; bare specifiers as they are. */
+function loadedBy(file: string, found = new Set<string>()): Set<string> {
+  if (found.has(file)) return found;
+  found.add(file);
+  const code = readFileSync(file, "utf8");
+  for (const [, names, from] of code.matchAll(/^(?:import|export) (?!type )([^;]*?) from "([^"]+)";/gm)) {
+    const onlyTypes =
+      /^\{[^}]*\}$/.test(names) &&
+      names
+        .slice(1, -1)
+        .split(",")
+        .every((name) => !name.trim() || name.trim().startsWith("type "));
+    if (onlyTypes) continue;
+    if (from.startsWith(".")) loadedBy(resolve(dirname(file), from), found);
+    else found.add(from);
+  }
+  return found;
+}
+
+describe("weight in a page", () => {
+  const planning = resolve(import.meta.dirname, "../../../src/engine/planning");
+  test("geometry loads nothing else", () => {
+    expect([...loadedBy(`${planning}/geometry.ts`)]).toEqual([`${planning}/geometry.ts`]);
+  });
+  test("the plan loads no package, so no schema reader", () => {
+    const loaded = [...loadedBy(`${planning}/plan-bench.ts`)];
+    expect(loaded.some((file) => file.endsWith("constants/reagents.ts"))).toBe(true);
+    expect(loaded.filter((file) => !file.startsWith("/"))).toEqual([]);
+  });
+});
