@@ -1,0 +1,48 @@
+import mdx from "@astrojs/mdx";
+import preact from "@astrojs/preact";
+import { defineConfig } from "astro/config";
+import { siteAddress } from "./scripts/site-address.ts";
+
+const { base, site } = siteAddress(process.env);
+
+/** Modules every island needs: one file instead of six keeps a first visit to few requests. */
+const ISLAND_RUNTIME =
+  /node_modules[\\/](?:preact[\\/]|@astrojs[\\/]preact[\\/]dist[\\/](?:client|static-html))|vite[\\/]preload-helper/;
+
+export default defineConfig({
+  base,
+  ...(site === undefined ? {} : { site }),
+  output: "static",
+  // Folders with an index page need no rewriting rules, so any plain static host serves them.
+  trailingSlash: "always",
+  build: { format: "directory", inlineStylesheets: "never" },
+  prefetch: false,
+  devToolbar: { enabled: false },
+  integrations: [mdx(), preact()],
+  markdown: { syntaxHighlight: false },
+  security: {
+    csp: {
+      directives: [
+        "default-src 'self'",
+        "img-src 'self' data:",
+        "object-src 'none'",
+        "base-uri 'self'",
+        "form-action 'self'",
+        "connect-src 'self'",
+      ],
+      // The search index is read by a WebAssembly module.
+      scriptDirective: { resources: ["'self'", "'wasm-unsafe-eval'"] },
+      styleDirective: { resources: ["'self'"] },
+    },
+  },
+  vite: {
+    // The engine's worker loads its rooms as modules.
+    worker: { format: "es" },
+    build: {
+      rolldownOptions: {
+        checks: { moduleLevelDirective: false },
+        output: { codeSplitting: { groups: [{ name: "island-runtime", test: ISLAND_RUNTIME }] } },
+      },
+    },
+  },
+});

@@ -1,0 +1,108 @@
+import { mkdir, readdir, rm, writeFile } from "node:fs/promises";
+import { join, relative, resolve } from "node:path";
+import { performance } from "node:perf_hooks";
+import { parseArgs } from "node:util";
+import { type SiteAddress, siteAddress } from "./site-address.ts";
+
+const ROOT = resolve(import.meta.dirname, "..");
+
+/** The folder that `npm run build` writes and `npm start` serves. */
+export const DIST = join(ROOT, "dist");
+
+/** Says under which base path the site in `dist` expects to be served; absent while no complete build is there. */
+export const LAST_BUILD = join(ROOT, ".cache", "last-build.json");
+
+/** What `LAST_BUILD` holds. */
+export interface LastBuild {
+  base: string;
+}
+
+/**
+ * Builds the site with Astro, then writes its search index to `<dist>/pagefind`.
+ * @returns number of pages written
+ * @throws the content check's own error, Astro's, or an Error with the search index's complaints
+ */
+export async function buildSite(dist: string, address: SiteAddress): Promise<number> {
+  process.env.ASTRO_TELEMETRY_DISABLED ??= "1";
+  const { build } = await import("astro");
+  await build({
+    root: ROOT,
+    outDir: dist,
+    base: address.base,
+    ...(address.site === undefined ? {} : { site: address.site }),
+    logLevel: "warn",
+  });
+  await writeSearchIndex(dist);
+  return countPages(dist);
+}
+
+async function writeSearchIndex(dist: string): Promise<void> {
+  const pagefind = await import("pagefind");
+  try {
+    const { index, errors } = await pagefind.createIndex();
+    if (index === undefined) throw new Error(`The search index could not be started: ${errors.join("; ")}`);
+    const added = await index.addDirectory({ path: dist });
+    const written = await index.writeFiles({ outputPath: join(dist, "pagefind") });
+    const complaints = [...added.errors, ...written.errors];
+    if (complaints.length > 0) throw new Error(`The search index could not be written: ${complaints.join("; ")}`);
+    await removeForeignInterface(join(dist, "pagefind"));
+  } finally {
+    await pagefind.close();
+  }
+}
+
+/** Pagefind adds search boxes of its own beside the index; the site has its own, and a host need not carry both. */
+async function removeForeignInterface(folder: string): Promise<void> {
+  const names = await readdir(folder);
+  const foreign = names.filter((name) => /^pagefind-(?:ui|modular-ui|component-ui|highlight)\./.test(name));
+  await Promise.all(foreign.map((name) => rm(join(folder, name))));
+}
+
+async function countPages(dist: string): Promise<number> {
+  const files = await readdir(dist, { recursive: true });
+  return files.filter((file) => file.endsWith(".html")).length;
+}
+
+/** Errors whose message was written for the person at the keyboard; a stack would only bury it. */
+const PLAIN_FAULTS = ["ContentFaults", "SettingFault"];
+
+/**
+ * What to print for a failed build: faults in content and settings speak for themselves, anything else keeps its stack.
+ * Astro wraps some errors, so causes are searched too.
+ */
+export function failureText(error: unknown): string {
+  const seen = new Set<unknown>();
+  for (let link = error; link instanceof Error && !seen.has(link); link = link.cause) {
+    seen.add(link);
+    if (PLAIN_FAULTS.includes(link.name)) return link.message;
+  }
+  if (!(error instanceof Error)) return `The build failed: ${String(error)}`;
+  return `The build failed: ${error.stack ?? error.message}`;
+}
+
+async function main(): Promise<void> {
+  const { values } = parseArgs({ options: { out: { type: "string", default: DIST } } });
+  const dist = resolve(ROOT, values.out);
+  const address = siteAddress(process.env);
+  const begun = performance.now();
+  if (dist === DIST) await rm(LAST_BUILD, { force: true });
+  const pages = await buildSite(dist, address);
+  if (dist === DIST) await rememberBuild({ base: address.base });
+  const seconds = ((performance.now() - begun) / 1000).toFixed(1);
+  console.log(`Built ${pages} ${pages === 1 ? "page" : "pages"} and the search index in ${seconds} s.`);
+  console.log(`They are in ${relative(process.cwd(), dist) || dist}, to be served under ${address.base}`);
+}
+
+async function rememberBuild(build: LastBuild): Promise<void> {
+  await mkdir(join(ROOT, ".cache"), { recursive: true });
+  await writeFile(LAST_BUILD, JSON.stringify(build));
+}
+
+if (import.meta.main) {
+  try {
+    await main();
+  } catch (error) {
+    console.error(failureText(error));
+    process.exitCode = 1;
+  }
+}

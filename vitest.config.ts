@@ -1,0 +1,38 @@
+import { defineConfig } from "vitest/config";
+
+const SITE_TESTS = ["tests/browser/**/*.test.ts", "tests/build-output/**/*.test.ts"];
+
+export default defineConfig({
+  test: {
+    reporters: ["default", ["json", { outputFile: ".cache/test-report.json" }]],
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: "unit",
+          environment: "node",
+          include: ["tests/**/*.test.{ts,tsx}"],
+          exclude: SITE_TESTS,
+          maxWorkers: "100%",
+          sequence: { groupOrder: 1 },
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: "site",
+          environment: "node",
+          include: SITE_TESTS,
+          globalSetup: ["tests/browser/setup/built-site.ts"],
+          setupFiles: ["tests/browser/setup/closing.ts"],
+          // One browser at a time: two on two cores make every wait longer, not the run shorter.
+          fileParallelism: false,
+          testTimeout: 30_000,
+          hookTimeout: 60_000,
+          // After the unit tests, so that no wait in a browser competes with the solver for a core.
+          sequence: { groupOrder: 2 },
+        },
+      },
+    ],
+  },
+});
