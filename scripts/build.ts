@@ -2,6 +2,7 @@ import { mkdir, readdir, rm, writeFile } from "node:fs/promises";
 import { join, relative, resolve } from "node:path";
 import { performance } from "node:perf_hooks";
 import { parseArgs } from "node:util";
+import { checkContent } from "../src/build/check-content.ts";
 import { type SiteAddress, siteAddress } from "./site-address.ts";
 
 const ROOT = resolve(import.meta.dirname, "..");
@@ -23,6 +24,7 @@ export interface LastBuild {
  * @throws the content check's own error, Astro's, or an Error with the search index's complaints
  */
 export async function buildSite(dist: string, address: SiteAddress): Promise<number> {
+  checkContent(ROOT);
   process.env.ASTRO_TELEMETRY_DISABLED ??= "1";
   const { build } = await import("astro");
   await build({

@@ -16,6 +16,8 @@ const AMMONIA = database.componentIndex.get("NH3") as number;
 /** Species a net ionic equation may name as the form of a component: free ions, their hydroxo, ammine and protonated forms, no ion pairs. */
 const carriers = new Map<number, string[]>();
 for (const entry of everything.values()) {
+  // Hydrogensulfate counts as sulfate: school equations are written so, and in dilute acid the two are there together.
+  if (entry.id === "HSO4-") continue;
   const own = entry.nu.filter(([index, moles]) => index !== PROTON && index !== AMMONIA && moles > 0);
   if (own.length === 1 && !("kind" in entry && entry.kind === "gas")) {
     const list = carriers.get(own[0][0]) ?? [];

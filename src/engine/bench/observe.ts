@@ -1,10 +1,12 @@
 /** From a trace to the observation a person would record, with every reading that is acceptable, and the events behind it. */
+import { SLOW_SOLIDS } from "../constants/kinetic-gates.ts";
 import { VISIBILITY } from "../constants/visibility.ts";
-import type { Observation } from "../practical.ts";
+import { type Observation, sameColour } from "../practical.ts";
 import { netIonicEquation } from "./net-ionic.ts";
 import type { BenchEvent, Prediction } from "./prediction.ts";
-import { effervesces, gasesGivenOff, gasReadings } from "./read-gas.ts";
-import { fateReading, growths, precipitateReadings } from "./read-precipitate.ts";
+import { effervescenceReadings, gasesGivenOff, gasReadings } from "./read-gas.ts";
+import { type FateReading, fateReading, type Growth, growths, precipitateReadings } from "./read-precipitate.ts";
+import { colourTogether } from "./sight.ts";
 import type { TestTrace } from "./trace.ts";
 
 /** Most readings kept for one test; borderline cases multiply, and beyond this they mean "anything goes". */
@@ -13,25 +15,24 @@ const MOST_READINGS = 6;
 /** What would be recorded for a test, and why. */
 export function observe(trace: TestTrace): Prediction {
   const grown = growths(trace);
-  const newSolids = precipitateReadings(grown);
   const fate = fateReading(trace);
-  const bubbles = effervesces(trace);
   const gases = trace.gasTests.map(gasReadings);
   const gasOptions = gases.find((options) => options.some((gas) => gas !== false)) ?? gases[0] ?? [undefined];
   const solution = solutionSeen(trace);
 
   const readings: Observation[] = [];
-  for (const precipitate of newSolids) {
-    for (const end of fateOptions(precipitate !== false, fate?.readings, trace)) {
+  for (const solid of solidReadings(trace, grown, fate)) {
+    for (const effervescence of effervescenceReadings(trace)) {
       for (const gas of gasOptions) {
-        const reading: Observation = {};
-        if (precipitate !== false) reading.precipitate = precipitate;
-        if (end !== undefined) reading.fate = end;
-        if (solution !== undefined && (end === "dissolves" || solution.worthSaying)) reading.solution = solution.colour;
-        if (bubbles) reading.effervescence = true;
-        if (gas !== undefined) reading.gas = gas;
+        const reading: Observation = { ...solid };
+        if (solution !== undefined && (solid.fate === "dissolves" || solution.worthSaying)) {
+          reading.solution = solution.colour;
+        }
+        if (effervescence) reading.effervescence = true;
         if (trace.flame !== undefined) reading.flame = trace.flame;
-        readings.push(Object.keys(reading).length === 0 ? { none: true } : reading);
+        const nothing = Object.keys(reading).length === 0;
+        if (gas !== undefined) reading.gas = gas;
+        readings.push(nothing && !gas ? { none: true, ...reading } : reading);
       }
     }
   }
@@ -39,20 +40,31 @@ export function observe(trace: TestTrace): Prediction {
     readings: readings.slice(0, MOST_READINGS),
     events: eventsOf(trace, grown, fate),
     gases: gasesGivenOff(trace),
-    gates: trace.gates,
+    gates: [...trace.gates, ...slowGates(grown)],
     heldBack: trace.heldBack,
   };
 }
 
-/** A precipitate formed in this very test "remains" without saying so; its fate is told only when it goes again. */
-function fateOptions(formedNow: boolean, fates: Observation["fate"][] | undefined, trace: TestTrace) {
-  if (!fates) return [undefined];
-  const wasThere =
-    trace.dry !== undefined ||
-    (trace.before?.solids ?? []).some(({ gramsPerDm3 }) => gramsPerDm3 >= VISIBILITY.visible.value);
-  if (wasThere && !formedNow) return fates;
-  if (wasThere) return fates;
-  return formedNow ? fates.map((fate) => (fate === "remains" ? undefined : fate)) : [undefined];
+/** Gates of the solids that form only slowly. */
+const slowGates = (grown: readonly Growth[]): string[] =>
+  SLOW_SOLIDS.flatMap(({ id, solid }) => (grown.some((growth) => growth.id === solid) ? [id] : []));
+
+type SolidReading = Pick<Observation, "precipitate" | "fate">;
+
+/**
+ * What could be said of solids. A precipitate that forms in this very test "remains" without saying so. Where one was there already and
+ * another of its colour forms, the eye cannot tell them apart: it sees one that remains, or says that one has formed.
+ */
+function solidReadings(trace: TestTrace, grown: readonly Growth[], fate: FateReading | undefined): SolidReading[] {
+  const seenBefore = (trace.before?.solids ?? []).filter(({ gramsPerDm3 }) => gramsPerDm3 >= VISIBILITY.visible.value);
+  const wasThere = trace.dry !== undefined || seenBefore.length > 0;
+  const fates: (Observation["fate"] | undefined)[] = fate?.readings ?? [undefined];
+  return precipitateReadings(grown).flatMap((precipitate): SolidReading[] => {
+    if (precipitate === false) return wasThere ? fates.map((end) => (end ? { fate: end } : {})) : [{}];
+    if (!wasThere) return fates.map((end) => (end && end !== "remains" ? { precipitate, fate: end } : { precipitate }));
+    const before = trace.dry ? "white" : colourTogether(seenBefore);
+    return sameColour(before, precipitate.colour) ? [{ fate: "remains" }, { precipitate }] : [{ precipitate }];
+  });
 }
 
 /** A colour is worth saying to have gone when the same liquid, only diluted, would stand this many times above the limit of sight. */
@@ -73,11 +85,10 @@ function solutionSeen(trace: TestTrace): { colour: Observation["solution"]; wort
   return { colour: after.solution, worthSaying: true };
 }
 
-function eventsOf(
-  trace: TestTrace,
-  grown: ReturnType<typeof growths>,
-  fate: ReturnType<typeof fateReading>,
-): BenchEvent[] {
+/** Part of a precipitate that must dissolve before it is told as an event. */
+const WORTH_AN_EVENT = 0.1;
+
+function eventsOf(trace: TestTrace, grown: readonly Growth[], fate: FateReading | undefined): BenchEvent[] {
   const events: BenchEvent[] = [];
   for (const { id, gramsPerDm3 } of grown) {
     events.push({
@@ -87,7 +98,7 @@ function eventsOf(
       equation: netIonicEquation(id, true, trace.together, withSolid(trace, id)),
     });
   }
-  if (fate && fate.id !== "" && fate.dissolved > 0.05) {
+  if (fate && fate.id !== "" && fate.dissolved > WORTH_AN_EVENT) {
     events.push({
       kind: "precipitate dissolves",
       phase: fate.id,

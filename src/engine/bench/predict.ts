@@ -2,7 +2,7 @@
 import { flameColours } from "../constants/flame-colours.ts";
 import { TEMPERATURE } from "../constants/kinetic-gates.ts";
 import type { EquilibriumResult, Solver } from "../equilibrium/solve.ts";
-import { compileDatabase } from "../equilibrium/species.ts";
+import { compileDatabase, WATER } from "../equilibrium/species.ts";
 import { molarMass } from "../formula/molar-mass.ts";
 import { parseFormula } from "../formula/parse.ts";
 import { type Cell, type Colour, cellsOf, type Part, type Procedure, type Step, type Test } from "../practical.ts";
@@ -85,9 +85,11 @@ function runPart(
   });
 }
 
+const database = compileDatabase();
+
 /** Solids that do not form within the minutes of a test. */
 const slowSolids = new Set(
-  compileDatabase().phases.flatMap((phase) => (phase.kind === "solid" && !phase.row?.formsInMinutes ? [phase.id] : [])),
+  database.phases.flatMap((phase) => (phase.kind === "solid" && !phase.row?.formsInMinutes ? [phase.id] : [])),
 );
 
 /** Part of a precipitate that must go again within the drops before the count of drops matters. */
@@ -118,7 +120,7 @@ interface Sample {
   salt: TestedSalt;
   cm3: number;
   /** A solid that has not met water yet. */
-  dry: { grams: number; mol: number } | undefined;
+  dry: TestTrace["dry"];
 }
 
 function carryOutTest(
@@ -138,6 +140,7 @@ function carryOutTest(
     after: undefined,
     gasTests: [],
     bubbles: new Map(),
+    heatedBubbles: 0,
     hydrogen: false,
     pressures: { NH3Hot: 0, SO2: 0 },
     gates: [],
@@ -192,7 +195,9 @@ function carryOutTest(
     }
     const done = stop !== undefined && isDrops(step) ? { ...step, amount: { drops: stop } } : step;
     addReagentAmounts(done, trace.together, sample.cm3, solve);
+    const leftSoFar = totalOf(tube.left);
     carryOut(done, tube, sample.cm3, solve, watch, (result) => trace.drops.push(look(result)));
+    if (step.do === "warm" || step.do === "boil") trace.heatedBubbles += (totalOf(tube.left) - leftSoFar) * CM3_PER_MOL;
     if (tube.waterKg > 0) sample.dry = undefined;
   }
   begin();
@@ -203,13 +208,17 @@ function carryOutTest(
     trace.heldBack = [...result.saturation].flatMap(([id, log]) => (log > 0 && slowSolids.has(id) ? [id] : []));
   }
   for (const [id, mol] of tube.left) {
-    const cm3 = (mol - (leftBefore.get(id) ?? 0)) * MOLAR_VOLUME_DM3 * 1000;
+    const cm3 = (mol - (leftBefore.get(id) ?? 0)) * CM3_PER_MOL;
     if (cm3 > 0) trace.bubbles.set(id, cm3);
   }
   trace.hydrogen = fizzesWithAluminium(tube);
   trace.gates = [...tube.acted.keys()].filter((gate) => !gatesBefore.has(gate));
   return trace;
 }
+
+const CM3_PER_MOL = MOLAR_VOLUME_DM3 * 1000;
+const totalOf = (amounts: ReadonlyMap<string, number>): number =>
+  [...amounts.values()].reduce((sum, mol) => sum + mol, 0);
 
 const isDrops = (step: Step): step is Extract<Step, { do: "add" }> => step.do === "add" && "drops" in step.amount;
 
@@ -237,7 +246,18 @@ function take(step: Extract<Step, { do: "take" }>, tube: Tube, sample: Sample, p
   for (const [id, count] of Object.entries(components)) tube.contents[id] = (tube.contents[id] ?? 0) + count * mol;
   const water = /[*.](\d*)H2O$/.exec(formula);
   if (water) tube.contents.H2O = (tube.contents.H2O ?? 0) + Number(water[1] || 1) * mol;
-  sample.dry = { grams: step.mass.g, mol };
+  sample.dry = { grams: step.mass.g, mol, own: sameSubstance(components) };
+}
+
+/** Solids of the constant set made of the same components in the same proportion, water of crystallisation aside. */
+function sameSubstance(components: Components): ReadonlySet<string> {
+  const wanted = Object.entries(components).filter(([id, n]) => n !== 0 && id !== WATER);
+  const same = database.phases.filter(({ kind, nu }) => {
+    if (kind !== "solid" || nu.length !== wanted.length) return false;
+    const ratios = wanted.map(([id, n]) => (nu.find(([c]) => database.components[c].id === id)?.[1] ?? 0) / n);
+    return ratios.every((ratio) => ratio > 0 && Math.abs(ratio - ratios[0]) < 1e-9);
+  });
+  return new Set(same.map(({ id }) => id));
 }
 
 const times = (components: Components, factor: number): Components =>
@@ -245,7 +265,7 @@ const times = (components: Components, factor: number): Components =>
 
 function testGas(test: GasTestSeen["test"], tube: Tube, leftBefore: ReadonlyMap<string, number>): GasTestSeen {
   const pressure = (id: string) => (tube.result ? pressureOf(tube.result, id) : 0);
-  const left = (id: string) => ((tube.left.get(id) ?? 0) - (leftBefore.get(id) ?? 0)) * MOLAR_VOLUME_DM3 * 1000;
+  const left = (id: string) => ((tube.left.get(id) ?? 0) - (leftBefore.get(id) ?? 0)) * CM3_PER_MOL;
   return {
     test,
     atm: { NH3: pressure("NH3(g)"), SO2: pressure("SO2(g)"), CO2: pressure("CO2(g)") },

@@ -16,6 +16,8 @@ export interface TableCell {
   id: string;
   /** Letters of the samples it is done on. */
   samples: string[];
+  /** The test begins with a dry sample: its solid is "the solid", not a precipitate. */
+  dry?: true;
   /** Different observations some salt would show, then some general ones no salt shows. */
   readings: Observation[];
   /** Each reading in words, same order. */

@@ -8,10 +8,11 @@ const DRAWN_CM3 = 5;
 /** Within this factor of a limit either reading is accepted. */
 const DOUBTFUL = 3;
 
-/** True when enough gas leaves at once to be seen. */
-export function effervesces(trace: TestTrace): boolean {
+/** Whether bubbles are seen: yes, no, or either when they come only slowly, as the tube warms. */
+export function effervescenceReadings(trace: TestTrace): boolean[] {
   const cm3 = [...trace.bubbles.values()].reduce((sum, volume) => sum + volume, 0);
-  return trace.hydrogen || cm3 >= VISIBILITY.bubbles.value;
+  if (trace.hydrogen || cm3 - trace.heatedBubbles >= VISIBILITY.bubbles.value) return [true];
+  return cm3 >= VISIBILITY.bubbles.value ? [false, true] : [false];
 }
 
 /** What a gas test could be recorded as, the likeliest first; `false` = tested and not found. */

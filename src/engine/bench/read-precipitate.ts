@@ -1,4 +1,5 @@
 /** From a trace to what is said of precipitates: which form, how much, and what becomes of one that was there. */
+import { SLOW_SOLIDS } from "../constants/kinetic-gates.ts";
 import { VISIBILITY } from "../constants/visibility.ts";
 import type { Fate, Precipitate } from "../practical.ts";
 import { colourTogether, type SolidSeen } from "./sight.ts";
@@ -14,15 +15,27 @@ export interface Growth {
   colour: SolidSeen["colour"];
 }
 
-/** Solids that appeared, each at its largest, the most first. More of a solid already in plain sight is not news. */
+/**
+ * Solids that appeared, each at its largest, the most first. More of a solid already in plain sight is not news; nor is one that came and
+ * went while another that came with it stays in sight: the record names what is there at the end.
+ */
 export function growths(trace: TestTrace): Growth[] {
+  const all = allGrowths(trace);
+  const atEnd = new Set(
+    trace.after?.solids.filter(({ gramsPerDm3 }) => gramsPerDm3 >= VISIBILITY.visible.value).map(({ id }) => id),
+  );
+  const staying = all.filter(({ id }) => atEnd.has(id));
+  return staying.length > 0 ? staying : all;
+}
+
+function allGrowths(trace: TestTrace): Growth[] {
   const seen = (trace.before?.solids ?? []).filter(({ gramsPerDm3 }) => gramsPerDm3 >= VISIBILITY.visible.value);
   const old = new Set(seen.map(({ id }) => id));
   const start = new Map((trace.before?.solids ?? []).map((solid) => [solid.id, solid.grams]));
   const most = new Map<string, Growth>();
   for (const sight of trace.during) {
     for (const solid of sight.solids) {
-      if (old.has(solid.id)) continue;
+      if (old.has(solid.id) || trace.dry?.own.has(solid.id)) continue;
       const grown = solid.grams - (start.get(solid.id) ?? 0);
       const gramsPerDm3 = (grown / sight.cm3) * 1000;
       if (grown <= 0 || gramsPerDm3 < VISIBILITY.unseen.value) continue;
@@ -34,6 +47,8 @@ export function growths(trace: TestTrace): Growth[] {
   return [...most.values()].sort((a, b) => b.gramsPerDm3 - a.gramsPerDm3);
 }
 
+const slow = new Set(SLOW_SOLIDS.map(({ solid }) => solid));
+
 /** What could be recorded of a new precipitate, the likeliest first; `false` = none seen. */
 export function precipitateReadings(grown: readonly Growth[]): (Precipitate | false)[] {
   const amount = grown.reduce((sum, { gramsPerDm3 }) => sum + gramsPerDm3, 0);
@@ -41,6 +56,7 @@ export function precipitateReadings(grown: readonly Growth[]): (Precipitate | fa
   const colour = colourTogether(grown.map(({ gramsPerDm3, colour: own }) => ({ grams: gramsPerDm3, colour: own })));
   const slight: Precipitate = { colour, amount: "slight" };
   if (amount < VISIBILITY.visible.value) return [false, slight];
+  if (grown.every(({ id }) => slow.has(id))) return [slight, { colour, amount: "plain" }, false];
   if (amount < VISIBILITY.certain.value) return [slight, false];
   if (amount < VISIBILITY.plain.value) return [slight];
   return [{ colour, amount: "plain" }];
@@ -68,8 +84,16 @@ export function fateReading(trace: TestTrace): FateReading | undefined {
   const solids = new Map(after.solids.map((solid) => [solid.id, solid]));
   const left = after.solids.reduce((sum, { gramsPerDm3 }) => sum + gramsPerDm3, 0);
   if (dry) {
-    const remaining = after.solids.reduce((sum, { mol }) => sum + mol, 0);
-    return { readings: fates(1 - remaining / dry.mol, left), dissolved: Math.max(0, 1 - remaining / dry.mol), id: "" };
+    const own = after.solids.filter(({ id }) => dry.own.has(id));
+    const dissolved = Math.max(0, 1 - own.reduce((sum, { mol }) => sum + mol, 0) / dry.mol);
+    return {
+      readings: fates(
+        dissolved,
+        own.reduce((sum, { gramsPerDm3 }) => sum + gramsPerDm3, 0),
+      ),
+      dissolved,
+      id: "",
+    };
   }
   const wasThere = (before?.solids ?? []).filter(({ gramsPerDm3 }) => gramsPerDm3 >= VISIBILITY.visible.value);
   const came = growths(trace).filter(({ gramsPerDm3 }) => gramsPerDm3 >= VISIBILITY.visible.value);

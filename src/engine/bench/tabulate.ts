@@ -19,7 +19,10 @@ export type Tabulated = Pick<Practical, "samples" | "paper" | "parts">;
 export type Words = (seen: Observation, solid: "precipitate" | "solid") => string;
 
 /** Readings every list offers besides those some salt shows, so that a slip or a surprise can be recorded too. */
-const COMMON: readonly Observation[] = [{ none: true }, { precipitate: { colour: "white", amount: "plain" } }];
+function commonReadings(cell: Cell): Observation[] {
+  if (cell.test.steps.some((step) => step.do === "flame")) return [{ flame: false }];
+  return [{ none: true }, { precipitate: { colour: "white", amount: "plain" } }];
+}
 
 /** Predictions behind a table, by form and salt, for the checks and the explanations. */
 export type Predictions = Map<string, Map<string, Map<string, Prediction>>>;
@@ -43,6 +46,7 @@ export function tabulate(
   const tableCells: TableCell[] = cells.map((cell) => ({
     id: cell.id,
     samples: cell.part.samples ?? letters,
+    ...(startsDry(cell, samples) && { dry: true as const }),
     readings: [],
     words: [],
     agrees: [],
@@ -83,8 +87,8 @@ export function tabulate(
   }
   cells.forEach((cell, c) => {
     const of = tableCells[c];
-    for (const reading of COMMON) if (of.readings.length > 0) readingIndex(of, reading);
-    finish(of, (seen) => words(seen, startsDry(cell, samples) ? "solid" : "precipitate"));
+    if (of.readings.length > 0) for (const reading of commonReadings(cell)) readingIndex(of, reading);
+    finish(of, words);
   });
   return {
     table: {
@@ -127,7 +131,7 @@ function accept(cell: TableCell, prediction: Prediction | undefined): number {
 }
 
 /** Index of a reading in a cell, added when new. Throws a RangeError past the 31 a bit mask holds. */
-export function readingIndex(cell: TableCell, reading: Observation): number {
+function readingIndex(cell: TableCell, reading: Observation): number {
   const text = JSON.stringify(reading);
   const known = cell.readings.findIndex((each) => JSON.stringify(each) === text);
   if (known >= 0) return known;
@@ -153,8 +157,8 @@ function intern(facts: Map<string, number>, fact: string | undefined): number {
 }
 
 /** Words and agreement masks once all readings are known. */
-export function finish(cell: TableCell, words: (seen: Observation) => string): void {
-  cell.words = cell.readings.map(words);
+function finish(cell: TableCell, words: Words): void {
+  cell.words = cell.readings.map((reading) => words(reading, cell.dry ? "solid" : "precipitate"));
   cell.agrees = cell.readings.map((picked) =>
     cell.readings.reduce(
       (mask, other, index) => (picked === other || sameSight(picked, other) ? mask | (1 << index) : mask),

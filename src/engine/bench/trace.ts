@@ -16,8 +16,8 @@ export interface GasTestSeen {
 export interface TestTrace {
   /** The tube when the test began; undefined when it held nothing wet. */
   before: Sight | undefined;
-  /** A dry sample in the tube when the test began. */
-  dry: { grams: number; mol: number } | undefined;
+  /** A dry sample in the tube when the test began; `own`: the solids of the constant set that are the same substance. */
+  dry: { grams: number; mol: number; own: ReadonlySet<string> } | undefined;
   during: Sight[];
   /** The tube after each whole drop of an addition counted in drops. */
   drops: Sight[];
@@ -25,6 +25,8 @@ export interface TestTrace {
   gasTests: GasTestSeen[];
   /** Gas that left during the test, cm3 by formula. */
   bubbles: Map<string, number>;
+  /** The part of it that left while the tube was being heated: it comes slowly, and some call it effervescence, some do not. */
+  heatedBubbles: number;
   hydrogen: boolean;
   /** Colour given to a flame, when one was tried; false: none of use. */
   flame?: Colour | false;

@@ -60,6 +60,17 @@ export const HEAT_OPENS: readonly { id: string; solid: string; fromCelsius: numb
   },
 ];
 
+/** Solids that form within minutes only in part: seen faintly, plainly or not yet, all three are accepted. */
+export const SLOW_SOLIDS: readonly { id: string; solid: string; name: string; source: string }[] = [
+  {
+    id: "gypsum-slow",
+    solid: "CaSO4*2H2O(s)",
+    name: "calcium sulfate crystallises slowly",
+    source:
+      "boards' and textbook notes on calcium with dilute sulfuric acid: only from fairly concentrated solutions, slowly; from memory",
+  },
+];
+
 /** Temperature of a tube after a step, C. */
 export const TEMPERATURE = {
   room: { value: 25, source: "reference temperature of the constants; benches stand at 15 to 25 C" },

@@ -1,5 +1,6 @@
 /** An observation in the words of the trade. */
-import type { Gas, Observation } from "../practical.ts";
+import { GAS_EVIDENCE } from "../practical/observation.ts";
+import type { Gas, GasSeen, Observation } from "../practical.ts";
 
 export const GAS_NAMES: Record<Gas, string> = {
   NH3: "ammonia",
@@ -34,12 +35,17 @@ export function phrase(seen: Observation, solid: "precipitate" | "solid" = "prec
   }
   if (seen.solution)
     words.push(seen.fate === "dissolves" ? `giving a ${seen.solution} solution` : `${seen.solution} solution`);
-  if (seen.gas) words.push(`${seen.gas.evidence} (${GAS_NAMES[seen.gas.formula]})`);
+  if (seen.gas) words.push(wordGas(seen.gas));
   if (seen.gas === false)
-    words.push(words.length > 0 ? "gas test shows nothing" : "no visible change, gas test shows nothing");
+    words.push(seen.none ? "no visible change, gas test shows nothing" : "gas test shows nothing");
   if (seen.residue?.hot) words.push(`residue ${seen.residue.hot} when hot`);
   if (seen.residue?.cold) words.push(`residue ${seen.residue.cold} when cold`);
   if (seen.flame === false) words.push("no flame colour");
   else if (seen.flame) words.push(`${seen.flame} flame`);
   return words.length === 0 ? "no visible change" : words.join(", ");
+}
+
+/** The evidence, with the gas it names. Clouded limewater names none: carbon dioxide and sulfur dioxide both do it. */
+function wordGas({ formula, evidence }: GasSeen): string {
+  return evidence === GAS_EVIDENCE.CO2 ? evidence : `${evidence} (${GAS_NAMES[formula]})`;
 }

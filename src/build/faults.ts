@@ -1,0 +1,46 @@
+/** Faults in content, as data; their words and their excerpt of the source. */
+
+/** A place in a source file, counted from 1. */
+export interface SourcePlace {
+  file: string;
+  line: number;
+  column: number;
+}
+
+export interface ContentFault extends SourcePlace {
+  /** What is wrong, in a few words: "record P a(ii)". */
+  what: string;
+  /** What the author stated, when something was. */
+  stated?: string;
+  /** What the engine (or the schema) found. */
+  found: string;
+  /** What to do about it. */
+  advice: string;
+  /** The source line, to show where. */
+  excerpt?: string;
+}
+
+/** Thrown when content must not be published. Its message lists every fault of the run. */
+export class ContentFaults extends Error {
+  override name = "ContentFaults";
+  readonly faults: readonly ContentFault[];
+
+  constructor(faults: readonly ContentFault[]) {
+    super(
+      `${faults.length} fault${faults.length === 1 ? "" : "s"} in the content\n\n${faults.map(wordFault).join("\n\n")}`,
+    );
+    this.faults = faults;
+  }
+}
+
+/** One fault as an author reads it: place, what, stated, found, advice, excerpt with a caret. */
+export function wordFault(fault: ContentFault): string {
+  const lines = [`${fault.file}:${fault.line}:${fault.column}  ${fault.what}`];
+  if (fault.stated !== undefined) lines.push(`  stated: ${fault.stated}`);
+  lines.push(`  found:  ${fault.found}`, `  to do:  ${fault.advice}`);
+  if (fault.excerpt !== undefined) {
+    const number = String(fault.line);
+    lines.push(`  ${number} | ${fault.excerpt}`, `  ${" ".repeat(number.length)} | ${" ".repeat(fault.column - 1)}^`);
+  }
+  return lines.join("\n");
+}

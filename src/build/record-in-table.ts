@@ -1,0 +1,34 @@
+/** An author's observations in the terms of a prediction table, and back. */
+import { mayBe, sameSight } from "../engine/bench/agreement.ts";
+import type { PredictionTable, TableCell, TableRecord } from "../engine/bench/prediction-table.ts";
+import type { Words } from "../engine/bench/tabulate.ts";
+import type { Observation, PracticalRecord } from "../engine/practical.ts";
+
+/**
+ * Finds the reading for each recorded observation. One that names no reading exactly is added to the cell as a reading of its own, which
+ * agrees with every reading it may have been. The table is changed in place.
+ */
+export function recordInTable(table: PredictionTable, record: PracticalRecord, words: Words): TableRecord {
+  const out: TableRecord = {};
+  for (const [sample, row] of Object.entries(record)) {
+    out[sample] = {};
+    for (const [id, seen] of Object.entries(row)) {
+      const cell = table.cells.find((each) => each.id === id);
+      if (cell) out[sample][id] = readingFor(cell, seen, words);
+    }
+  }
+  return out;
+}
+
+function readingFor(cell: TableCell, seen: Observation, words: Words): number {
+  const exact = cell.readings.findIndex((reading) => JSON.stringify(reading) === JSON.stringify(seen));
+  if (exact >= 0) return exact;
+  const possible = cell.readings.flatMap((reading, index) => (mayBe(seen, reading) ? [index] : []));
+  const same = possible.filter((index) => sameSight(seen, cell.readings[index]));
+  if (possible.length === 1 && same.length === 1) return possible[0];
+  cell.readings.push(seen);
+  cell.words.push(words(seen, cell.dry ? "solid" : "precipitate"));
+  const own = cell.readings.length - 1;
+  cell.agrees.push(possible.reduce((mask, index) => mask | (1 << index), 1 << own));
+  return own;
+}

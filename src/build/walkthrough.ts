@@ -1,0 +1,48 @@
+/** Works out all that a walkthrough page shows of one practical. */
+import { ionsOf } from "../engine/bench/salt.ts";
+import { formKey, tabulate } from "../engine/bench/tabulate.ts";
+import { DEFAULT_TUBES } from "../engine/constants/glassware.ts";
+import { HEAT_OPENS, REDOX_GATES, SLOW_SOLIDS } from "../engine/constants/kinetic-gates.ts";
+import { deduce } from "../engine/deduction/deduce.ts";
+import { purposes } from "../engine/deduction/purposes.ts";
+import { createSolver } from "../engine/equilibrium/solve.ts";
+import { planBench } from "../engine/planning/plan-bench.ts";
+import type { Practical } from "../engine/practical.ts";
+import { phrase } from "../engine/wording/phrase.ts";
+import { recordInTable } from "./record-in-table.ts";
+import type { NamedGate, Walkthrough } from "./walkthrough.types.ts";
+
+export type { NamedGate, Walkthrough } from "./walkthrough.types.ts";
+
+const solve = createSolver();
+
+/** Predicts, deduces and plans. Throws what the engine throws for a procedure it cannot carry out; the content check words that. */
+export function walkthrough(practical: Practical): Walkthrough {
+  const { table, predictions } = tabulate(practical, solve, phrase);
+  const record = recordInTable(table, practical.record, phrase);
+  const answers = Object.fromEntries(practical.samples.map(({ label, salt }) => [label, salt]));
+  const predicted = Object.fromEntries(
+    practical.samples.map((sample) => {
+      const salt = ionsOf(sample.salt)?.formula ?? "";
+      return [sample.label, Object.fromEntries(predictions.get(formKey(sample))?.get(salt) ?? [])];
+    }),
+  );
+  const acted = new Set(
+    Object.values(predicted).flatMap((cells) => Object.values(cells).flatMap(({ gates }) => gates)),
+  );
+  return {
+    practical,
+    table,
+    record,
+    conclusion: deduce(table, record),
+    purposes: purposes(table),
+    plan: planBench(practical, table, DEFAULT_TUBES),
+    answers,
+    predicted,
+    gates: namedGates(acted),
+  };
+}
+
+function namedGates(ids: ReadonlySet<string>): NamedGate[] {
+  return [...REDOX_GATES, ...SLOW_SOLIDS, ...HEAT_OPENS].flatMap(({ id, name, source }) => (ids.has(id) ? [{ id, name, source }] : []));
+}

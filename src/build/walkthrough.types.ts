@@ -1,0 +1,28 @@
+/** All that a walkthrough page shows of one practical, computed at build. */
+import type { Prediction } from "../engine/bench/prediction.ts";
+import type { PredictionTable, TableRecord } from "../engine/bench/prediction-table.ts";
+import type { Conclusion, Purpose } from "../engine/deduction/conclusion.ts";
+import type { BenchPlan } from "../engine/planning/bench-plan.ts";
+import type { Practical } from "../engine/practical.ts";
+
+/** Something that does not happen in a test tube within minutes, whatever equilibrium says. */
+export interface NamedGate {
+  id: string;
+  name: string;
+  source: string;
+}
+
+export interface Walkthrough {
+  practical: Practical;
+  table: PredictionTable;
+  /** The author's record in the table's terms. */
+  record: TableRecord;
+  conclusion: Conclusion;
+  purposes: Purpose[];
+  plan: BenchPlan;
+  /** The salt of each sample, mhchem. */
+  answers: Record<string, string>;
+  /** What the true salts show: by sample, by cell. */
+  predicted: Record<string, Record<string, Prediction>>;
+  gates: NamedGate[];
+}

@@ -1,0 +1,12 @@
+/** Every outside reference the engine is held against. */
+import { compareDepths, compareMasses } from "./bench-figures.ts";
+import type { Comparison } from "./comparison.ts";
+import { compareEquilibrium } from "./equilibrium.ts";
+import { compareSection } from "./qualitative.ts";
+
+export const compareAll = (): Comparison[] => [
+  compareEquilibrium(),
+  ...["cation-alkali", "anion", "confirmatory", "flame"].map(compareSection),
+  compareDepths(),
+  compareMasses(),
+];
