@@ -1,0 +1,38 @@
+/** Each salt a sample may hold, held against what was recorded for that sample alone. */
+import type { PredictionTable, TableRecord } from "../bench/prediction-table.ts";
+
+export interface Candidate {
+  /** Index into the table's salts. */
+  salt: number;
+  /** Place in its set, the row of `accepts` and `facts`. */
+  row: number;
+  /** Indices of the recorded cells it cannot have given, in the order of the paper. Empty: it fits. */
+  clashes: number[];
+}
+
+/**
+ * The salts of the sample's set with the recorded cells each clashes with. A cell that is blank, not done on the sample, or without a
+ * prediction for the salt clashes with nothing.
+ * @throws RangeError when the record names a reading the cell does not have.
+ */
+export function candidates(table: PredictionTable, record: TableRecord, sample: number): Candidate[] {
+  const { label, set } = table.samples[sample];
+  const { salts, accepts } = table.sets[set];
+  const seen = table.cells.flatMap((cell, index) => {
+    const reading = record[label]?.[cell.id];
+    if (reading === undefined || !cell.samples.includes(label)) return [];
+    const mask = cell.agrees[reading];
+    if (mask === undefined) {
+      const last = cell.agrees.length - 1;
+      throw new RangeError(`Record of ${label} at ${cell.id}: found reading ${reading}, expected 0 to ${last}.`);
+    }
+    return [{ index, mask }];
+  });
+  return salts.map((salt, row) => ({
+    salt,
+    row,
+    clashes: seen
+      .filter(({ index, mask }) => accepts[row][index] && !(accepts[row][index] & mask))
+      .map(({ index }) => index),
+  }));
+}

@@ -1,0 +1,69 @@
+/** From a record and what the paper says to a conclusion. Exact reasoning over all samples together; no scores. */
+import type { PredictionTable, TableRecord } from "../bench/prediction-table.ts";
+import { type Candidate, candidates } from "./candidates.ts";
+import type { Conclusion, Reason } from "./conclusion.ts";
+import { type Joint, joint } from "./joint.ts";
+import { standings } from "./reasons.ts";
+import { repeatsOf } from "./repeats.ts";
+import { inWords, type Rule, rulesOf } from "./rules.ts";
+
+const fitting = (list: Candidate[]) => list.filter(({ clashes }) => clashes.length === 0).map(({ salt }) => salt);
+
+/**
+ * What follows from `record` (reading index for each sample and cell; absent = not done) under the table's predictions and paper.
+ * A salt stays possible for a sample only when it stands in some assignment of salts to all samples that agrees with every recorded
+ * cell and every statement of the paper. Salts are indices into `table.salts`.
+ * @throws RangeError when the record names a reading its cell does not have.
+ */
+export function deduce(table: PredictionTable, record: TableRecord): Conclusion {
+  const rules = rulesOf(table);
+  const all = table.samples.map((_, s) => candidates(table, record, s));
+  const salts = all.map(fitting);
+  const { assignments, left } = joint(table, salts, rules);
+  const together = reasonsTogether(table, salts, rules);
+  const conclusion: Conclusion = {
+    assignments,
+    samples: table.samples.map(({ label }, s) => ({
+      sample: label,
+      salts: left[s],
+      ions: standings(table, s, all[s], left[s], (salt) => together(s, salt)),
+    })),
+    repeats: [],
+  };
+  if (assignments > 0) return conclusion;
+  const repeats = repeatsOf(table, all, rules);
+  return repeats.length > 0
+    ? { ...conclusion, repeats }
+    : { ...conclusion, contradiction: contradictionOf(table, rules) };
+}
+
+/** Salts left for each sample, by letter. A sample is determined when one salt is left; none is left when nothing fits the record. */
+export function undecided(table: PredictionTable, record: TableRecord): Record<string, number[]> {
+  const salts = table.samples.map((_, s) => fitting(candidates(table, record, s)));
+  const { left } = joint(table, salts, rulesOf(table));
+  return Object.fromEntries(table.samples.map(({ label }, s) => [label, left[s]]));
+}
+
+/** The reason against a salt that its own observations allow: as few statements of the paper as exclude it. */
+function reasonsTogether(table: PredictionTable, salts: number[][], rules: Rule[]) {
+  const stuck = salts.findIndex((list) => list.length === 0);
+  const known = new Map<string, Joint>();
+  return (s: number, salt: number): Reason => {
+    if (stuck >= 0) return { by: "another sample", sample: table.samples[stuck].label };
+    const excluded = (kept: Rule[]) => {
+      const key = kept.map((rule) => rules.indexOf(rule)).join();
+      const result = known.get(key) ?? joint(table, salts, kept);
+      known.set(key, result);
+      return !result.left[s].includes(salt);
+    };
+    return { by: "paper", statement: inWords(rules, excluded) };
+  };
+}
+
+/** The statements that no assignment obeys even with a blank record, in words. */
+function contradictionOf(table: PredictionTable, rules: Rule[]): string {
+  const salts = table.samples.map(({ set }) => table.sets[set].salts);
+  const none = salts.findIndex((list) => list.length === 0);
+  if (none >= 0) return `no salt the paper allows can be ${table.samples[none].label}`;
+  return inWords(rules, (kept) => joint(table, salts, kept).assignments === 0);
+}

@@ -1,0 +1,78 @@
+/** What each test of a practical is for, before anything is observed. */
+import type { PredictionTable, TableCell } from "../bench/prediction-table.ts";
+import type { Purpose } from "./conclusion.ts";
+
+/** One salt in one cell; `shows` is a bit mask over readings, `open` when it may show anything, for want of a prediction. */
+interface Showing {
+  salt: number;
+  shows: number;
+  open: boolean;
+}
+
+const KINDS = ["cation", "anion"] as const;
+
+/** One purpose for each line of the record, in the order of the paper, over all salts the samples it is done on may hold. */
+export function purposes(table: PredictionTable): Purpose[] {
+  return table.cells.map((cell, index) => {
+    const shown = showings(table, cell, index);
+    const groups = cell.readings.flatMap((_, reading) => {
+      const salts = shown.filter(({ shows }) => shows & (1 << reading)).map(({ salt }) => salt);
+      if (salts.length === 0) return [];
+      const ions = (kind: "cation" | "anion") => [...new Set(salts.map((salt) => table.salts[salt][kind]))];
+      return [{ reading, salts, cations: ions("cation"), anions: ions("anion") }];
+    });
+    return {
+      cell: cell.id,
+      groups,
+      tellsApart: KINDS.filter((kind) => tellsApart(table, cell, shown, kind)),
+      gases: [...new Set(cell.comesOff.map(({ gas }) => gas))],
+    };
+  });
+}
+
+/** Each salt once, with all it may show whichever way its sample is given. */
+function showings(table: PredictionTable, cell: TableCell, index: number): Showing[] {
+  const bySalt = new Map<number, Showing>();
+  const sets = new Set(table.samples.filter(({ label }) => cell.samples.includes(label)).map(({ set }) => set));
+  for (const set of sets) {
+    table.sets[set].salts.forEach((salt, row) => {
+      const showing = bySalt.get(salt) ?? { salt, shows: 0, open: false };
+      const mask = table.sets[set].accepts[row][index];
+      showing.shows |= mask;
+      showing.open ||= mask === 0;
+      bySalt.set(salt, showing);
+    });
+  }
+  return [...bySalt.values()].sort((a, b) => a.salt - b.salt);
+}
+
+/** See `Purpose.tellsApart` for the rule. */
+function tellsApart(table: PredictionTable, cell: TableCell, shown: Showing[], kind: "cation" | "anion"): boolean {
+  const other = kind === "cation" ? "anion" : "cation";
+  /** Everything the salts of an ion may show, everything that may be written down for it, and its partners. */
+  const ions = new Map<string, { shows: number; written: number; partners: string[]; open: boolean }>();
+  for (const { salt, shows, open } of shown) {
+    const name = table.salts[salt][kind];
+    const ion = ions.get(name) ?? { shows: 0, written: 0, partners: [], open: false };
+    ion.shows |= shows;
+    ion.open ||= open;
+    ion.partners.push(table.salts[salt][other]);
+    ions.set(name, ion);
+  }
+  for (const ion of ions.values()) {
+    cell.agrees.forEach((mask, reading) => {
+      if (mask & ion.shows) ion.written |= 1 << reading;
+    });
+  }
+  const known = [...ions.values()].filter(({ open }) => !open);
+  return known.some((x, index) =>
+    known
+      .slice(index + 1)
+      .some(
+        (y) =>
+          !(x.written & y.shows) &&
+          !(x.shows & y.written) &&
+          x.partners.some((partner) => y.partners.includes(partner)),
+      ),
+  );
+}

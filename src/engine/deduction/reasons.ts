@@ -1,0 +1,49 @@
+/** How each ion the paper allows stands for one sample, and why an impossible one is impossible. */
+import type { PredictionTable } from "../bench/prediction-table.ts";
+import type { Candidate } from "./candidates.ts";
+import type { IonStanding, Reason } from "./conclusion.ts";
+
+/** Place of the lowest bit set, from 0. */
+const lowestBit = (mask: number) => 31 - Math.clz32(mask & -mask);
+
+/**
+ * @param left salts still possible for the sample.
+ * @param together the reason against a salt that its own observations allow.
+ */
+export function standings(
+  table: PredictionTable,
+  sample: number,
+  candidates: Candidate[],
+  left: number[],
+  together: (salt: number) => Reason,
+): IonStanding[] {
+  const set = table.sets[table.samples[sample].set];
+  const against = ({ salt, row, clashes: [cell] }: Candidate): Reason => {
+    if (cell === undefined) return together(salt);
+    const wouldShow = lowestBit(set.accepts[row][cell]);
+    return { by: "observation", cell: table.cells[cell].id, salt, wouldShow, fact: set.facts[row][cell] };
+  };
+  return (["cation", "anion"] as const).flatMap((kind) => {
+    const holds = (ion: string) => (salt: number) => table.salts[salt][kind] === ion;
+    const ions = new Set([...table.paper[`${kind}s`], ...set.salts.map((salt) => table.salts[salt][kind])]);
+    return [...ions].map((ion): IonStanding => {
+      const holding = left.filter(holds(ion)).length;
+      if (holding > 0) {
+        return { ion, kind, standing: holding === left.length ? "certain" : "possible", reasons: [] };
+      }
+      const own = candidates.filter(({ salt }) => holds(ion)(salt));
+      const clashing = own.filter(({ clashes }) => clashes.length > 0).sort((a, b) => a.clashes[0] - b.clashes[0]);
+      const reasons: Reason[] = [
+        ...clashing.map(against),
+        ...set.cannotBe
+          .filter(({ salt }) => holds(ion)(salt))
+          .map(({ salt, reason }): Reason => ({ by: "cannot be", salt, reason })),
+        ...own.filter(({ clashes }) => clashes.length === 0).map(against),
+      ];
+      if (reasons.length === 0) {
+        reasons.push({ by: "cannot be", salt: -1, reason: `no salt of this ${kind} is among those the paper allows` });
+      }
+      return { ion, kind, standing: "impossible", reasons };
+    });
+  });
+}

@@ -1,0 +1,84 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { deduce, undecided } from "../../../src/engine/deduction/deduce.ts";
+import { allowed, saltsLeft, smallestRepeats, without } from "./brute-force.ts";
+import { tableWithRecord } from "./random-table.ts";
+
+const RUNS = { numRuns: 1500, seed: 20260 };
+
+describe("deduce agrees with writing down every assignment", () => {
+  test("the count, the salts left and the standing of every ion", () => {
+    fc.assert(
+      fc.property(tableWithRecord, ({ table, record }) => {
+        const conclusion = deduce(table, record);
+        const ways = allowed(table, record);
+        expect(conclusion.assignments).toBe(ways.length);
+        expect(Object.fromEntries(conclusion.samples.map(({ sample, salts }) => [sample, salts]))).toEqual(
+          saltsLeft(table, record),
+        );
+        expect(undecided(table, record)).toEqual(saltsLeft(table, record));
+        conclusion.samples.forEach(({ ions }, s) => {
+          for (const { ion, kind, standing, reasons } of ions) {
+            const holding = ways.filter((way) => table.salts[way[s]][kind] === ion).length;
+            const expected = holding === 0 ? "impossible" : holding === ways.length ? "certain" : "possible";
+            expect(`${ion} ${standing}`).toBe(`${ion} ${expected}`);
+            expect(reasons.length > 0).toBe(standing === "impossible");
+          }
+        });
+      }),
+      RUNS,
+    );
+  });
+
+  test("the smallest sets of observations to repeat, where each leads, and papers that contradict themselves", () => {
+    const seen = { fits: 0, repeats: 0, several: 0, contradictions: 0 };
+    fc.assert(
+      fc.property(tableWithRecord, ({ table, record }) => {
+        const { assignments, repeats, contradiction } = deduce(table, record);
+        expect(contradiction !== undefined).toBe(allowed(table, {}).length === 0);
+        if (assignments > 0 || contradiction) {
+          expect(repeats).toEqual([]);
+          seen[contradiction ? "contradictions" : "fits"]++;
+          return;
+        }
+        const expected = smallestRepeats(table, record);
+        expect(repeats.map(({ places }) => places)).toEqual(expected.slice(0, 24));
+        for (const { places, leadsTo } of repeats) expect(leadsTo).toEqual(saltsLeft(table, without(record, places)));
+        seen.repeats++;
+        if (expected.length > 1 && expected[0].length > 1) seen.several++;
+      }),
+      RUNS,
+    );
+    // The tables must reach every branch, or the agreement above says little.
+    for (const times of Object.values(seen)) expect(times).toBeGreaterThan(30);
+  });
+
+  test("every reason against an ion is true", () => {
+    fc.assert(
+      fc.property(tableWithRecord, ({ table, record }) => {
+        const { samples } = deduce(table, record);
+        samples.forEach(({ sample, ions }, s) => {
+          const set = table.sets[table.samples[s].set];
+          const silent = { ...table.paper, inAll: {}, share: [], differ: [] };
+          const alone = allowed({ ...table, paper: silent }, record);
+          for (const { ion, kind, reasons } of ions) {
+            // Blaming the paper is fair only when the ion would stand without its statements.
+            const stands = alone.some((way) => table.salts[way[s]][kind] === ion);
+            expect(reasons.some(({ by }) => by === "paper")).toBe(stands && reasons.length > 0);
+            if (reasons.some(({ by }) => by === "another sample")) expect(alone).toEqual([]);
+          }
+          for (const reason of ions.flatMap(({ reasons }) => reasons)) {
+            if (reason.by !== "observation") continue;
+            const c = table.cells.findIndex(({ id }) => id === reason.cell);
+            const mayShow = set.accepts[set.salts.indexOf(reason.salt)][c];
+            const written = table.cells[c].agrees[record[sample][reason.cell]];
+            expect(mayShow & written).toBe(0);
+            expect(mayShow & (1 << reason.wouldShow)).not.toBe(0);
+            expect(mayShow & ((1 << reason.wouldShow) - 1)).toBe(0);
+          }
+        });
+      }),
+      RUNS,
+    );
+  });
+});

@@ -1,0 +1,78 @@
+/** The meaning of a conclusion spelled out: every way of giving salts to samples is written down and looked at. For small tables. */
+import type { PredictionTable, TableRecord } from "../../../src/engine/bench/prediction-table.ts";
+import type { Place } from "../../../src/engine/deduction/conclusion.ts";
+
+/** One salt (index) for each sample, in the order of the samples. */
+type Assignment = number[];
+
+function everyAssignment(choices: number[][]): Assignment[] {
+  return choices.reduce<Assignment[]>(
+    (ways, salts) => ways.flatMap((way) => salts.map((salt) => [...way, salt])),
+    [[]],
+  );
+}
+
+function agreesWithRecord(table: PredictionTable, record: TableRecord, way: Assignment): boolean {
+  return table.samples.every(({ label, set }, s) => {
+    const row = table.sets[set].salts.indexOf(way[s]);
+    return table.cells.every((cell, c) => {
+      const reading = record[label]?.[cell.id];
+      if (reading === undefined || !cell.samples.includes(label)) return true;
+      const mayShow = table.sets[set].accepts[row][c];
+      return mayShow === 0 || (mayShow & cell.agrees[reading]) !== 0;
+    });
+  });
+}
+
+function obeysPaper({ salts, samples, paper }: PredictionTable, way: Assignment): boolean {
+  const different = (kind: "cation" | "anion", labels: string[]) =>
+    new Set(samples.flatMap(({ label }, s) => (labels.includes(label) ? [salts[way[s]][kind]] : []))).size;
+  const everyone = samples.map(({ label }) => label);
+  const { cations, anions } = paper.inAll ?? {};
+  return (
+    (cations === undefined || different("cation", everyone) === cations) &&
+    (anions === undefined || different("anion", everyone) === anions) &&
+    paper.share.every((group) => different(group.ion, group.samples) === 1) &&
+    paper.differ.every((group) => different(group.ion, group.samples) === new Set(group.samples).size)
+  );
+}
+
+/** Every assignment that agrees with the record and obeys the paper. */
+export function allowed(table: PredictionTable, record: TableRecord): Assignment[] {
+  return everyAssignment(table.samples.map(({ set }) => table.sets[set].salts)).filter(
+    (way) => agreesWithRecord(table, record, way) && obeysPaper(table, way),
+  );
+}
+
+/** Salts left for each sample, ascending. */
+export function saltsLeft(table: PredictionTable, record: TableRecord): Record<string, number[]> {
+  const ways = allowed(table, record);
+  return Object.fromEntries(
+    table.samples.map(({ label }, s) => [label, [...new Set(ways.map((way) => way[s]))].sort((a, b) => a - b)]),
+  );
+}
+
+function choose<T>(from: T[], size: number): T[][] {
+  if (size === 0) return [[]];
+  return from.flatMap((first, at) => choose(from.slice(at + 1), size - 1).map((rest) => [first, ...rest]));
+}
+
+/** All smallest sets of recorded places whose blanking lets something fit; sets in the order of the paper. */
+export function smallestRepeats(table: PredictionTable, record: TableRecord): Place[][] {
+  const places = table.samples.flatMap(({ label }) =>
+    table.cells.flatMap((cell) =>
+      record[label]?.[cell.id] !== undefined && cell.samples.includes(label) ? [{ sample: label, cell: cell.id }] : [],
+    ),
+  );
+  for (let size = 0; size <= places.length; size++) {
+    const found = choose(places, size).filter((set) => allowed(table, without(record, set)).length > 0);
+    if (found.length > 0) return found;
+  }
+  return [];
+}
+
+export function without(record: TableRecord, places: Place[]): TableRecord {
+  const fewer = structuredClone(record);
+  for (const { sample, cell } of places) delete fewer[sample][cell];
+  return fewer;
+}

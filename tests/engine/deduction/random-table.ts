@@ -1,0 +1,97 @@
+/** Small random tables with records, for comparison with brute force. No chemistry in them. */
+import fc from "fast-check";
+import type { PredictionTable, TableRecord } from "../../../src/engine/bench/prediction-table.ts";
+
+const LABELS = ["P", "Q", "R"];
+const READINGS = 4;
+const CATIONS = ["Na+", "Zn^2+", "Al^3+", "Pb^2+"];
+const ANIONS = ["Cl-", "SO4^2-", "NO3-"];
+
+const SALTS = CATIONS.flatMap((cation) => ANIONS.map((anion) => ({ formula: `${cation} ${anion}`, cation, anion })));
+
+/** Masks lean to a single reading, as predictions do; 0 is a salt without a prediction. */
+const mask = fc.oneof(
+  { weight: 5, arbitrary: fc.nat(READINGS - 1).map((reading) => 1 << reading) },
+  { weight: 2, arbitrary: fc.nat((1 << READINGS) - 1) },
+);
+
+/** `given` in order, each kept or not, at least `least` of them. */
+const some = <T>(given: T[], least: number) => fc.subarray(given, { minLength: least });
+
+export const tableWithRecord: fc.Arbitrary<{ table: PredictionTable; record: TableRecord }> = fc
+  .record({
+    samples: fc.integer({ min: 1, max: 3 }),
+    cells: fc.integer({ min: 1, max: 4 }),
+    sets: fc.integer({ min: 1, max: 2 }),
+  })
+  .chain((size) => {
+    const labels = LABELS.slice(0, size.samples);
+    const group = fc.record({
+      samples: some(labels, Math.min(2, labels.length)),
+      ion: fc.constantFrom("cation", "anion"),
+    });
+    const groups = fc.oneof(
+      { weight: 2, arbitrary: fc.constant([]) },
+      { weight: 1, arbitrary: fc.array(group, { maxLength: 2 }) },
+    );
+    const howMany = fc.option(fc.integer({ min: 1, max: 3 }), { nil: undefined, freq: 2 });
+    const cell = fc.record({
+      done: some(labels, 1),
+      agrees: fc.array(mask, { minLength: READINGS, maxLength: READINGS }),
+    });
+    const set = some(
+      SALTS.map((_, salt) => salt),
+      1,
+    ).chain((all) => {
+      const salts = all.slice(0, 8);
+      const row = fc.array(mask, { minLength: size.cells, maxLength: size.cells });
+      return fc.array(row, { minLength: salts.length, maxLength: salts.length }).map((accepts) => ({
+        salts,
+        accepts,
+        facts: accepts.map((each) => each.map(() => -1)),
+        cannotBe: [],
+      }));
+    });
+    const cells = fc.array(cell, { minLength: size.cells, maxLength: size.cells }).map((all) =>
+      all.map(({ done, agrees }, index) => ({
+        id: `${"abcd"[index]}`,
+        samples: done,
+        readings: agrees.map(() => ({ none: true }) as const),
+        words: agrees.map((_, reading) => `reading ${reading}`),
+        agrees: agrees.map((others, reading) => others | (1 << reading)),
+        comesOff: [],
+      })),
+    );
+    const reading = fc.option(fc.nat(READINGS - 1), { nil: undefined, freq: 6 });
+    return fc.record({
+      table: fc.record({
+        salts: fc.constant(SALTS),
+        cells,
+        facts: fc.constant([]),
+        sets: fc.array(set, { minLength: size.sets, maxLength: size.sets }),
+        samples: fc.tuple(
+          ...labels.map((label) => fc.record({ label: fc.constant(label), set: fc.nat(size.sets - 1) })),
+        ),
+        paper: fc.record({
+          cations: fc.constant(CATIONS),
+          anions: fc.constant(ANIONS),
+          inAll: fc.record({ cations: howMany, anions: howMany }),
+          share: groups,
+          differ: groups,
+        }),
+      }) as unknown as fc.Arbitrary<PredictionTable>,
+      record: fc
+        .array(fc.array(reading, { minLength: size.cells, maxLength: size.cells }), {
+          minLength: size.samples,
+          maxLength: size.samples,
+        })
+        .map((rows) =>
+          Object.fromEntries(
+            rows.map((row, s) => [
+              labels[s],
+              Object.fromEntries(row.flatMap((value, c) => (value === undefined ? [] : [["abcd"[c], value] as const]))),
+            ]),
+          ),
+        ),
+    });
+  });
