@@ -44,5 +44,7 @@ export function walkthrough(practical: Practical): Walkthrough {
 }
 
 function namedGates(ids: ReadonlySet<string>): NamedGate[] {
-  return [...REDOX_GATES, ...SLOW_SOLIDS, ...HEAT_OPENS].flatMap(({ id, name, source }) => (ids.has(id) ? [{ id, name, source }] : []));
+  return [...REDOX_GATES, ...SLOW_SOLIDS, ...HEAT_OPENS].flatMap(({ id, name, source }) =>
+    ids.has(id) ? [{ id, name, source }] : [],
+  );
 }

@@ -5,7 +5,7 @@ import type { Conclusion, Purpose } from "../engine/deduction/conclusion.ts";
 import type { BenchPlan } from "../engine/planning/bench-plan.ts";
 import type { Practical } from "../engine/practical.ts";
 
-/** Something that does not happen in a test tube within minutes, whatever equilibrium says. */
+/** A kinetic gate that acts in this practical: what happens, or comes slowly, within the minutes of a test. */
 export interface NamedGate {
   id: string;
   name: string;

@@ -1,0 +1,41 @@
+import { mayBe } from "../../engine/bench/agreement.ts";
+import { hasChemistry } from "../../engine/bench/predict.ts";
+import { cellsOf, type Practical } from "../../engine/practical.ts";
+import { phrase } from "../../engine/wording/phrase.ts";
+import type { ContentFault } from "../faults.ts";
+import type { Walkthrough } from "../walkthrough.ts";
+import type { MakeFault } from "./make-fault.ts";
+
+/** Observations the author's own salts would not show. */
+export function wrongObservations(
+  practical: Practical,
+  { predicted, table }: Walkthrough,
+  fault: MakeFault,
+): ContentFault[] {
+  const cells = cellsOf(practical.parts);
+  return Object.entries(practical.record).flatMap(([sample, row]) =>
+    Object.entries(row).flatMap(([id, seen]) => {
+      const path = ["record", sample, id];
+      const cell = cells.find((each) => each.id === id);
+      const solid = table.cells.find((each) => each.id === id)?.dry ? "solid" : "precipitate";
+      const readings = predicted[sample]?.[id]?.readings ?? [];
+      const stated = phrase(seen, solid);
+      if (readings.length === 0) {
+        const hard = cell?.test.steps.find((step) => !hasChemistry(step))?.do ?? "an earlier step of this part";
+        return fault(path, {
+          what: `record ${sample} ${id}`,
+          stated,
+          found: `the engine does not predict this test (${hard}), so nobody could check it`,
+          advice: "leave this observation out",
+        });
+      }
+      if (readings.some((reading) => mayBe(seen, reading))) return [];
+      return fault(path, {
+        what: `record ${sample} ${id}`,
+        stated,
+        found: `the engine finds ${readings.map((reading) => phrase(reading, solid)).join(", or ")} for ${practical.samples.find(({ label }) => label === sample)?.salt}`,
+        advice: "correct the observation, the steps or the salt",
+      });
+    }),
+  );
+}

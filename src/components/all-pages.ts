@@ -1,0 +1,44 @@
+/** Every page of the three collections, in the order in which lists print them. */
+import { getCollection } from "astro:content";
+
+export interface ListedPage {
+  path: string;
+  title: string;
+  says: string;
+  note?: string;
+}
+
+const LEVELS = { foundation: "foundation", core: "core", stretch: "for a stretch" };
+
+export async function practicalPages(): Promise<ListedPage[]> {
+  const entries = await getCollection("practicals");
+  return entries
+    .toSorted((a, b) => a.data.order - b.data.order)
+    .map(({ id, data }) => ({
+      path: `/practicals/${id}/`,
+      title: data.title,
+      says: data.summary,
+      note: `${LEVELS[data.level]} · ${data.minutes} minutes · ${data.samples.length === 1 ? "one sample" : `${data.samples.length} samples`}`,
+    }));
+}
+
+/** Tests that find one kind of ion, or all tests. */
+export async function ionTestPages(kind?: "cation" | "anion"): Promise<ListedPage[]> {
+  const entries = await getCollection("ionTests", ({ data }) => kind === undefined || data.kind === kind);
+  return entries
+    .toSorted((a, b) => a.data.order - b.data.order)
+    .map(({ id, data }) => ({
+      path: `/ion-tests/${id}/`,
+      title: data.title,
+      says: data.summary,
+      note: data.ions.join(", "),
+    }));
+}
+
+/** Cautions of one kind, or all, by title. */
+export async function cautionPages(kind?: "reagent" | "gas" | "operation"): Promise<ListedPage[]> {
+  const entries = await getCollection("cautions", ({ data }) => kind === undefined || data.kind === kind);
+  return entries
+    .toSorted((a, b) => a.data.title.localeCompare(b.data.title, "en-GB"))
+    .map(({ id, data }) => ({ path: `/cautions/${id}/`, title: data.title, says: data.summary, note: data.hazard }));
+}

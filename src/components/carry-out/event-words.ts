@@ -1,0 +1,41 @@
+/** One chemical event of a prediction as a sentence, with its numbers. */
+import type { BenchEvent } from "../../engine/bench/prediction.ts";
+import { capital } from "../sentence.ts";
+
+const figures = (value: number) => String(Number(value.toPrecision(2)));
+
+/** State at the end of a species, with its form if it has one. */
+const STATE = /\((?:s|g|l|aq)(?:, ?([^)]*))?\)$/;
+
+/** "Al(OH)3" of "Al(OH)3(s, fresh)". */
+const withoutState = (species: string) => species.replace(STATE, "");
+
+/** "Al(OH)3 (gibbsite)" of "Al(OH)3(s, gibbsite)": the form tells two solids of one formula apart. */
+export const withForm = (species: string) =>
+  withoutState(species) + (STATE.exec(species)?.[1] ? ` (${STATE.exec(species)?.[1]})` : "");
+
+function percent(part: number): string {
+  return part > 0.995 ? "all but a trace" : `${Math.round(part * 100)} %`;
+}
+
+/** "BaSO4 forms, 7.8 g/dm3 of mixture." Formulas in mhchem notation. */
+export function wordEvent(event: BenchEvent): string {
+  const what = event.phase ? withoutState(event.phase) : "";
+  switch (event.kind) {
+    case "precipitate forms":
+      return `${what} forms${event.gramsPerDm3 === undefined ? "" : `, ${figures(event.gramsPerDm3)} g/dm3 of mixture`}.`;
+    case "precipitate dissolves":
+      return event.dissolved === undefined
+        ? `${what} dissolves.`
+        : `${capital(percent(event.dissolved))} of the ${what} dissolves.`;
+    case "gas leaves": {
+      const amounts = [
+        ...(event.cm3 === undefined ? [] : [`${figures(event.cm3)} cm3 as bubbles`]),
+        ...(event.atm === undefined ? [] : [`${figures(event.atm)} atm above the liquid`]),
+      ];
+      return `${what} comes off${amounts.length > 0 ? `: ${amounts.join(", ")}` : ""}.`;
+    }
+    case "redox":
+      return "An oxidation and a reduction.";
+  }
+}

@@ -1,0 +1,90 @@
+import type { PredictionTable, TableRecord } from "../../engine/bench/prediction-table.ts";
+import type { IonStanding, SampleConclusion } from "../../engine/deduction/conclusion.ts";
+import { Words } from "../Words.tsx";
+import { type Evidence, type EvidenceRow, evidence, testsOf } from "./evidence.ts";
+import { reasonFor } from "./reason.ts";
+
+const WORD: Record<Evidence, string> = { fits: "fits", clashes: "clashes", nothing: "says nothing" };
+const CLASS: Record<Evidence, string | undefined> = { fits: undefined, clashes: "n", nothing: "o" };
+const STANDING = { certain: "certain", possible: "still possible" };
+const KINDS = ["cation", "anion"] as const;
+
+/** Ions that stay first, in the order of the paper. */
+const order = (ions: IonStanding[]) => [
+  ...ions.filter((ion) => ion.standing !== "impossible"),
+  ...ions.filter((ion) => ion.standing === "impossible"),
+];
+
+/** An ion that only another sample's contradiction keeps from being possible is not out. */
+const waitsFor = (ion: IonStanding) => ion.reasons.find((reason) => reason.by === "another sample");
+
+interface Props {
+  table: PredictionTable;
+  record: TableRecord;
+  of: SampleConclusion;
+}
+
+/** The allowed ions of one sample against its tests, with the reason for each that is struck out. */
+export function Matrix({ table, record, of }: Props) {
+  const tests = testsOf(table, of.sample);
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable with the keyboard
+    <section class="scroll" aria-label={`Evidence for ${of.sample}`} tabIndex={0}>
+      <table class="matrix">
+        <caption>Evidence for {of.sample}</caption>
+        <thead>
+          <tr>
+            <th scope="col">Ion</th>
+            {tests.map((test) => (
+              <th scope="col" key={test}>
+                {table.cells[test].id}
+              </th>
+            ))}
+            <th scope="col" class="why">
+              Standing
+            </th>
+          </tr>
+        </thead>
+        {KINDS.map((kind) => {
+          const ions = of.ions.filter((ion) => ion.kind === kind);
+          const rows = evidence(
+            table,
+            record,
+            of.sample,
+            ions.map((ion) => ion.ion),
+          );
+          return (
+            <tbody key={kind}>
+              {order(ions).map((ion) => {
+                const row = rows.find((one) => one.ion === ion.ion) as EvidenceRow;
+                const waits = waitsFor(ion);
+                const out = ion.standing === "impossible" && !waits;
+                return (
+                  <tr key={ion.ion} class={out ? "out" : undefined}>
+                    <th scope="row">
+                      <Words of={ion.ion} />
+                    </th>
+                    {row.tests.map((said, index) => (
+                      <td key={tests[index]} class={CLASS[said]}>
+                        <span class="vh">{WORD[said]}</span>
+                      </td>
+                    ))}
+                    <td class="why">
+                      {ion.standing !== "impossible" && <b class="fit">{STANDING[ion.standing]}</b>}
+                      {waits && <>waits for {waits.sample}</>}
+                      {out && (
+                        <>
+                          <b class="clash">out:</b> <Words of={reasonFor(table, ion, row, tests)} />
+                        </>
+                      )}
+                    </td>
+                  </tr>
+                );
+              })}
+            </tbody>
+          );
+        })}
+      </table>
+    </section>
+  );
+}

@@ -1,0 +1,60 @@
+import type { PredictionTable } from "../../engine/bench/prediction-table.ts";
+import type { Conclusion } from "../../engine/deduction/conclusion.ts";
+import { list } from "../sentence.ts";
+import { Words } from "../Words.tsx";
+
+/** So many suggestions are written out; more would hide the first. */
+const SHOWN = 3;
+const NAMED = 4;
+
+/** What to repeat first when the record fits nothing: the smallest sets of observations that would bring it into agreement. */
+export function Repeats({ table, conclusion }: { table: PredictionTable; conclusion: Conclusion }) {
+  const { repeats } = conclusion;
+  if (conclusion.assignments > 0) return null;
+  if (conclusion.contradiction !== undefined) {
+    return (
+      <p>
+        <b class="clash">The paper contradicts itself:</b> <Words of={conclusion.contradiction} />. No observation can
+        mend that.
+      </p>
+    );
+  }
+  if (repeats.length === 0) {
+    return (
+      <p>
+        <b class="clash">Start again.</b> No small set of observations explains it: check the labels on the tubes and
+        repeat the tests in order.
+      </p>
+    );
+  }
+  return (
+    <>
+      <p>
+        <b class="clash">Repeat first.</b> All the rest agrees once this is set aside:
+      </p>
+      <ul>
+        {repeats.slice(0, SHOWN).map(({ places, leadsTo }) => (
+          <li key={places.map((place) => place.sample + place.cell).join()}>
+            <b>{list(places.map((place) => `${place.cell} for ${place.sample}`))}</b>: then{" "}
+            <Words
+              of={Object.entries(leadsTo)
+                .map(([sample, salts]) =>
+                  salts.length > NAMED
+                    ? `${sample} may be one of ${salts.length} salts`
+                    : `${sample} may be ${list(
+                        salts.map((salt) => table.salts[salt].formula),
+                        "or",
+                      )}`,
+                )
+                .join(", ")}
+            />
+            .
+          </li>
+        ))}
+      </ul>
+      {repeats.length > SHOWN && (
+        <p class="small soft">{repeats.length - SHOWN} other ways to bring it into agreement.</p>
+      )}
+    </>
+  );
+}

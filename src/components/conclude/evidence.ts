@@ -1,0 +1,64 @@
+/** Ions against tests: what each recorded observation says of each ion, read off the table of predictions. */
+import type { PredictionTable, TableRecord } from "../../engine/bench/prediction-table.ts";
+import { type Candidate, candidates } from "../../engine/deduction/candidates.ts";
+
+/** `nothing`: not done, or every ion of this kind would look the same there. */
+export type Evidence = "fits" | "clashes" | "nothing";
+
+export interface EvidenceRow {
+  ion: string;
+  /** One for each test done on the sample, in the order of `testsOf`. */
+  tests: Evidence[];
+  /** For each test at which the ion clashes: the different readings its salts would show first; empty elsewhere. */
+  wouldShow: number[][];
+  /** The salt of the ion that clashes with the fewest observations, as its place in the table; undefined when it has no salt. */
+  closest: number | undefined;
+}
+
+/** Places in the table's cells of the tests that are done on a sample. */
+export function testsOf(table: PredictionTable, sample: string): number[] {
+  return table.cells.flatMap((cell, index) => (cell.samples.includes(sample) ? [index] : []));
+}
+
+/** An ion fits a test when some salt of it fits there, and clashes when none does. */
+export function evidence(
+  table: PredictionTable,
+  record: TableRecord,
+  sample: string,
+  ions: readonly string[],
+): EvidenceRow[] {
+  const place = table.samples.findIndex((each) => each.label === sample);
+  const { accepts } = table.sets[table.samples[place].set];
+  const all = candidates(table, record, place);
+  const says = (of: Candidate, cell: number): Evidence => {
+    if (record[sample]?.[table.cells[cell].id] === undefined || accepts[of.row][cell] === 0) return "nothing";
+    return of.clashes.includes(cell) ? "clashes" : "fits";
+  };
+  const cells = testsOf(table, sample);
+  const rows = ions.map((ion): EvidenceRow => {
+    const own = all.filter(({ salt }) => table.salts[salt].cation === ion || table.salts[salt].anion === ion);
+    const tests = cells.map((cell): Evidence => {
+      const said = own.map((one) => says(one, cell));
+      if (said.includes("fits")) return "fits";
+      return said.includes("clashes") ? "clashes" : "nothing";
+    });
+    const wouldShow = cells.map((cell, test) => {
+      if (tests[test] !== "clashes") return [];
+      const first = own.map(({ row }) => accepts[row][cell]).filter((mask) => mask !== 0);
+      return [...new Set(first.map((mask) => 31 - Math.clz32(mask & -mask)))];
+    });
+    const [closest] = own.toSorted((a, b) => a.clashes.length - b.clashes.length);
+    return { ion, tests, wouldShow, closest: closest?.salt };
+  });
+  // Where all ions of the kind fit, the test was not able to tell: no evidence for any of them.
+  cells.forEach((_, test) => {
+    if (rows.every((row) => row.tests[test] !== "clashes")) for (const row of rows) row.tests[test] = "nothing";
+  });
+  return rows;
+}
+
+/** True when some salt fits every observation of this sample alone. */
+export function fitsAlone(table: PredictionTable, record: TableRecord, sample: string): boolean {
+  const place = table.samples.findIndex((each) => each.label === sample);
+  return candidates(table, record, place).some(({ clashes }) => clashes.length === 0);
+}

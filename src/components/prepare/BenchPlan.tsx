@@ -1,0 +1,131 @@
+/** The rack: every tube to scale with its fill marks, for the tubes the school really has. Reads fully as built, without script. */
+import { useState } from "preact/hooks";
+import { BOILING_TUBES, HARD_GLASS_TUBE, TEST_TUBES, type TubeSize } from "../../engine/constants/glassware.ts";
+import { brimCapacity, depthOfVolume, depthRange } from "../../engine/planning/geometry.ts";
+import { list } from "../sentence.ts";
+import { Words } from "../Words.tsx";
+import type { RackTube } from "./rack.ts";
+import { figure, Tube } from "./Tube.tsx";
+
+const KINDS = [
+  { name: "Test-tubes, kept cold", sizes: TEST_TUBES },
+  { name: "Boiling tubes, heated", sizes: BOILING_TUBES },
+  { name: "Hard-glass tubes", sizes: [HARD_GLASS_TUBE] },
+];
+/** A label stays on one line. */
+const unbroken = (label: string) => label.replace(/ /g, "\u00a0");
+/** Volumes that differ by less are the same, cm3. */
+const ROUNDING = 1e-9;
+const kindOf = (id: string) => KINDS.findIndex((kind) => kind.sizes.some((size) => size.id === id));
+
+/** Why the tube will not do, or nothing. Fillings are the greatest the tests may need. */
+function faultOf(tube: RackTube, size: TubeSize, shakenFill: number): string | undefined {
+  const most = Math.max(0, ...tube.marks.map((mark) => mark.cm3));
+  const brim = brimCapacity(size);
+  const needs = `the tests may need ${figure(most)} cm³`;
+  if (most > brim) return `${needs}, and this tube holds ${figure(brim)} cm³ to the brim.`;
+  const limit = (tube.heatedFill ?? 1) * brim;
+  if (most > limit + ROUNDING) return `${needs}; this tube is heated with at most ${figure(limit)} cm³.`;
+  if (most > brim * shakenFill) return `${needs}, too much to shake in a tube that holds ${figure(brim)} cm³.`;
+  return undefined;
+}
+
+interface Props {
+  tubes: RackTube[];
+  /** Part of the brim volume above which a tube cannot be shaken. */
+  shakenFill: number;
+}
+
+export default function BenchPlan({ tubes, shakenFill }: Props) {
+  const kinds = KINDS.map((_, index) => tubes.find((tube) => kindOf(tube.size) === index)?.size);
+  const [chosen, choose] = useState(kinds);
+  const sizeOf = (tube: RackTube): TubeSize => {
+    const kind = kindOf(tube.size);
+    return KINDS[kind].sizes.find((size) => size.id === chosen[kind]) as TubeSize;
+  };
+  const rack = tubes.map((tube) => {
+    const size = sizeOf(tube);
+    return { tube, size, ...(tube.heatedFill && { limitCm3: tube.heatedFill * brimCapacity(size) }) };
+  });
+  const faults = rack.flatMap(({ tube, size }) => {
+    const fault = faultOf(tube, size, shakenFill);
+    return fault ? [{ labels: list(tube.labels), fault }] : [];
+  });
+  const first = rack[0]?.size;
+  const range = first && depthRange(1, first);
+  return (
+    <>
+      <p class="tools screen">
+        {KINDS.map(
+          (kind, index) =>
+            kinds[index] &&
+            kind.sizes.length > 1 && (
+              <label key={kind.name}>
+                {kind.name}:{" "}
+                <select
+                  value={chosen[index]}
+                  onChange={(event) => choose(chosen.map((id, k) => (k === index ? event.currentTarget.value : id)))}
+                >
+                  {kind.sizes.map((size) => (
+                    <option key={size.id} value={size.id}>
+                      {size.name}
+                    </option>
+                  ))}
+                </select>
+              </label>
+            ),
+        )}
+      </p>
+      <ul class="rack" aria-hidden="true">
+        {rack.map(({ tube, size, limitCm3 }) => (
+          <li key={tube.labels[0]}>
+            <Tube tube={tube} size={size} limitCm3={limitCm3} />
+          </li>
+        ))}
+      </ul>
+      <table class="stack">
+        <caption>Tubes, labels and fill marks</caption>
+        <thead>
+          <tr>
+            <th scope="col">Write on</th>
+            <th scope="col">Tube</th>
+            <th scope="col">Marks, from the bottom</th>
+          </tr>
+        </thead>
+        <tbody>
+          {rack.map(({ tube, size, limitCm3 }) => (
+            <tr key={tube.labels[0]}>
+              <th scope="row">
+                <b>{list(tube.labels.map(unbroken))}</b>
+              </th>
+              <td data-head="Tube">{size.name}</td>
+              <td data-head="Marks">
+                {tube.solidG && `${tube.solidG} g of solid first${tube.marks.length > 0 ? "; " : ""}`}
+                {tube.marks.map((mark, index) => (
+                  <span key={mark.cm3}>
+                    {index > 0 && "; "}
+                    {figure(mark.cm3)} cm³ at {Math.round(depthOfVolume(mark.cm3, size))} mm (<Words of={mark.what} />)
+                  </span>
+                ))}
+                {limitCm3 && `; when heated never above ${figure(limitCm3)} cm³`}
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <div aria-live="polite">
+        {faults.map(({ labels, fault }) => (
+          <p class="caution small" key={labels}>
+            <b>Take another tube.</b> {labels}: {fault}
+          </p>
+        ))}
+      </div>
+      {range && (
+        <p class="small soft">
+          Heights are measured from the inside of the bottom. Walls differ from maker to maker: in the {first.name}, 1
+          cm³ stands between {range.leastMm.toFixed(1)} and {range.greatestMm.toFixed(1)} mm high.
+        </p>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,61 @@
+import type { TubeSize } from "../../engine/constants/glassware.ts";
+import { boreMm, depthOfVolume } from "../../engine/planning/geometry.ts";
+import type { RackTube } from "./rack.ts";
+
+/** Pixels to a millimetre of glass, the same for every tube on the rack. */
+const SCALE = 1.6;
+const LINE = 14;
+const LIP = 5;
+
+/** Heights of the words beside the marks: each at its mark, or pushed up so that no two overlap. From the lowest mark up. */
+function spread(heights: readonly number[]): number[] {
+  const places: number[] = [];
+  for (const at of heights) places.push(Math.min(at, (places.at(-1) ?? Number.POSITIVE_INFINITY) - LINE));
+  return places;
+}
+
+/** One tube, to scale: round bottom, label, a line for each fill mark and a dashed one for the limit when it is heated. */
+export function Tube({ tube, size, limitCm3 }: { tube: RackTube; size: TubeSize; limitCm3?: number }) {
+  const r = (boreMm(size) / 2) * SCALE;
+  const left = LIP;
+  const right = left + 2 * r;
+  const top = 2;
+  const bottom = top + size.lengthMm * SCALE;
+  const lines = tube.marks
+    .map(({ cm3 }) => ({ cm3, mm: depthOfVolume(cm3, size), limit: false }))
+    .filter(({ mm }) => mm < size.lengthMm);
+  if (limitCm3 !== undefined) lines.push({ cm3: limitCm3, mm: depthOfVolume(limitCm3, size), limit: true });
+  lines.sort((a, b) => a.mm - b.mm);
+  const at = lines.map((line) => bottom - line.mm * SCALE);
+  const words = spread(at.map((y) => y + 4));
+  const width = Math.round(right + 116);
+  const label = tube.labels[0];
+  const labelTop = top + 12;
+  const wide = Math.max(2 * r - 4, label.length * 7);
+  return (
+    <svg
+      width={width}
+      height={Math.round(bottom + 4)}
+      viewBox={`0 0 ${width} ${Math.round(bottom + 4)}`}
+      aria-hidden="true"
+    >
+      <path class="glass" d={`M${left - 4} ${top}H${left}V${bottom - r}a${r} ${r} 0 0 0 ${2 * r} 0V${top}h4`} />
+      {lines.map((line, index) => (
+        <g key={`${line.cm3} ${line.limit}`}>
+          <path class={line.limit ? "limit" : "fillmark"} d={`M${left} ${at[index]}H${right}`} />
+          <path class="leader" d={`M${right} ${at[index]}l10 ${words[index] - 4 - at[index]}`} />
+          <text class={line.limit ? "over" : undefined} x={right + 13} y={words[index]}>
+            {line.limit ? "no higher" : `${figure(line.cm3)} cm³`} · {Math.round(line.mm)} mm
+          </text>
+        </g>
+      ))}
+      <rect class="label" x={left + r - wide / 2} y={labelTop} width={wide} height={18} />
+      <text class="written" x={left + r} y={labelTop + 13}>
+        {label}
+      </text>
+    </svg>
+  );
+}
+
+/** A volume with no more figures than a dropper can give. */
+export const figure = (cm3: number) => String(Math.round(cm3 * 100) / 100);

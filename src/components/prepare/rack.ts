@@ -1,0 +1,48 @@
+/** The tubes of a bench plan as they are drawn: tubes filled alike stand once, with every label they carry. */
+import type { PlannedTube } from "../../engine/planning/bench-plan.ts";
+
+export interface RackTube {
+  /** What is written on the tubes that are filled like this one: "K a", "L a". */
+  labels: string[];
+  /** Volume up to each mark, cm3, and what is added to reach it. */
+  marks: { cm3: number; what: string }[];
+  /** Solid put in first, g. */
+  solidG?: number;
+  /** Greatest filling when heated, as a part of the brim volume; absent when it stays cold. */
+  heatedFill?: number;
+  /** Id of the planned size. */
+  size: string;
+}
+
+/** `brim`: brim volume of the planned size, cm3. */
+export function rackOf(tubes: readonly PlannedTube[], brim: (tube: PlannedTube) => number): RackTube[] {
+  const rack = new Map<string, RackTube>();
+  for (const tube of tubes) {
+    const key = [
+      tube.part,
+      tube.size.id,
+      tube.heatingLimitCm3,
+      tube.solidG,
+      ...tube.marks.map((mark) => mark.cm3),
+    ].join();
+    const alike = rack.get(key);
+    if (alike) {
+      alike.labels.push(tube.label);
+      alike.marks.forEach((mark, index) => {
+        if (mark.what !== tube.marks[index].what) mark.what = withoutSample(mark.what);
+      });
+    } else {
+      rack.set(key, {
+        labels: [tube.label],
+        marks: tube.marks.map(({ cm3, what }) => ({ cm3, what })),
+        ...(tube.solidG && { solidG: tube.solidG }),
+        ...(tube.heatingLimitCm3 && { heatedFill: tube.heatingLimitCm3 / brim(tube) }),
+        size: tube.size.id,
+      });
+    }
+  }
+  return [...rack.values()];
+}
+
+/** "1 cm3 of K" is said once for all samples: "1 cm3 of the sample". */
+const withoutSample = (what: string) => what.replace(/ of [A-Z]\d?\b/, " of the sample");

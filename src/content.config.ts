@@ -1,0 +1,46 @@
+/** The three collections of pages. A practical's frontmatter is a Practical: the engine's own schema reads it. */
+import { defineCollection } from "astro:content";
+import { glob } from "astro/loaders";
+import { z } from "astro/zod";
+import { practical, step } from "./engine/practical.ts";
+
+const pages = (folder: string) => glob({ pattern: "**/*.mdx", base: `./src/content/${folder}` });
+
+const practicals = defineCollection({ loader: pages("practicals"), schema: practical });
+
+const ionTests = defineCollection({
+  loader: pages("ion-tests"),
+  schema: z.strictObject({
+    title: z.string().min(3),
+    /** Place in the list, from 1. */
+    order: z.int().min(1),
+    /** What the test finds. */
+    kind: z.enum(["cation", "anion"]),
+    /** Ions it finds or tells apart, mhchem. */
+    ions: z.array(z.string()).min(1),
+    reagents: z.array(z.string()).min(1),
+    /** Gases it may give off, mhchem. */
+    gases: z.array(z.string()).default([]),
+    /** File names in the cautions collection. */
+    cautions: z.array(z.string()).min(1),
+    summary: z.string().min(10).max(200),
+    /** The stages at which one looks: the engine carries them out on every ion of the kind and fills the table. */
+    tried: z.array(z.strictObject({ heading: z.string().min(3), steps: z.array(step).min(1) })).min(1),
+  }),
+});
+
+const cautions = defineCollection({
+  loader: pages("cautions"),
+  schema: z.strictObject({
+    title: z.string().min(3),
+    kind: z.enum(["reagent", "gas", "operation"]),
+    /** Said in words on every page that refers here: "corrosive to eyes". */
+    hazard: z.string().min(3).max(60),
+    /** The one thing to do, in a sentence or two: stands in the margin of a walkthrough. */
+    summary: z.string().min(10).max(240),
+    /** What it is about: reagents as steps name them (`NaOH(aq)`), gases (`NH3`) and verbs of steps (`warm`). */
+    covers: z.array(z.string()).default([]),
+  }),
+});
+
+export const collections = { practicals, ionTests, cautions };
