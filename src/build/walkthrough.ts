@@ -1,14 +1,9 @@
 /** Works out all that a walkthrough page shows of one practical. */
 import { ionsOf } from "../engine/bench/salt.ts";
-import { formKey, tabulate } from "../engine/bench/tabulate.ts";
+import { formKey } from "../engine/bench/tabulate.ts";
 import { DEFAULT_TUBES } from "../engine/constants/glassware.ts";
 import { HEAT_OPENS, REDOX_GATES, SLOW_SOLIDS } from "../engine/constants/kinetic-gates.ts";
-import { deduce } from "../engine/deduction/deduce.ts";
-import { purposes } from "../engine/deduction/purposes.ts";
-import { createSolver } from "../engine/equilibrium/solve.ts";
-import { planBench } from "../engine/planning/plan-bench.ts";
-import type { Practical } from "../engine/practical.ts";
-import { phrase } from "../engine/wording/phrase.ts";
+import { createSolver, deduce, type Practical, phrase, planBench, purposes, tabulate } from "../engine/index.ts";
 import { recordInTable } from "./record-in-table.ts";
 import type { NamedGate, Walkthrough } from "./walkthrough.types.ts";
 

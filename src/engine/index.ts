@@ -1,0 +1,30 @@
+/**
+ * The engine's public face. Everything is pure: no clock, no chance, no input or output; units stand in property names.
+ *
+ * - `readPractical(input)`: any input to a Practical, or all its faults.
+ * - `createSolver()`: chemical equilibrium, mol and kg in, mol/kg out; says so when it finds none.
+ * - `predictSalt(salt, procedure, solve)`: what one salt shows at every test, with the events and numbers behind it.
+ * - `tabulate(practical, solve, phrase)`: the same for every salt the paper allows, as a compact table.
+ * - `deduce(table, record)`: which salts remain, why the others do not, what to repeat when nothing fits.
+ * - `purposes(table)`: what each test is for.
+ * - `planBench(practical, table, tubes)`: tubes, fill marks (cm3 and mm), reagents, papers, gases, cautions.
+ * - `phrase(observation)`: an observation in the words of the trade.
+ *
+ * Each function's own comment tells its errors and the source of its method. Islands import the single room they need instead of this
+ * file, so that a page loads no more than it uses.
+ */
+export { mayBe, sameSight } from "./bench/agreement.ts";
+export { cannotBe } from "./bench/allowed-salts.ts";
+export { predictSalt } from "./bench/predict.ts";
+export type { BenchEvent, Prediction } from "./bench/prediction.ts";
+export type { PredictionTable, TableRecord } from "./bench/prediction-table.ts";
+export { tabulate } from "./bench/tabulate.ts";
+export type { Conclusion, Purpose } from "./deduction/conclusion.ts";
+export { deduce, undecided } from "./deduction/deduce.ts";
+export { purposes } from "./deduction/purposes.ts";
+export { createSolver } from "./equilibrium/solve.ts";
+export type { BenchPlan } from "./planning/bench-plan.ts";
+export { planBench } from "./planning/plan-bench.ts";
+export { readPractical } from "./practical/faults.ts";
+export { type Practical, practical } from "./practical.ts";
+export { phrase } from "./wording/phrase.ts";
