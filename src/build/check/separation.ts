@@ -26,7 +26,7 @@ export function undecidedSamples(
           what: `sample ${sample.label}: the tests do not decide it`,
           stated: `${sample.salt} is the answer`,
           found: `${silent.join(", ")} would give the same record`,
-          advice: `add a test that tells them apart${hint(table, sample.label, answer, silent)}, or list them under undecided`,
+          advice: `add a test that tells them apart${hint(table, practical.record[sample.label] ?? {}, sample.label, answer, silent)}, or list them under undecided`,
         }),
       );
     }
@@ -44,8 +44,14 @@ export function undecidedSamples(
   });
 }
 
-/** A test of the procedure that tells the answer from the others but is not in the record, when there is one. */
-function hint(table: PredictionTable, label: string, answer: string | undefined, others: readonly string[]): string {
+/** A test of the procedure that tells the answer from the others but was left out of the record, when there is one. */
+function hint(
+  table: PredictionTable,
+  recorded: Readonly<Record<string, unknown>>,
+  label: string,
+  answer: string | undefined,
+  others: readonly string[],
+): string {
   const at = table.samples.find((each) => each.label === label);
   if (!at) return "";
   const set = table.sets[at.set];
@@ -53,7 +59,10 @@ function hint(table: PredictionTable, label: string, answer: string | undefined,
     set.accepts[set.salts.findIndex((salt) => table.salts[salt].formula === formula)];
   const mine = row(answer);
   const cell = table.cells.find(
-    (_, c) => mine?.[c] && others.every((other) => row(other)?.[c] && (row(other)[c] & mine[c]) === 0),
+    ({ id }, c) =>
+      recorded[id] === undefined &&
+      mine?.[c] &&
+      others.every((other) => row(other)?.[c] && (row(other)[c] & mine[c]) === 0),
   );
   return cell ? ` (${cell.id} does, but the record leaves it out)` : "";
 }

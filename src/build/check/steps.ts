@@ -1,24 +1,23 @@
-import { reagents } from "../../engine/constants/reagents.ts";
+import { usableReagents } from "../../engine/bench/operations.ts";
 import type { Practical } from "../../engine/practical.ts";
 import type { ContentFault } from "../faults.ts";
 import type { MakeFault } from "./make-fault.ts";
 
 /** Steps the engine cannot carry out on the samples given. */
 export function impossibleSteps({ parts, samples }: Practical, fault: MakeFault): ContentFault[] {
-  const ids = reagents.map(({ id }) => id);
   const faults: ContentFault[] = [];
   parts.forEach((part, p) => {
     const done = samples.filter(({ label }) => part.samples?.includes(label) ?? true);
     part.tests.forEach((test, t) => {
       test.steps.forEach((step, s) => {
         const path = ["parts", p, "tests", t, "steps", s];
-        if (step.do === "add" && !ids.includes(step.reagent)) {
+        if (step.do === "add" && !usableReagents.includes(step.reagent)) {
           faults.push(
             fault([...path, "add"], {
               what: `part ${part.label}: unknown reagent`,
               stated: step.reagent,
-              found: "no such reagent in the engine's list",
-              advice: `use one of ${ids.join(", ")}, or add the reagent to src/engine/constants/reagents.ts with its source`,
+              found: "no reagent the engine has constants for",
+              advice: `use one of ${usableReagents.join(", ")}, or add its constants with their sources (DEVELOPERS.md)`,
             }),
           );
         }

@@ -13,10 +13,13 @@ const MADE_OF: Readonly<Record<string, Components>> = {
 };
 const KNOWN = new Set(basis.map(({ id }) => id));
 
+/** True when the engine has constants for an ion or molecule. */
+export const hasConstants = (ion: string): boolean => Object.hasOwn(MADE_OF, ion) || KNOWN.has(ion);
+
 /** Adds `moles` of an ion or molecule to a count of components. Throws a RangeError when the constants know nothing of it. */
 export function addIon(to: Components, ion: string, moles: number): void {
-  const parts = MADE_OF[ion] ?? (KNOWN.has(ion) ? { [ion]: 1 } : undefined);
-  if (!parts) throw new RangeError(`the engine has no constants for ${ion}`);
+  if (!hasConstants(ion)) throw new RangeError(`the engine has no constants for ${ion}`);
+  const parts = KNOWN.has(ion) ? { [ion]: 1 } : MADE_OF[ion];
   for (const [id, count] of Object.entries(parts)) to[id] = (to[id] ?? 0) + count * moles;
 }
 

@@ -5,7 +5,7 @@ import { reagents } from "../constants/reagents.ts";
 import { WATER_KG_PER_MOL } from "../equilibrium/newton.ts";
 import type { EquilibriumResult, Solver } from "../equilibrium/solve.ts";
 import type { Addition, Step } from "../practical.ts";
-import { type Components, componentsOf } from "./composition.ts";
+import { type Components, componentsOf, hasConstants } from "./composition.ts";
 import { pour, pressureOf, settle, type Tube, takeGas } from "./tube.ts";
 
 /** Called after each small change, so that a precipitate that comes and goes is seen. */
@@ -18,11 +18,22 @@ export class UnknownReagent extends Error {
 
 const byId = new Map(reagents.map((reagent) => [reagent.id, reagent]));
 
+/** Reagents that bring no ions and still have a part to play. */
+const WITHOUT_IONS = ["H2O(l)", "Al(s)"];
+
+/** Reagents the engine can carry out: those whose ions all have constants, and solids with a gate of their own. */
+export const usableReagents: readonly string[] = reagents
+  .filter(({ id, components }) => {
+    const ions = Object.keys(components);
+    return ions.length > 0 ? ions.every(hasConstants) : WITHOUT_IONS.includes(id);
+  })
+  .map(({ id }) => id);
+
 /** Components of a reagent in mol/dm3; `molPerDm3` overrides the usual strength. */
 export function reagentComponents(id: string, molPerDm3?: number): Components {
   const reagent = byId.get(id);
-  if (!reagent) {
-    throw new UnknownReagent(`found the reagent "${id}", expected one of ${[...byId.keys()].join(", ")}`);
+  if (!reagent || !usableReagents.includes(id)) {
+    throw new UnknownReagent(`found the reagent "${id}", expected one of ${usableReagents.join(", ")}`);
   }
   const strength = molPerDm3 ?? reagent.concentration ?? 0;
   return Object.fromEntries(Object.entries(componentsOf(reagent.components)).map(([ion, n]) => [ion, n * strength]));
