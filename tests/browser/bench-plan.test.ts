@@ -1,0 +1,67 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import type { Page } from "playwright-core";
+import { expect, test } from "vitest";
+import { readToTheEnd } from "../../scripts/page-weight.ts";
+import { openPage } from "./setup/open-page.ts";
+
+interface DepthRow {
+  id: string;
+  depthMm: Record<string, number>;
+  brimCm3: number;
+}
+const { tubes } = JSON.parse(readFileSync(join(import.meta.dirname, "../reference/tube-depths.json"), "utf8")) as {
+  tubes: DepthRow[];
+};
+/** The page rounds to whole millimetres, the reference to tenths. */
+const ROUNDING_MM = 0.5 + 0.05;
+
+/** "test-tube 100 × 12 mm" is row "test-tube-100x12"; "150 × 18 or 19 mm" is "150x18". */
+function rowOf(name: string): DepthRow {
+  const [, long, wide] = /(\d+) × (\d+)/.exec(name) ?? [];
+  const row = tubes.find(({ id }) => id.startsWith(name.slice(0, 4)) && id.endsWith(`-${long}x${wide}`));
+  if (row === undefined) throw new Error(`No row for "${name}" in tube-depths.json.`);
+  return row;
+}
+
+/** Marks written beside the tubes whose label begins so: millimetres by cubic centimetres. */
+async function marksOf(page: Page, label: string): Promise<Map<string, number>> {
+  const row = page.getByRole("table", { name: /fill marks/ }).getByRole("row", { name: label });
+  const found = ((await row.textContent()) ?? "").matchAll(/([\d.]+) cm³ at (\d+) mm/g);
+  return new Map([...found].map(([, cm3, mm]) => [cm3, Number(mm)]));
+}
+
+test.each([
+  { list: /^Test-tubes/, label: "R c", volumes: ["1", "2"] },
+  { list: /^Boiling tubes/, label: "R a", volumes: ["1"] },
+])("another tube size moves the marks of $label to where the reference has them", async ({ list, label, volumes }) => {
+  const { page } = await openPage("practicals/lamp-room-shelf/");
+  await readToTheEnd(page);
+  const sizes = page.getByRole("combobox", { name: list });
+  const names = await sizes.getByRole("option").allTextContents();
+  expect(names.length).toBeGreaterThan(2);
+  const seen = new Set<string>();
+  for (const name of names) {
+    await sizes.selectOption({ label: name });
+    const marks = await marksOf(page, label);
+    seen.add(JSON.stringify([...marks]));
+    for (const volume of volumes) {
+      const off = Math.abs((marks.get(volume) ?? Number.NaN) - rowOf(name).depthMm[volume]);
+      expect(off, `${volume} cm³ in ${name}`).toBeLessThanOrEqual(ROUNDING_MM);
+    }
+  }
+  expect(seen.size).toBeGreaterThan(1);
+});
+
+test("a tube too small for the test is refused in words", async () => {
+  const { page } = await openPage("practicals/lamp-room-shelf/");
+  await readToTheEnd(page);
+  const prepare = page.getByRole("region", { name: /^Prepare/ });
+  expect(await prepare.textContent()).not.toContain("Take another tube.");
+  const name = "test-tube 75 × 10 mm";
+  await page.getByRole("combobox", { name: /^Test-tubes/ }).selectOption({ label: name });
+  const [, held] =
+    /Take another tube\. R b.* this tube holds ([\d.]+) cm³ to the brim/.exec((await prepare.textContent()) ?? "") ??
+    [];
+  expect(Math.round(Number(held))).toBe(rowOf(name).brimCm3);
+});

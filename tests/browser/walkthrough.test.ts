@@ -1,0 +1,134 @@
+import type { Locator, Page } from "playwright-core";
+import { expect, test } from "vitest";
+import { readToTheEnd } from "../../scripts/page-weight.ts";
+import { openPage, type ReaderOptions } from "./setup/open-page.ts";
+
+const LAMP_ROOM = "practicals/lamp-room-shelf/";
+
+/** What the walkthrough's own record shows, told by the trade's tables for these salts at these tests. */
+const GIVEN = ["R holds Zn2+ and SO42−.", "S holds Al3+ and Cl−.", "T holds NH4+ and Cl−."];
+
+/** The walkthrough with every island started. */
+async function openWalkthrough(options: ReaderOptions = {}) {
+  const { page } = await openPage(LAMP_ROOM, options);
+  await readToTheEnd(page);
+  const conclude = page.getByRole("region", { name: /^Conclude/ });
+  return {
+    page,
+    record: page.getByRole("region", { name: /^Record/ }),
+    conclude,
+    reset: page.getByRole("button", { name: /^Reset/ }),
+    observation: (place: string) => page.getByRole("combobox", { name: place, exact: true }),
+    /** What the page speaks when something changed. */
+    spoken: conclude.locator('[aria-live="polite"]'),
+  };
+}
+
+/** The sentences of the conclusion that stand in it now, one for each sample. */
+const sentences = async (conclude: Locator) =>
+  (await conclude.getByRole("listitem").allTextContents()).filter((text) => /^[RST]\b/.test(text));
+
+/** Presses a key until the right element has the focus. */
+async function walkTo(page: Page, key: "Tab" | "Shift+Tab", target: Locator): Promise<void> {
+  const isThere = () => target.evaluate((element) => element === document.activeElement);
+  for (let steps = 0; steps < 150 && !(await isThere()); steps++) await page.keyboard.press(key);
+  expect(await isThere()).toBe(true);
+}
+
+test("a changed observation changes the conclusion, is spoken, and is taken back", async () => {
+  const { record, conclude, reset, observation, spoken } = await openWalkthrough();
+  expect(await sentences(conclude)).toEqual(GIVEN);
+  expect(await reset.isDisabled()).toBe(true);
+
+  // Without the barium precipitate R is no sulfate; the acid gave no gas, so no carbonate; S and T share the chloride and the shelf
+  // holds two anions: nitrate is left.
+  await observation("c(ii) for R").selectOption({ label: "no visible change" });
+  expect(await sentences(conclude)).toEqual(["R holds Zn2+ and NO3−.", ...GIVEN.slice(1)]);
+  expect(await spoken.textContent()).toMatch(/^c\(ii\) for R: no visible change\. R holds \S+ and \S+\. S holds .*\.$/);
+  expect(await record.getByRole("row", { name: /^c\(ii\)/ }).textContent()).toContain(
+    "changed, was: white precipitate",
+  );
+
+  await reset.click();
+  expect(await sentences(conclude)).toEqual(GIVEN);
+  expect(await spoken.textContent()).toMatch(/^Back to the walkthrough's record\. R holds/);
+  expect(await record.textContent()).not.toContain("changed, was");
+  expect(await reset.isDisabled()).toBe(true);
+});
+
+test("an impossible record says what to repeat first", async () => {
+  const { conclude, observation, spoken } = await openWalkthrough();
+  expect(await conclude.textContent()).not.toContain("Repeat first");
+  // White, soluble in excess alkali, insoluble in excess ammonia: aluminium, which S is already, or lead, whose sulfate does not dissolve.
+  await observation("b(ii) for R").selectOption({ label: "precipitate remains" });
+  expect(await conclude.textContent()).toContain("Repeat first.");
+  const repeats = await conclude.getByRole("listitem").allTextContents();
+  expect(repeats).toContainEqual(expect.stringMatching(/^b\(ii\) for R: then R may be ZnSO4, S may be AlCl3/));
+  expect(await sentences(conclude)).not.toContain(GIVEN[0]);
+  expect(await spoken.textContent()).toMatch(/^b\(ii\) for R: precipitate remains\. R .*\.$/);
+});
+
+test("the keyboard alone changes an observation and takes it back", async () => {
+  const { page, conclude, reset, observation, spoken } = await openWalkthrough();
+  const place = observation("b(ii) for R");
+  await walkTo(page, "Tab", place);
+  const chosen = () => place.evaluate((select) => (select as HTMLSelectElement).selectedOptions[0].text);
+  expect(await chosen()).toMatch(/^precipitate dissolves/);
+  for (let steps = 0; steps < 8 && (await chosen()) !== "precipitate remains"; steps++) {
+    await page.keyboard.press("ArrowUp");
+  }
+  expect(await chosen()).toBe("precipitate remains");
+  expect(await conclude.textContent()).toContain("Repeat first.");
+  expect(await spoken.textContent()).toMatch(/^b\(ii\) for R: precipitate remains\./);
+
+  await walkTo(page, "Shift+Tab", reset);
+  await page.keyboard.press("Enter");
+  expect(await sentences(conclude)).toEqual(GIVEN);
+  expect(await chosen()).toMatch(/^precipitate dissolves/);
+});
+
+/** Observations whose list does not stand at the words that the cell shows: what is heard differs from what is seen. */
+const heardOtherwise = (record: Locator) =>
+  record.getByRole("combobox").evaluateAll((lists) =>
+    lists.flatMap((list) => {
+      const heard = (list as HTMLSelectElement).selectedOptions[0]?.text;
+      const cell = list.parentElement?.cloneNode(true) as HTMLElement;
+      cell.querySelector("select")?.remove();
+      const seen = cell.textContent;
+      return heard === seen ? [] : [`${list.ariaLabel}: seen “${seen}”, heard “${heard}”`];
+    }),
+  );
+
+test.each([
+  { when: "with script", javaScriptEnabled: true },
+  { when: "without script", javaScriptEnabled: false },
+])("every observation is heard as it is seen, $when", async ({ javaScriptEnabled }) => {
+  const { page } = await openPage(LAMP_ROOM, { javaScriptEnabled });
+  if (javaScriptEnabled) await readToTheEnd(page);
+  const record = page.getByRole("region", { name: /^Record/ });
+  expect(await record.getByRole("combobox").count()).toBeGreaterThan(20);
+  expect(await heardOtherwise(record)).toEqual([]);
+});
+
+test("coming back to the page shows one record, not two", async () => {
+  const { page, record, observation } = await openWalkthrough();
+  await observation("c(ii) for R").selectOption({ label: "no visible change" });
+  await page.getByRole("navigation", { name: "Site" }).getByRole("link", { name: "Cautions" }).click();
+  await page.waitForURL(/cautions\/$/);
+  await page.goBack();
+  await readToTheEnd(page);
+  expect(await heardOtherwise(record)).toEqual([]);
+});
+
+test("a choice made before the script has come does not leave two records", async () => {
+  const { page, context } = await openPage(LAMP_ROOM);
+  await context.route(/\.js$/, async (route) => {
+    await new Promise((done) => setTimeout(done, 500));
+    await route.continue();
+  });
+  await page.reload();
+  const record = page.getByRole("region", { name: /^Record/ });
+  await record.getByRole("combobox", { name: "c(ii) for R" }).selectOption({ label: "no visible change" });
+  await readToTheEnd(page);
+  expect(await heardOtherwise(record)).toEqual([]);
+});

@@ -1,0 +1,78 @@
+/** A shipped practical, sound, and ways of breaking it by one edit each, named by the fault. */
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { checkPractical } from "../../src/build/check-practical.ts";
+import type { ContentFault } from "../../src/build/faults.ts";
+import { readPracticalFile } from "../../src/build/practical-files.ts";
+
+export const ROOT = join(import.meta.dirname, "..", "..");
+export const FILE = "src/content/practicals/lamp-room-shelf.mdx";
+export const sound = readFileSync(join(ROOT, FILE), "utf8");
+
+export type Edit = [find: string, put: string];
+
+/** The text with each edit made at the first place after the last one; fails when a place is not there any more. */
+export function edited(...edits: Edit[]): string {
+  let done = "";
+  let rest = sound;
+  for (const [find, put] of edits) {
+    const at = rest.indexOf(find);
+    if (at < 0)
+      throw new Error(`the shipped practical no longer holds ${JSON.stringify(find)}; choose another place to break`);
+    done += rest.slice(0, at) + put;
+    rest = rest.slice(at + find.length);
+  }
+  return done + rest;
+}
+
+/** All faults the check finds in a page with this text. */
+export function faultsIn(text: string, file = FILE): ContentFault[] {
+  const read = readPracticalFile(file, text);
+  return "faults" in read ? read.faults : checkPractical(read);
+}
+
+/** Line and column (from 1) of a piece of text that stands only once in it. */
+export function placeOf(text: string, piece: string): { line: number; column: number } {
+  const at = text.indexOf(piece);
+  if (at < 0 || text.indexOf(piece, at + 1) >= 0) throw new Error(`${JSON.stringify(piece)} does not stand just once`);
+  const before = text.slice(0, at).split("\n");
+  return { line: before.length, column: (before.at(-1) as string).length + 1 };
+}
+
+const ALL_ANIONS: Edit = ["  inAll: { cations: 3, anions: 2 }\n", "  inAll: { cations: 3 }\n"];
+const NO_SHARE: Edit = ["  share:\n    - { samples: [S, T], ion: anion }\n", ""];
+const SILVER = "    d: { precipitate: white }\n";
+const HEATED_PART =
+  "  - label: e\n    title: Heat\n    tests:\n      - steps:\n          - { take: 1 cm3 }\n          - { heat: strongly }\nrecord:\n";
+
+export const BROKEN = {
+  "an observation the engine contradicts": edited(
+    ["  S:\n", "  S:\n"],
+    ["b(ii): { fate: remains }", "b(ii): { fate: dissolves }"],
+  ),
+  "an answer the paper does not offer": edited(["salt: NH4Cl", "salt: NaCl"]),
+  "an answer that is no such solution": edited(["salt: AlCl3", "salt: PbCl2"]),
+  "an answer that is no simple salt": edited(["salt: ZnSO4", "salt: NaHSO4"]),
+  "a number of ions the salts break": edited(["anions: 2 }", "anions: 3 }"]),
+  "a shared ion the salts do not share": edited(["samples: [S, T], ion", "samples: [R, T], ion"]),
+  "a difference the salts do not keep": edited([
+    "  share:",
+    "  differ:\n    - { samples: [R, S, T], ion: anion }\n  share:",
+  ]),
+  "tests that leave the answer open": edited(ALL_ANIONS, NO_SHARE),
+  "a deciding test left out of the record": edited([SILVER, ""]),
+  "an unknown reagent": edited(["{ add: NaOH(aq), drops: 5 }", "{ add: NaOH(conc), drops: 5 }"]),
+  "a bad unit": edited(["concentration: 0.1 mol/dm3, salt: ZnSO4", "concentration: 0.1 M, salt: ZnSO4"]),
+  "a bracket left open": edited(["cations: [NH4+, Mg^2+", "cations: [[NH4+, Mg^2+"]),
+  "an entry written twice": edited([
+    "    a(i): { precipitate: white }\n",
+    "    a(i): { precipitate: white }\n    a(i): no visible change\n",
+  ]),
+  "an observation of a heated solid": edited(
+    ["record:\n", HEATED_PART],
+    ["  R:\n", "  R:\n    e: { residue: { hot: yellow } }\n"],
+  ),
+  "a solution weighed like a solid": edited(["{ take: 1 cm3 }", "{ take: 0.2 g }"]),
+  "an observation of a test that is not done": edited(["  T:\n", "  T:\n    d: { precipitate: white }\n"]),
+  "no frontmatter": sound.replace("---\n", ""),
+} as const;

@@ -1,0 +1,65 @@
+/** The check of a whole project: the shipped one passes; all faults of all files come in one report, in the order of the files. */
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { dirname, join } from "node:path";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { checkContent } from "../../src/build/check-content.ts";
+import { ContentFaults } from "../../src/build/faults.ts";
+import { practicalPaths } from "../../src/build/practical-files.ts";
+import { BROKEN, ROOT, sound } from "./broken.ts";
+
+let root: string;
+const FOLDER = "src/content/practicals";
+const write = (name: string, text: string) => {
+  const path = join(root, FOLDER, name);
+  mkdirSync(dirname(path), { recursive: true });
+  writeFileSync(path, text);
+};
+
+beforeAll(() => {
+  root = mkdtempSync(join(tmpdir(), "practicals-"));
+  write("a-sound.mdx", sound);
+  write("notes.md", "not a practical");
+});
+afterAll(() => rmSync(root, { recursive: true, force: true }));
+
+function report(): ContentFaults | number {
+  try {
+    return checkContent(root);
+  } catch (error) {
+    if (error instanceof ContentFaults) return error;
+    throw error;
+  }
+}
+
+test("the shipped practicals pass, and there are some", () => {
+  expect(practicalPaths(ROOT).length).toBeGreaterThanOrEqual(2);
+  expect(checkContent(ROOT)).toBe(practicalPaths(ROOT).length);
+});
+
+test("one sound practical passes; other files are left alone", () => {
+  expect(report()).toBe(1);
+});
+
+test("broken files are reported in one run, beside sound ones", () => {
+  write("b-observation.mdx", BROKEN["an observation the engine contradicts"]);
+  write("c-bracket.mdx", BROKEN["a bracket left open"]);
+  write("deeper/d-unit.mdx", BROKEN["a bad unit"]);
+  const found = report();
+  if (typeof found === "number") throw new Error("the broken files passed");
+  expect([...new Set(found.faults.map(({ file }) => file))]).toEqual(
+    ["b-observation.mdx", "c-bracket.mdx", "deeper/d-unit.mdx"].map((name) => `${FOLDER}/${name}`),
+  );
+  for (const { file, line, column } of found.faults) expect(found.message).toContain(`${file}:${line}:${column}  `);
+  expect(found.message).toMatch(new RegExp(`^${found.faults.length} faults in the content\n\n`));
+});
+
+test("a file the engine cannot work out does not hide the faults of another", () => {
+  write("b-stopped.mdx", sound.replace("{ add: NaOH(aq), drops: 5 }", "{ add: KSCN(aq), drops: 5 }"));
+  write("c-unit.mdx", BROKEN["a bad unit"]);
+  const found = report();
+  if (typeof found === "number") throw new Error("the broken files passed");
+  const files = found.faults.map(({ file }) => file);
+  expect(files).toContain(`${FOLDER}/b-stopped.mdx`);
+  expect(files).toContain(`${FOLDER}/c-unit.mdx`);
+});

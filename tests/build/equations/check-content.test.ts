@@ -1,0 +1,42 @@
+import { cpSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterEach, beforeEach, expect, test } from "vitest";
+import { checkContent } from "../../../src/build/check-content.ts";
+import { checkAllEquations } from "../../../src/build/equations/check-equations.ts";
+import { ContentFaults } from "../../../src/build/faults.ts";
+import { ROOT } from "../../architecture/source-files.ts";
+
+let site: string;
+beforeEach(() => {
+  site = mkdtempSync(join(tmpdir(), "equations-"));
+  for (const folder of ["practicals", "ion-tests", "cautions"])
+    mkdirSync(join(site, "src/content", folder), { recursive: true });
+});
+afterEach(() => rmSync(site, { recursive: true }));
+
+test("every equation of the site may be published", () => {
+  expect(checkAllEquations(ROOT)).toEqual([]);
+});
+
+test("faults of equations on any page are told together with those of practicals", () => {
+  const broken = join(import.meta.dirname, "broken");
+  cpSync(join(broken, "charge-out-of-balance.mdx"), join(site, "src/content/ion-tests/iron.mdx"));
+  cpSync(join(broken, "another-arrow.mdx"), join(site, "src/content/cautions/ammonia.mdx"));
+  const practical = '---\ntitle: x\n---\n\n<Equation of="I2 -> I-" />\n';
+  writeFileSync(join(site, "src/content/practicals/jar.mdx"), practical);
+  let faults: readonly { file: string; what: string }[] = [];
+  try {
+    checkContent(site);
+  } catch (error) {
+    if (!(error instanceof ContentFaults)) throw error;
+    faults = error.faults;
+  }
+  const equations = faults.filter(({ what }) => what === "equation").map(({ file }) => file);
+  expect(equations).toEqual(
+    ["cautions/ammonia", "ion-tests/iron", "practicals/jar"].map((name) => `src/content/${name}.mdx`),
+  );
+  expect(faults.filter(({ what }) => what !== "equation").map(({ file }) => file)).toContain(
+    "src/content/practicals/jar.mdx",
+  );
+});
