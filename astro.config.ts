@@ -2,6 +2,7 @@ import mdx from "@astrojs/mdx";
 import preact from "@astrojs/preact";
 import { defineConfig } from "astro/config";
 import { siteAddress } from "./scripts/site-address.ts";
+import { FENCES } from "./src/build/equations/fences.ts";
 
 const { base, site } = siteAddress(process.env);
 
@@ -18,7 +19,7 @@ export default defineConfig({
   build: { format: "directory", inlineStylesheets: "never" },
   prefetch: false,
   devToolbar: { enabled: false },
-  integrations: [mdx(), preact()],
+  integrations: [mdx(FENCES), preact()],
   markdown: { syntaxHighlight: false },
   security: {
     csp: {
