@@ -1,7 +1,10 @@
 /** Holds a practical against the engine: what the author states must be what the engine finds, and the tests must decide the answer. */
+import { UnknownReagent } from "../engine/bench/operations.ts";
+import { NoEquilibrium } from "../engine/bench/tube.ts";
 import { createSolver } from "../engine/equilibrium/solve.ts";
+import type { Practical } from "../engine/practical.ts";
 import { wrongAnswers } from "./check/answers.ts";
-import { faultsIn } from "./check/make-fault.ts";
+import { faultsIn, type MakeFault } from "./check/make-fault.ts";
 import { wrongObservations } from "./check/observations.ts";
 import { undecidedSamples } from "./check/separation.ts";
 import { impossibleSteps } from "./check/steps.ts";
@@ -14,6 +17,22 @@ const solve = createSolver();
 /** All faults of one practical that reads well but is wrong; empty when it may be published. */
 export function checkPractical({ source, practical }: PracticalFile): ContentFault[] {
   const fault = faultsIn(source);
+  try {
+    return faultsOf(practical, fault);
+  } catch (error) {
+    if (!(error instanceof NoEquilibrium || error instanceof UnknownReagent || error instanceof RangeError))
+      throw error;
+    return [
+      fault(["parts"], {
+        what: "the engine cannot carry out this procedure",
+        found: error.message,
+        advice: "look at the concentrations and volumes; keep samples at 1 mol/dm3 or below",
+      }),
+    ];
+  }
+}
+
+function faultsOf(practical: Practical, fault: MakeFault): ContentFault[] {
   const early = [...impossibleSteps(practical, fault), ...wrongAnswers(practical, solve, fault)];
   // Without possible steps and answers nothing can be predicted; what follows would only repeat these faults.
   if (early.length > 0) return early;

@@ -9,7 +9,7 @@ export interface Frontmatter {
   placeOf(path: readonly (string | number)[]): SourcePlace & { excerpt: string };
 }
 
-const FENCE = /^---\r?\n([\s\S]*?)\r?\n---(?:\r?\n|$)/;
+const FENCE = /^\uFEFF?---\r?\n([\s\S]*?)\r?\n---(?:\r?\n|$)/;
 
 /**
  * Reads the frontmatter of `text`.
@@ -50,7 +50,7 @@ export function readFrontmatter(file: string, text: string): Frontmatter {
   }
   return {
     file,
-    data: document.toJS(),
+    data: plainData(document, file),
     placeOf(path) {
       for (let length = path.length; length > 0; length--) {
         const node = document.getIn(path.slice(0, length), true) as { range?: [number, number, number] } | undefined;
@@ -59,4 +59,23 @@ export function readFrontmatter(file: string, text: string): Frontmatter {
       return at(0);
     },
   };
+}
+
+/** The document as plain data. Aliases that unfold without end are refused by the reader; that is a fault of the page, not a crash. */
+function plainData(document: ReturnType<typeof parseDocument>, file: string): unknown {
+  try {
+    return document.toJS();
+  } catch (error) {
+    if (!(error instanceof ReferenceError)) throw error;
+    throw new ContentFaults([
+      {
+        file,
+        line: 1,
+        column: 1,
+        what: "the frontmatter repeats itself without end",
+        found: error.message,
+        advice: "write repeated entries out instead of using YAML aliases",
+      },
+    ]);
+  }
 }

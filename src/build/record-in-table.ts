@@ -1,7 +1,7 @@
 /** An author's observations in the terms of a prediction table, and back. */
 import { mayBe, sameSight } from "../engine/bench/agreement.ts";
 import type { PredictionTable, TableCell, TableRecord } from "../engine/bench/prediction-table.ts";
-import type { Words } from "../engine/bench/tabulate.ts";
+import { MOST_READINGS, type Words } from "../engine/bench/tabulate.ts";
 import type { Observation, PracticalRecord } from "../engine/practical.ts";
 
 /**
@@ -26,8 +26,11 @@ function readingFor(cell: TableCell, seen: Observation, words: Words): number {
   const possible = cell.readings.flatMap((reading, index) => (mayBe(seen, reading) ? [index] : []));
   const same = possible.filter((index) => sameSight(seen, cell.readings[index]));
   if (possible.length === 1 && same.length === 1) return possible[0];
+  if (cell.readings.length >= MOST_READINGS)
+    throw new RangeError(`test ${cell.id} has more than ${MOST_READINGS} readings`);
   cell.readings.push(seen);
-  cell.words.push(words(seen, cell.dry ? "solid" : "precipitate"));
+  const said = words(seen, cell.dry ? "solid" : "precipitate");
+  cell.words.push(possible.length > 1 ? `${said} (nothing else noted)` : said);
   const own = cell.readings.length - 1;
   cell.agrees.push(possible.reduce((mask, index) => mask | (1 << index), 1 << own));
   return own;

@@ -69,6 +69,10 @@ export const practical = z
     const known = letters.join(", ");
     const twice = letters.find((letter, index) => letters.indexOf(letter) !== index);
     if (twice) complain(["samples"], `found two samples called ${twice}, expected different letters`);
+    const parts = one.parts.map((part) => part.label);
+    const again = parts.findIndex((label, index) => parts.indexOf(label) !== index);
+    if (again >= 0)
+      complain(["parts", again, "label"], `found a second part ${parts[again]}, expected different letters`);
     const cells = cellsOf(one.parts);
     const ids = cells.map((cell) => cell.id);
     const double = ids.find((id, index) => ids.indexOf(id) !== index);

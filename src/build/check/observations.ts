@@ -1,5 +1,5 @@
-import { mayBe } from "../../engine/bench/agreement.ts";
-import { hasChemistry } from "../../engine/bench/predict.ts";
+import { isTrueOf } from "../../engine/bench/agreement.ts";
+import { hasChemistry } from "../../engine/bench/carry-out-test.ts";
 import { cellsOf, type Practical } from "../../engine/practical.ts";
 import { phrase } from "../../engine/wording/phrase.ts";
 import type { ContentFault } from "../faults.ts";
@@ -18,7 +18,8 @@ export function wrongObservations(
       const path = ["record", sample, id];
       const cell = cells.find((each) => each.id === id);
       const solid = table.cells.find((each) => each.id === id)?.dry ? "solid" : "precipitate";
-      const readings = predicted[sample]?.[id]?.readings ?? [];
+      const shown = predicted[sample]?.[id];
+      const readings = shown?.readings ?? [];
       const stated = phrase(seen, solid);
       if (readings.length === 0) {
         const hard = cell?.test.steps.find((step) => !hasChemistry(step))?.do ?? "an earlier step of this part";
@@ -29,7 +30,7 @@ export function wrongObservations(
           advice: "leave this observation out",
         });
       }
-      if (readings.some((reading) => mayBe(seen, reading))) return [];
+      if (shown && isTrueOf(seen, shown)) return [];
       return fault(path, {
         what: `record ${sample} ${id}`,
         stated,

@@ -59,7 +59,8 @@ function hint(
     set.accepts[set.salts.findIndex((salt) => table.salts[salt].formula === formula)];
   const mine = row(answer);
   const cell = table.cells.find(
-    ({ id }, c) =>
+    ({ id, samples }, c) =>
+      samples.includes(label) &&
       recorded[id] === undefined &&
       mine?.[c] &&
       others.every((other) => row(other)?.[c] && (row(other)[c] & mine[c]) === 0),

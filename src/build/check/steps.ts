@@ -1,42 +1,132 @@
+/** Procedures that read well but cannot be carried out: each fault at its step. */
 import { usableReagents } from "../../engine/bench/operations.ts";
-import type { Practical } from "../../engine/practical.ts";
+import { volumeAdded } from "../../engine/bench/portion.ts";
+import { BOILED_AWAY } from "../../engine/constants/kinetic-gates.ts";
+import type { Part, Practical, Sample, Step } from "../../engine/practical.ts";
 import type { ContentFault } from "../faults.ts";
 import type { MakeFault } from "./make-fault.ts";
+
+/** Boiling away more of the liquid than this spatters what is left. */
+const BOILED_DRY = { value: 0.5, source: "common practice, no source" };
+
+/** Reagents that come as pieces of a solid. */
+const isSolid = (reagent: string): boolean => reagent.endsWith("(s)");
+
+type Complain = (key: string | undefined, what: string, stated: string, found: string, advice: string) => void;
 
 /** Steps the engine cannot carry out on the samples given. */
 export function impossibleSteps({ parts, samples }: Practical, fault: MakeFault): ContentFault[] {
   const faults: ContentFault[] = [];
   parts.forEach((part, p) => {
-    const done = samples.filter(({ label }) => part.samples?.includes(label) ?? true);
+    const tube: TubeSoFar = { taken: false, sampleCm3: 0, cm3: 0 };
     part.tests.forEach((test, t) => {
+      const gasTests = test.steps.filter((step) => step.do === "test gas").length;
       test.steps.forEach((step, s) => {
-        const path = ["parts", p, "tests", t, "steps", s];
-        if (step.do === "add" && !usableReagents.includes(step.reagent)) {
-          faults.push(
-            fault([...path, "add"], {
-              what: `part ${part.label}: unknown reagent`,
-              stated: step.reagent,
-              found: "no reagent the engine has constants for",
-              advice: `use one of ${usableReagents.join(", ")}, or add its constants with their sources (DEVELOPERS.md)`,
-            }),
+        const complain: Complain = (key, what, stated, found, advice) => {
+          const path = ["parts", p, "tests", t, "steps", s, ...(key ? [key] : [])];
+          faults.push(fault(path, { what: `part ${part.label}: ${what}`, stated, found, advice }));
+        };
+        checkStep(step, part, samples, tube, complain);
+        if (
+          step.do === "test gas" &&
+          gasTests > 1 &&
+          test.steps.findLast(({ do: verb }) => verb === "test gas") === step
+        ) {
+          complain(
+            "testGas",
+            "two gas tests in one",
+            step.with,
+            `${gasTests} gas tests on one line of the record`,
+            "give each gas test a line of its own",
           );
         }
-        if (step.do !== "take") return;
-        const wrong = done.filter(({ given }) => given === ("volume" in step ? "solid" : "solution"));
-        if (wrong.length === 0) return;
-        const letters = wrong.map(({ label }) => label).join(", ");
-        const [given, amount] =
-          "volume" in step ? ["a solid", "a mass such as 0.2 g"] : ["a solution", "a volume such as 1 cm3"];
-        faults.push(
-          fault([...path, "take"], {
-            what: `part ${part.label}: the sample cannot be taken so`,
-            stated: "volume" in step ? `${step.volume.cm3} cm3` : `${step.mass.g} g`,
-            found: `${letters} given as ${given}`,
-            advice: `take ${amount}, or name the samples of this part`,
-          }),
-        );
       });
     });
   });
   return faults;
+}
+
+interface TubeSoFar {
+  taken: boolean;
+  sampleCm3: number;
+  cm3: number;
+}
+
+function checkStep(step: Step, part: Part, samples: readonly Sample[], tube: TubeSoFar, complain: Complain): void {
+  if (step.do === "take") {
+    tube.taken = true;
+    if ("volume" in step) {
+      tube.sampleCm3 += step.volume.cm3;
+      tube.cm3 += step.volume.cm3;
+    }
+    checkTake(step, part, samples, complain);
+  } else if (!tube.taken && step.do !== "flame") {
+    tube.taken = true;
+    complain(
+      undefined,
+      "nothing is in the tube",
+      `${step.do} as the first step`,
+      "no sample taken before it",
+      "begin the part with a step such as take: 1 cm3",
+    );
+  }
+  if (step.do === "add") {
+    checkReagent(step, complain);
+    tube.cm3 += volumeAdded(step.amount, tube.sampleCm3);
+  }
+  if (step.do === "boil" && BOILED_AWAY.value * step.time.min > tube.cm3 * BOILED_DRY.value) {
+    complain(
+      "boil",
+      "boils dry",
+      `${step.time.min} min`,
+      `about ${BOILED_AWAY.value} cm3 boils away each minute, and the tube holds ${tube.cm3} cm3`,
+      "boil for less time, or add water",
+    );
+  }
+  if (step.do === "heat solid" && tube.cm3 > 0) {
+    complain(
+      "heat",
+      "no dry solid",
+      `heat ${step.how}`,
+      "a liquid in the tube",
+      "heat a fresh portion of the solid in a part of its own, or warm or boil the liquid",
+    );
+  }
+}
+
+function checkReagent(step: Extract<Step, { do: "add" }>, complain: Complain): void {
+  const { reagent, amount } = step;
+  if (!usableReagents.includes(reagent)) {
+    const advice = `use one of ${usableReagents.join(", ")}, or add its constants with their sources (DEVELOPERS.md)`;
+    complain("add", "unknown reagent", reagent, "no reagent the engine has constants for", advice);
+    return;
+  }
+  if (isSolid(reagent) !== "pieces" in amount) {
+    const [found, advice] = isSolid(reagent)
+      ? ["a solid, which comes in pieces", "say pieces: 1"]
+      : ["a liquid, which has no pieces", "say drops, volume or until: in excess"];
+    complain("add", "the amount does not fit the reagent", `${reagent} by ${Object.keys(amount)[0]}`, found, advice);
+  }
+}
+
+function checkTake(
+  step: Extract<Step, { do: "take" }>,
+  part: Part,
+  samples: readonly Sample[],
+  complain: Complain,
+): void {
+  const done = samples.filter(({ label }) => part.samples?.includes(label) ?? true);
+  const wrong = done.filter(({ given }) => given === ("volume" in step ? "solid" : "solution"));
+  if (wrong.length === 0) return;
+  const letters = wrong.map(({ label }) => label).join(", ");
+  const stated = "volume" in step ? `${step.volume.cm3} cm3` : `${step.mass.g} g`;
+  const [given, amount] =
+    "volume" in step ? ["a solid", "a mass such as 0.2 g"] : ["a solution", "a volume such as 1 cm3"];
+  complain(
+    "take",
+    "the sample cannot be taken so",
+    stated,
+    `${letters} given as ${given}`,
+    `take ${amount}, or name the samples of this part`,
+  );
 }

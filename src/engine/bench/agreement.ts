@@ -1,5 +1,6 @@
 /** When a recorded observation and a predicted one can be the same sight. */
-import { type Observation, sameColour } from "../practical.ts";
+import { GAS_EVIDENCE, type GasSeen, type Observation, sameColour } from "../practical.ts";
+import type { Prediction } from "./prediction.ts";
 
 /** True when nothing changed that a person would write down; a precipitate that merely stays counts as no change. */
 function nothing(seen: Observation): boolean {
@@ -23,8 +24,7 @@ export function mayBe(recorded: Observation, predicted: Observation): boolean {
     return false;
   if (effervescence !== undefined && effervescence !== (predicted.effervescence ?? false)) return false;
   if (gas === false && predicted.gas) return false;
-  if (gas && !(predicted.gas && (gas.evidence === predicted.gas.evidence || gas.formula === predicted.gas.formula)))
-    return false;
+  if (gas && !(predicted.gas && sameGas(gas, predicted.gas))) return false;
   if (residue) {
     for (const when of ["hot", "cold"] as const) {
       const own = residue[when];
@@ -34,6 +34,12 @@ export function mayBe(recorded: Observation, predicted: Observation): boolean {
   }
   if (flame !== undefined && !sameFlame(flame, predicted.flame)) return false;
   return true;
+}
+
+/** The same sign of the same gas. Clouded limewater is one sight for two gases. */
+function sameGas(recorded: GasSeen, predicted: GasSeen): boolean {
+  if (recorded.evidence !== predicted.evidence) return false;
+  return recorded.formula === predicted.formula || recorded.evidence === GAS_EVIDENCE.CO2;
 }
 
 function sameFate(fate: NonNullable<Observation["fate"]>, predicted: Observation): boolean {
@@ -52,3 +58,18 @@ function sameFlame(recorded: NonNullable<Observation["flame"]>, predicted: Obser
  */
 export const sameSight = (picked: Observation, predicted: Observation): boolean =>
   mayBe(picked, predicted) && (picked.none === true || mayBe(predicted, picked));
+
+/**
+ * True when everything an author states is what a salt shows: stricter than `mayBe`, which forgives what a reader leaves out. A colour of
+ * the liquid must be its colour at the end, and nothing may be stated of a gas, a residue or a flame that the test does not look for.
+ */
+export function isTrueOf(stated: Observation, { readings, solution }: Prediction): boolean {
+  if (stated.solution !== undefined && !(solution !== undefined && sameColour(stated.solution, solution))) return false;
+  return readings.some(
+    (reading) =>
+      mayBe(stated, reading) &&
+      (stated.gas === undefined || reading.gas !== undefined) &&
+      (stated.residue === undefined || reading.residue !== undefined) &&
+      (stated.flame === undefined || reading.flame !== undefined),
+  );
+}

@@ -5,6 +5,7 @@ import { salts as store } from "../constants/salts.ts";
 import { VISIBILITY } from "../constants/visibility.ts";
 import type { Solver } from "../equilibrium/solve.ts";
 import { saltName } from "../formula/ion-name.ts";
+import { parseFormula } from "../formula/parse.ts";
 import type { Sample, Statement } from "../practical.ts";
 import { type SimpleSalt, saltComponents, saltOf } from "./salt.ts";
 import { look } from "./sight.ts";
@@ -18,9 +19,9 @@ export function pairsOf(paper: Statement): SimpleSalt[] {
   return paper.cations.flatMap((cation) => paper.anions.map((anion) => saltOf(cation, anion)));
 }
 
-/** The solid a school store keeps of a salt, as it is weighed (water of crystallisation included), or undefined. */
-export function storedSolid(salt: SimpleSalt): string | undefined {
-  return store.find(({ ions }) => sameIons(ions, salt.ions))?.formula;
+/** The solid as it is weighed: with the water of crystallisation of the school store's bottle, or without water where no store keeps it. */
+export function solidForm(salt: SimpleSalt): string {
+  return store.find(({ ions }) => sameIons(ions, salt.ions))?.formula ?? salt.formula;
 }
 
 function sameIons(a: Readonly<Record<string, number>>, b: Readonly<Record<string, number>>): boolean {
@@ -30,19 +31,47 @@ function sameIons(a: Readonly<Record<string, number>>, b: Readonly<Record<string
 
 /** Why a salt cannot be a sample given in this form, in words with the engine's number; undefined when it can. */
 export function cannotBe(salt: SimpleSalt, form: Form, solve: Solver): string | undefined {
-  if (form.given !== "solution" && !storedSolid(salt)) return "no school store keeps it as a solid";
-  if (form.given === "solid" || !form.concentration) return undefined;
-  return noSolution(salt, form.concentration.molPerDm3, solve);
+  if (form.given !== "solution") {
+    const reason = noSolid(salt, solve);
+    if (reason !== undefined || form.given === "solid") return reason;
+  }
+  return form.concentration && noSolution(salt, form.concentration.molPerDm3, solve);
 }
+
+/** Strength at which a solid is tried against water, mol/dm3, and the part of its metal that must go elsewhere before it cannot be. */
+const TRIAL_STRENGTH = 0.1;
+const FALLS_APART = 0.5;
+
+/** A salt that water takes apart as soon as it meets it, or that oxidises itself, is no salt to put in a jar. */
+function noSolid(salt: SimpleSalt, solve: Solver): string | undefined {
+  const { tube, result } = inWater(salt, TRIAL_STRENGTH, solve);
+  const gate = REDOX_GATES.find(({ id }) => tube.acted.has(id));
+  if (gate) return `${gate.name}, so there is no such solid`;
+  const foreign = look(result).solids.filter(({ id }) => !Object.keys(salt.ions).every((ion) => madeOf(id, ion)));
+  const lost = foreign.reduce((sum, { id, mol }) => sum + mol * atomsOf(salt.cation, id), 0);
+  const held = ((TRIAL_STRENGTH * TRIAL_CM3) / 1000) * salt.ions[salt.cation];
+  if (lost < held * FALLS_APART && !tube.left.has("CO2(g)")) return undefined;
+  return `water takes ${saltName(salt.cation, salt.anion)} apart at once, so there is no such solid to give out`;
+}
+
+/** Atoms of the cation's metal in one formula unit of a solid. */
+const atomsOf = (cation: string, solid: string): number => {
+  const [metal] = Object.keys(parseFormula(cation).elements);
+  return parseFormula(solid).elements[metal] ?? 0;
+};
 
 /** Taken to make up the trial solution, cm3: any amount does, the result is per dm3. */
 const TRIAL_CM3 = 100;
 
-function noSolution(salt: SimpleSalt, molPerDm3: number, solve: Solver): string | undefined {
+function inWater(salt: SimpleSalt, molPerDm3: number, solve: Solver) {
   const tube = emptyTube();
   const perDm3 = Object.fromEntries(Object.entries(saltComponents(salt)).map(([id, n]) => [id, n * molPerDm3]));
   pour(tube, perDm3, TRIAL_CM3);
-  const result = settle(tube, solve);
+  return { tube, result: settle(tube, solve) };
+}
+
+function noSolution(salt: SimpleSalt, molPerDm3: number, solve: Solver): string | undefined {
+  const { tube, result } = inWater(salt, molPerDm3, solve);
   const gate = REDOX_GATES.find(({ id }) => tube.acted.has(id));
   if (gate) return `${gate.name}, so there is no such solution`;
   const [solid] = look(result).solids.sort((a, b) => b.gramsPerDm3 - a.gramsPerDm3);

@@ -29,6 +29,16 @@ for (const entry of everything.values()) {
   }
 }
 
+/** Complexes of halides that can hold a component in solution where its solid would be: silver, lead and copper(I) halides, triiodide. */
+const halideComplexes = new Map<number, string[]>();
+const HALIDES = ["Cl-", "Br-", "I-"].map((id) => database.componentIndex.get(id) as number);
+for (const { id, nu } of database.species) {
+  const centres = nu.filter(([index]) => !HALIDES.includes(index));
+  if (centres.length !== 1 || nu.length === 1 || !(id.startsWith("[") || id === "I3-")) continue;
+  const [[centre]] = centres;
+  halideComplexes.set(centre, [...(halideComplexes.get(centre) ?? []), id]);
+}
+
 /** What has still to be supplied by reactants (positive) or taken up by products (negative). */
 interface Need {
   components: Map<number, number>;
@@ -61,7 +71,7 @@ export function netIonicEquation(id: string, forms: boolean, before: Amounts, af
     if (!open) break;
     const [index, amount] = open;
     const wanted = amount > 0;
-    const best = mostChanged(index, (name) =>
+    const best = mostChanged(index, !forms && !wanted, (name) =>
       name === id ? Number.NEGATIVE_INFINITY : (wanted ? -1 : 1) * grown(name) * molesOf(name, index),
     );
     const entry = everything.get(best ?? database.components[index].id) as Species;
@@ -77,25 +87,17 @@ export function netIonicEquation(id: string, forms: boolean, before: Amounts, af
   else if (ammonia < -1e-9) product(grown("NH4+") > grown("NH3") ? NH4 : NH3, -ammonia);
 
   const protons = need.components.get(PROTON) ?? 0;
-  const H = everything.get("H+") as Species;
-  const OH = everything.get("OH-") as Species;
-  if (protons < -1e-9) {
-    const way = mostUsed({ OH: -grown("OH-"), NH3: grown("NH4+"), H: grown("H+") }) ?? "H";
-    if (way === "OH") reactant(OH, -protons);
-    else if (way === "H") product(H, -protons);
-    else {
-      reactant(NH3, -protons);
-      product(NH4, -protons);
-    }
-  } else if (protons > 1e-9) {
-    const rest = (after.get("NH4+") ?? 0) > NOTICED ? "NH4" : "OH";
-    const way = mostUsed({ H: -grown("H+"), NH4: -grown("NH4+"), OH: grown("OH-") }) ?? rest;
-    if (way === "H") reactant(H, protons);
-    else if (way === "OH") product(OH, protons);
-    else {
-      reactant(NH4, protons);
-      product(NH3, protons);
-    }
+  if (Math.abs(protons) > 1e-9) {
+    const least = Math.max(NOTICED, NOTICED_PART * Math.abs(grown(id)));
+    const pairs = protons < 0 ? TAKE_PROTON : GIVE_PROTON;
+    const ligand = left.has("NH3") && protons > 0;
+    const [used] = ligand
+      ? [pairs.find(({ product: name }) => name === "OH-") as ProtonPair]
+      : [...pairs].sort((one, other) => other.change(grown) - one.change(grown));
+    const rest = pairs.find(({ whenNothing }) => whenNothing(after)) as ProtonPair;
+    const pair = ligand || used.change(grown) > least ? used : rest;
+    if (pair.reactant) reactant(everything.get(pair.reactant) as Species, Math.abs(protons));
+    if (pair.product) product(everything.get(pair.product) as Species, Math.abs(protons));
   }
   if (need.water > 1e-9) left.set("H2O", need.water);
   else if (need.water < -1e-9) right.set("H2O", -need.water);
@@ -104,12 +106,43 @@ export function netIonicEquation(id: string, forms: boolean, before: Amounts, af
 
 /** A change below this, mol, decides nothing: it is what a few drops of a neutral solution hold of H+ or OH-. */
 const NOTICED = 1e-7;
+/** Nor does one that is a small part of the event itself. */
+const NOTICED_PART = 0.02;
 
-/** The largest of some changes, if it is worth noticing. */
-function mostUsed<Way extends string>(changes: Record<Way, number>): Way | undefined {
-  const [way, amount] = (Object.entries(changes) as [Way, number][]).reduce((a, b) => (b[1] > a[1] ? b : a));
-  return amount > NOTICED ? way : undefined;
+/** A way for a mixture to take up or set free a proton; `change` is how much of it the mixture really used. */
+interface ProtonPair {
+  reactant?: string;
+  product?: string;
+  change: (grown: (name: string) => number) => number;
+  /** The way to take when the mixture shows none plainly. */
+  whenNothing: (after: Amounts) => boolean;
 }
+const holds = (after: Amounts, name: string) => (after.get(name) ?? 0) > NOTICED;
+
+/** Ways to take up a proton the solid or gas sets free. */
+const TAKE_PROTON: readonly ProtonPair[] = [
+  { reactant: "OH-", change: (grown) => -grown("OH-"), whenNothing: (after) => holds(after, "OH-") },
+  { reactant: "NH3", product: "NH4+", change: (grown) => grown("NH4+"), whenNothing: (after) => holds(after, "NH3") },
+  {
+    reactant: "CO3^2-",
+    product: "HCO3-",
+    change: (grown) => grown("HCO3-"),
+    whenNothing: (after) => holds(after, "HCO3-"),
+  },
+  { product: "H+", change: (grown) => grown("H+"), whenNothing: () => true },
+];
+/** Ways to supply a proton. In ammonia solution textbooks let the ligand reaction leave hydroxide behind. */
+const GIVE_PROTON: readonly ProtonPair[] = [
+  { reactant: "H+", change: (grown) => -grown("H+"), whenNothing: (after) => holds(after, "H+") },
+  { reactant: "NH4+", product: "NH3", change: (grown) => -grown("NH4+"), whenNothing: (after) => holds(after, "NH4+") },
+  {
+    reactant: "HCO3-",
+    product: "CO3^2-",
+    change: (grown) => -grown("HCO3-"),
+    whenNothing: (after) => holds(after, "HCO3-"),
+  },
+  { product: "OH-", change: (grown) => grown("OH-"), whenNothing: () => true },
+];
 
 function put(side: Map<string, number>, need: Need, entry: Species, count: number, sign: number): void {
   side.set(entry.id, (side.get(entry.id) ?? 0) + count);
@@ -123,10 +156,10 @@ function molesOf(name: string, index: number): number {
   return everything.get(name)?.nu.find(([which]) => which === index)?.[1] ?? 0;
 }
 
-function mostChanged(index: number, change: (name: string) => number): string | undefined {
+function mostChanged(index: number, dissolving: boolean, change: (name: string) => number): string | undefined {
   let best: string | undefined;
   let most = 0;
-  for (const name of carriers.get(index) ?? []) {
+  for (const name of [...(carriers.get(index) ?? []), ...(dissolving ? (halideComplexes.get(index) ?? []) : [])]) {
     const amount = change(name);
     if (amount > most) {
       most = amount;
@@ -162,7 +195,7 @@ function write(left: Map<string, number>, right: Map<string, number>): string {
 }
 
 /** The species as an equation shows it: forms of solids left out, `(aq)` added to what is dissolved. */
-export function withState(id: string): string {
+function withState(id: string): string {
   if (id === "H2O") return "H2O(l)";
   const plain = id.replace(/\((s|g|aq|l)(?:, [^)]*)?\)$/, "($1)");
   return /\((s|g|aq|l)\)$/.test(plain) ? plain : `${plain}(aq)`;

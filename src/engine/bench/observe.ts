@@ -1,16 +1,20 @@
 /** From a trace to the observation a person would record, with every reading that is acceptable, and the events behind it. */
-import { SLOW_SOLIDS } from "../constants/kinetic-gates.ts";
+import { ALUMINIUM_IN_ALKALI, REDOX_GATES, SLOW_SOLIDS, SOLID_TO_SOLID } from "../constants/kinetic-gates.ts";
 import { VISIBILITY } from "../constants/visibility.ts";
-import { type Observation, sameColour } from "../practical.ts";
+import { type GasTest, type Observation, sameColour } from "../practical.ts";
 import { netIonicEquation } from "./net-ionic.ts";
 import type { BenchEvent, Prediction } from "./prediction.ts";
-import { effervescenceReadings, gasesGivenOff, gasReadings } from "./read-gas.ts";
-import { type FateReading, fateReading, type Growth, growths, precipitateReadings } from "./read-precipitate.ts";
+import { DOUBTFUL, effervescenceReadings, gasesGivenOff, gasReadings } from "./read-gas.ts";
+import {
+  type FateReading,
+  fateReading,
+  type Growth,
+  growths,
+  precipitateReadings,
+  staysItself,
+} from "./read-precipitate.ts";
 import { colourTogether } from "./sight.ts";
-import type { TestTrace } from "./trace.ts";
-
-/** Most readings kept for one test; borderline cases multiply, and beyond this they mean "anything goes". */
-const MOST_READINGS = 6;
+import type { GasTestSeen, TestTrace } from "./trace.ts";
 
 /** What would be recorded for a test, and why. */
 export function observe(trace: TestTrace): Prediction {
@@ -36,11 +40,13 @@ export function observe(trace: TestTrace): Prediction {
       }
     }
   }
+  const different = new Map(readings.map((reading) => [JSON.stringify(reading), reading]));
   return {
-    readings: readings.slice(0, MOST_READINGS),
+    readings: [...different.values()],
     events: eventsOf(trace, grown, fate),
+    ...(trace.after && { solution: trace.after.solution }),
     gases: gasesGivenOff(trace),
-    gates: [...trace.gates, ...slowGates(grown)],
+    gates: [...trace.gates, ...slowGates(grown), ...stayingGate(trace)],
     heldBack: trace.heldBack,
   };
 }
@@ -48,6 +54,14 @@ export function observe(trace: TestTrace): Prediction {
 /** Gates of the solids that form only slowly. */
 const slowGates = (grown: readonly Growth[]): string[] =>
   SLOW_SOLIDS.flatMap(({ id, solid }) => (grown.some((growth) => growth.id === solid) ? [id] : []));
+
+/** The gate that keeps a given solid from turning into another, where equilibrium would have it so. */
+function stayingGate(trace: TestTrace): string[] {
+  const foreign = trace.after?.solids.some(
+    ({ id, gramsPerDm3 }) => !trace.dry?.own.has(id) && gramsPerDm3 >= VISIBILITY.visible.value,
+  );
+  return foreign && staysItself(trace) ? [SOLID_TO_SOLID.id] : [];
+}
 
 type SolidReading = Pick<Observation, "precipitate" | "fate">;
 
@@ -62,7 +76,7 @@ function solidReadings(trace: TestTrace, grown: readonly Growth[], fate: FateRea
   return precipitateReadings(grown).flatMap((precipitate): SolidReading[] => {
     if (precipitate === false) return wasThere ? fates.map((end) => (end ? { fate: end } : {})) : [{}];
     if (!wasThere) return fates.map((end) => (end && end !== "remains" ? { precipitate, fate: end } : { precipitate }));
-    const before = trace.dry ? "white" : colourTogether(seenBefore);
+    const before = trace.dry?.colour ?? colourTogether(seenBefore);
     return sameColour(before, precipitate.colour) ? [{ fate: "remains" }, { precipitate }] : [{ precipitate }];
   });
 }
@@ -85,26 +99,24 @@ function solutionSeen(trace: TestTrace): { colour: Observation["solution"]; wort
   return { colour: after.solution, worthSaying: true };
 }
 
-/** Part of a precipitate that must dissolve before it is told as an event. */
-const WORTH_AN_EVENT = 0.1;
+/** Part of a precipitate that must dissolve before it is told as an event: what a person would notice. */
+const WORTH_AN_EVENT = 0.25;
 
 function eventsOf(trace: TestTrace, grown: readonly Growth[], fate: FateReading | undefined): BenchEvent[] {
-  const events: BenchEvent[] = [];
-  for (const { id, gramsPerDm3 } of grown) {
-    events.push({
-      kind: "precipitate forms",
-      phase: id,
-      gramsPerDm3,
-      equation: netIonicEquation(id, true, trace.together, withSolid(trace, id)),
-    });
-  }
-  if (fate && fate.id !== "" && fate.dissolved > WORTH_AN_EVENT) {
-    events.push({
-      kind: "precipitate dissolves",
-      phase: fate.id,
-      dissolved: fate.dissolved,
-      equation: netIonicEquation(fate.id, false, trace.together, trace.end),
-    });
+  const redox = REDOX_GATES.filter(({ id }) => trace.gates.includes(id));
+  const told = redox.map(({ equation }) => equation);
+  const gateOf = (id: string) => redox.find(({ equation }) => equation.includes(withoutForm(id)));
+  const events: BenchEvent[] = grown.map(({ id, gramsPerDm3 }) => ({
+    kind: "precipitate forms",
+    phase: id,
+    gramsPerDm3,
+    // A solid that a change of oxidation state makes is told by that reaction.
+    equation: gateOf(id)?.equation ?? netIonicEquation(id, true, trace.together, withSolid(trace, id)),
+  }));
+  // Where another solid takes its place, a precipitate is changed, not dissolved.
+  if (fate && fate.id !== "" && fate.dissolved >= WORTH_AN_EVENT && grown.every(({ id }) => id === fate.id)) {
+    const equation = netIonicEquation(fate.id, false, trace.together, trace.end);
+    events.push({ kind: "precipitate dissolves", phase: fate.id, dissolved: fate.dissolved, equation });
   }
   for (const [gas, cm3] of trace.bubbles) {
     if (cm3 < VISIBILITY.bubbles.value) continue;
@@ -112,20 +124,40 @@ function eventsOf(trace: TestTrace, grown: readonly Growth[], fate: FateReading 
       kind: "gas leaves",
       phase: gas,
       cm3,
-      equation: netIonicEquation(gas, true, trace.together, trace.end),
+      equation: netIonicEquation(gas, true, trace.partTogether, trace.end),
     });
   }
-  for (const { test, atm } of trace.gasTests) {
-    for (const gas of ["NH3", "SO2"] as const) {
-      const relevant = gas === "NH3" ? test === "damp red litmus" : test !== "damp red litmus";
-      if (relevant && atm[gas] > 0) {
-        const equation = netIonicEquation(`${gas}(g)`, true, trace.together, trace.end);
-        events.push({ kind: "gas leaves", phase: `${gas}(g)`, atm: atm[gas], equation });
-      }
-    }
-  }
-  for (const gate of trace.gates) events.push({ kind: "redox", gate });
+  events.push(...gasEvents(trace, told));
+  if (trace.hydrogen) events.push({ kind: "gas leaves", phase: "H2(g)", equation: ALUMINIUM_IN_ALKALI.equation });
+  for (const { id, equation } of redox) events.push({ kind: "redox", gate: id, equation });
   return events;
+}
+
+const withoutForm = (id: string): string => id.replace(/, [^)]*\)$/, ")");
+
+/** Gases found at the mouth of the tube that did not bubble: each once, with its highest pressure. */
+function gasEvents(trace: TestTrace, told: readonly string[]): BenchEvent[] {
+  const found = [
+    {
+      id: "NH3(g)",
+      limit: VISIBILITY.ammonia.value,
+      shown: (test: GasTest) => test === "damp red litmus",
+      atm: (each: GasTestSeen) => each.atm.NH3,
+    },
+    {
+      id: "SO2(g)",
+      limit: VISIBILITY.sulfurDioxide.value,
+      shown: (test: GasTest) => test !== "damp red litmus",
+      atm: (each: GasTestSeen) => each.atm.SO2,
+    },
+  ];
+  return found.flatMap(({ id, limit, shown, atm }): BenchEvent[] => {
+    const most = Math.max(0, ...trace.gasTests.filter((each) => shown(each.test)).map(atm));
+    if (most < limit / DOUBTFUL || (trace.bubbles.get(id) ?? 0) >= VISIBILITY.bubbles.value) return [];
+    const made = told.some((equation) => equation.includes("NH3")) && id === "NH3(g)";
+    const equation = made ? "NH3(aq) -> NH3(g)" : netIonicEquation(id, true, trace.partTogether, trace.end);
+    return [{ kind: "gas leaves", phase: id, atm: most, equation }];
+  });
 }
 
 /** The amounts at the end; what formed and went again is counted as if the tube had been looked at when it was there. */

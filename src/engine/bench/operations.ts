@@ -4,8 +4,9 @@ import { BOILED_AWAY, TEMPERATURE } from "../constants/kinetic-gates.ts";
 import { reagents } from "../constants/reagents.ts";
 import { WATER_KG_PER_MOL } from "../equilibrium/newton.ts";
 import type { EquilibriumResult, Solver } from "../equilibrium/solve.ts";
-import type { Addition, Step } from "../practical.ts";
+import type { Step } from "../practical.ts";
 import { type Components, componentsOf, hasConstants } from "./composition.ts";
+import { volumeAdded } from "./portion.ts";
 import { pour, pressureOf, settle, type Tube, takeGas } from "./tube.ts";
 
 /** Called after each small change, so that a precipitate that comes and goes is seen. */
@@ -23,25 +24,21 @@ const WITHOUT_IONS = ["H2O(l)", "Al(s)"];
 
 /** Reagents the engine can carry out: those whose ions all have constants, and solids with a gate of their own. */
 export const usableReagents: readonly string[] = reagents
-  .filter(({ id, components }) => {
+  .filter(({ id, kind, components }) => {
     const ions = Object.keys(components);
-    return ions.length > 0 ? ions.every(hasConstants) : WITHOUT_IONS.includes(id);
+    return ions.length > 0 ? kind === "solution" && ions.every(hasConstants) : WITHOUT_IONS.includes(id);
   })
   .map(({ id }) => id);
 
-/** Components of a reagent in mol/dm3; `molPerDm3` overrides the usual strength. */
+/** Components of a reagent in mol/dm3; `molPerDm3` overrides the usual strength. Water brings none. */
 export function reagentComponents(id: string, molPerDm3?: number): Components {
   const reagent = byId.get(id);
   if (!reagent || !usableReagents.includes(id)) {
     throw new UnknownReagent(`found the reagent "${id}", expected one of ${usableReagents.join(", ")}`);
   }
-  const strength = molPerDm3 ?? reagent.concentration ?? 0;
+  const strength = molPerDm3 ?? reagent.concentration ?? 1;
   return Object.fromEntries(Object.entries(componentsOf(reagent.components)).map(([ion, n]) => [ion, n * strength]));
 }
-
-/** Volume of "in excess" for a sample volume, cm3 (BENCH_PRACTICE.excess, or three times a larger sample). */
-export const excessVolume = (sampleCm3: number): number =>
-  Math.max(BENCH_PRACTICE.excess.value, BENCH_PRACTICE.excessTimesSample.value * sampleCm3);
 
 /** Parts of a drop as it mixes in: where it lands the reagent is scarce for a moment, and what forms there is seen. */
 const WITHIN_DROP = [0.1, 0.2, 0.3, 0.4];
@@ -49,7 +46,7 @@ const WITHIN_DROP = [0.1, 0.2, 0.3, 0.4];
 const AFTER_DROPS = [0.05, 0.1, 0.2, 0.3, 0.35];
 
 /** Adds drops one by one, the first two in parts. */
-export function addDrops(
+function addDrops(
   tube: Tube,
   perDm3: Components,
   drops: number,
@@ -67,15 +64,8 @@ export function addDrops(
   }
 }
 
-/** Volume of an addition to a sample of `sampleCm3`, cm3; 0 for pieces of a solid. */
-export function volumeAdded(amount: Addition, sampleCm3: number): number {
-  if ("drops" in amount) return amount.drops * BENCH_PRACTICE.drop.value;
-  if ("volume" in amount) return amount.volume.cm3;
-  return "pieces" in amount ? 0 : excessVolume(sampleCm3);
-}
-
 /** Adds a volume: drop by drop at first, then in growing portions, shaking each time. A dry solid gets its liquid in one go. */
-export function addVolume(tube: Tube, perDm3: Components, cm3: number, solve: Solver, watch: Watch): void {
+function addVolume(tube: Tube, perDm3: Components, cm3: number, solve: Solver, watch: Watch): void {
   if (tube.waterKg === 0) {
     pour(tube, perDm3, cm3);
     watch(settle(tube, solve), tube);
@@ -92,13 +82,13 @@ export function addVolume(tube: Tube, perDm3: Components, cm3: number, solve: So
 }
 
 /** Heats the tube to a temperature and lets it come to rest there. */
-export function heatTo(tube: Tube, celsius: number, solve: Solver, watch: Watch): void {
+function heatTo(tube: Tube, celsius: number, solve: Solver, watch: Watch): void {
   tube.celsius = celsius;
   if (tube.waterKg > 0) watch(settle(tube, solve), tube);
 }
 
 /** Fraction of the water boiled away between two looks at the gases. */
-const BOILING_STEP = 0.02;
+const BOILING_STEP = 0.01;
 
 /**
  * Boils for a time: steam leaves, and dissolved gases with it in the ratio of their pressures (Rayleigh distillation, each portion of
@@ -131,18 +121,19 @@ const CARRIED = [
 ] as const;
 
 /**
- * Carries out one step on a tube that holds a sample of `sampleCm3`. Steps that only look (gas tests, flame) change nothing.
+ * Carries out one step on a tube that holds `sampleCm3` of sample solution; "warm" means `warm` C. Steps that only look (gas tests, flame) change nothing.
  * `afterDrop` is told of the tube after each whole drop, when the step counts drops.
  */
 export function carryOut(
   step: Step,
   tube: Tube,
   sampleCm3: number,
+  warm: number,
   solve: Solver,
   watch: Watch,
   afterDrop?: (result: EquilibriumResult) => void,
 ): void {
-  if (step.do === "warm") heatTo(tube, TEMPERATURE.warm.value, solve, watch);
+  if (step.do === "warm") heatTo(tube, warm, solve, watch);
   else if (step.do === "boil") boil(tube, step.time.min, solve, watch);
   else if (step.do === "add") {
     const { amount } = step;

@@ -1,5 +1,5 @@
 /** What the engine expects of one salt in one procedure: the shapes only. */
-import type { Gas, Observation } from "../practical.ts";
+import type { Colour, Gas, Observation } from "../practical.ts";
 
 /** Why something is seen: one chemical event with the numbers behind it. */
 export interface BenchEvent {
@@ -25,6 +25,8 @@ export interface Prediction {
   /** Acceptable observations, the likeliest first; more than one when the sight is borderline. */
   readings: Observation[];
   events: BenchEvent[];
+  /** Colour of the liquid at the end, changed or not; absent where there is none. */
+  solution?: Colour;
   /** Gases that come off in an amount that can be shown or felt, tested for or not. */
   gases: Gas[];
   /** Kinetic gates that acted (see constants/kinetic-gates.ts). */

@@ -6,7 +6,7 @@ import type { GasTestSeen, TestTrace } from "./trace.ts";
 /** Gas drawn from above the liquid into limewater, cm3 (a dropper filled twice or three times; common practice, no source). */
 const DRAWN_CM3 = 5;
 /** Within this factor of a limit either reading is accepted. */
-const DOUBTFUL = 3;
+export const DOUBTFUL = 3;
 
 /** Whether bubbles are seen: yes, no, or either when they come only slowly, as the tube warms. */
 export function effervescenceReadings(trace: TestTrace): boolean[] {

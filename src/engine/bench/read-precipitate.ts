@@ -1,5 +1,5 @@
 /** From a trace to what is said of precipitates: which form, how much, and what becomes of one that was there. */
-import { SLOW_SOLIDS } from "../constants/kinetic-gates.ts";
+import { SLOW_SOLIDS, SOLID_TO_SOLID } from "../constants/kinetic-gates.ts";
 import { VISIBILITY } from "../constants/visibility.ts";
 import type { Fate, Precipitate } from "../practical.ts";
 import { colourTogether, type SolidSeen } from "./sight.ts";
@@ -13,6 +13,13 @@ export interface Growth {
   grams: number;
   mol: number;
   colour: SolidSeen["colour"];
+}
+
+/** True while a solid given dry is still mostly there. */
+export function staysItself({ dry, after }: TestTrace): boolean {
+  if (!dry || !after) return false;
+  const own = after.solids.reduce((sum, { id, mol }) => (dry.own.has(id) ? sum + mol : sum), 0);
+  return own > dry.mol * (1 - SOLID_TO_SOLID.gone.value);
 }
 
 /**
@@ -29,6 +36,7 @@ export function growths(trace: TestTrace): Growth[] {
 }
 
 function allGrowths(trace: TestTrace): Growth[] {
+  if (staysItself(trace)) return [];
   const seen = (trace.before?.solids ?? []).filter(({ gramsPerDm3 }) => gramsPerDm3 >= VISIBILITY.visible.value);
   const old = new Set(seen.map(({ id }) => id));
   const start = new Map((trace.before?.solids ?? []).map((solid) => [solid.id, solid.grams]));
@@ -47,8 +55,6 @@ function allGrowths(trace: TestTrace): Growth[] {
   return [...most.values()].sort((a, b) => b.gramsPerDm3 - a.gramsPerDm3);
 }
 
-const slow = new Set(SLOW_SOLIDS.map(({ solid }) => solid));
-
 /** What could be recorded of a new precipitate, the likeliest first; `false` = none seen. */
 export function precipitateReadings(grown: readonly Growth[]): (Precipitate | false)[] {
   const amount = grown.reduce((sum, { gramsPerDm3 }) => sum + gramsPerDm3, 0);
@@ -56,7 +62,11 @@ export function precipitateReadings(grown: readonly Growth[]): (Precipitate | fa
   const colour = colourTogether(grown.map(({ gramsPerDm3, colour: own }) => ({ grams: gramsPerDm3, colour: own })));
   const slight: Precipitate = { colour, amount: "slight" };
   if (amount < VISIBILITY.visible.value) return [false, slight];
-  if (grown.every(({ id }) => slow.has(id))) return [slight, { colour, amount: "plain" }, false];
+  const slowest = grown.map(({ id }) => SLOW_SOLIDS.find(({ solid }) => solid === id));
+  if (slowest.every((row) => row !== undefined)) {
+    const plain: Precipitate = { colour, amount: "plain" };
+    return slowest[0]?.usually === "none" ? [false, slight, plain] : [slight, plain, false];
+  }
   if (amount < VISIBILITY.certain.value) return [slight, false];
   if (amount < VISIBILITY.plain.value) return [slight];
   return [{ colour, amount: "plain" }];
@@ -64,9 +74,9 @@ export function precipitateReadings(grown: readonly Growth[]): (Precipitate | fa
 
 export interface FateReading {
   readings: Fate[];
-  /** Part of the precipitate that dissolved, 0 to 1. */
+  /** Part of the solid `id` that dissolved, 0 to 1. */
   dissolved: number;
-  /** The solid with most to lose. */
+  /** The solid that lost most. */
   id: string;
 }
 
@@ -108,17 +118,19 @@ export function fateReading(trace: TestTrace): FateReading | undefined {
   let remaining = 0;
   let main = "";
   let mainLost = -1;
+  let mainDissolved = 0;
   for (const [id, mol] of fullest) {
     const now = Math.min(solids.get(id)?.mol ?? 0, mol);
     most += mol;
     remaining += now;
     if (mol - now > mainLost) {
       mainLost = mol - now;
+      mainDissolved = 1 - now / mol;
       main = id;
     }
   }
   const dissolved = 1 - remaining / most;
-  return { readings: fates(dissolved, left), dissolved, id: main };
+  return { readings: fates(dissolved, left), dissolved: mainDissolved, id: main };
 }
 
 function fates(dissolved: number, leftGramsPerDm3: number): Fate[] {

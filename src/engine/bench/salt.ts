@@ -39,7 +39,7 @@ function part(ion: string, count: number): string {
 
 /** The ions of a formula such as "CuSO4*5H2O", or undefined when it is not a salt of one known cation and one known anion. */
 export function ionsOf(formula: string): SimpleSalt | undefined {
-  const bare = formula.replace(/[*.]\d*H2O$/, "");
+  const bare = formula.replace(/[*.]\d*(\.\d+)?H2O$/, "");
   const wanted = parseFormula(bare).elements;
   for (const cation of CATIONS) {
     for (const anion of ANIONS) {

@@ -5,7 +5,7 @@
 import type { Solver } from "../equilibrium/solve.ts";
 import { type Cell, cellsOf, type Gas, type Observation, type Practical } from "../practical.ts";
 import { sameSight } from "./agreement.ts";
-import { cannotBe, type Form, pairsOf, storedSolid } from "./allowed-salts.ts";
+import { cannotBe, type Form, pairsOf, solidForm } from "./allowed-salts.ts";
 import { factOf } from "./fact.ts";
 import { predictSalt } from "./predict.ts";
 import type { Prediction } from "./prediction.ts";
@@ -109,7 +109,7 @@ const partIsDone = (part: Cell["part"], samples: Practical["samples"], key: stri
   samples.some((one) => formKey(one) === key && (part.samples?.includes(one.label) ?? true));
 
 function tested(salt: SimpleSalt, form: Form) {
-  const solid = form.given === "solution" ? undefined : storedSolid(salt);
+  const solid = form.given === "solution" ? undefined : solidForm(salt);
   return {
     ions: salt.ions,
     ...(form.concentration && { molPerDm3: form.concentration.molPerDm3 }),
@@ -140,7 +140,8 @@ function readingIndex(cell: TableCell, reading: Observation): number {
   cell.readings.push(reading);
   return cell.readings.length - 1;
 }
-const MOST_READINGS = 31;
+/** Readings a cell may hold: one bit each in a mask. */
+export const MOST_READINGS = 31;
 
 function noteGas(cell: TableCell, gas: Gas, salt: number): void {
   const row = cell.comesOff.find((each) => each.gas === gas);

@@ -13,11 +13,19 @@ export interface GasTestSeen {
   hydrogen: boolean;
 }
 
+/** A dry sample; `own`: the solids of the constant set that are the same substance. */
+export interface DrySample {
+  grams: number;
+  mol: number;
+  own: ReadonlySet<string>;
+  colour: Colour;
+}
+
 export interface TestTrace {
   /** The tube when the test began; undefined when it held nothing wet. */
   before: Sight | undefined;
-  /** A dry sample in the tube when the test began; `own`: the solids of the constant set that are the same substance. */
-  dry: { grams: number; mol: number; own: ReadonlySet<string> } | undefined;
+  /** A dry sample in the tube when the test began. */
+  dry: DrySample | undefined;
   during: Sight[];
   /** The tube after each whole drop of an addition counted in drops. */
   drops: Sight[];
@@ -36,12 +44,38 @@ export interface TestTrace {
   gates: string[];
   /** Solids supersaturated at the end that do not form in minutes. */
   heldBack: string[];
-  /** Amounts of what was brought together, and of the mixture at the end, for the equations. */
+  /** Something was done that the engine has no chemistry for. */
+  unknown: boolean;
+  /** Amounts of what was brought together in this test (the tube as it was, and each reagent by itself), for the equations. */
   together: Amounts;
+  /** The same since the part began: a gas may come from what an earlier test changed silently. */
+  partTogether: Amounts;
+  /** Amounts of the mixture at the end. */
   end: Amounts;
   /** Amounts of the mixture when each solid was at its largest. */
   peak: Map<string, Amounts>;
 }
+
+/** A trace with nothing in it yet. */
+export const emptyTrace = (partTogether: Amounts): TestTrace => ({
+  before: undefined,
+  dry: undefined,
+  during: [],
+  drops: [],
+  after: undefined,
+  gasTests: [],
+  bubbles: new Map(),
+  heatedBubbles: 0,
+  hydrogen: false,
+  pressures: { NH3Hot: 0, SO2: 0 },
+  gates: [],
+  heldBack: [],
+  unknown: false,
+  together: new Map(),
+  partTogether,
+  end: new Map(),
+  peak: new Map(),
+});
 
 /** dm3 a mole of gas takes at room temperature and pressure (24 dm3/mol, school data booklets). */
 export const MOLAR_VOLUME_DM3 = 24;

@@ -2,7 +2,7 @@
  * A test tube and what is in it. One cm3 of any solution counts as one gram of water: at bench strength the error is a few per cent in
  * concentration, far below what changes an observation.
  */
-import { HEAT_OPENS, REDOX_GATES, TEMPERATURE } from "../constants/kinetic-gates.ts";
+import { ALKALINE, HEAT_OPENS, REDOX_GATES, TEMPERATURE } from "../constants/kinetic-gates.ts";
 import type { EquilibriumResult, Solver, Start } from "../equilibrium/solve.ts";
 import { compileDatabase } from "../equilibrium/species.ts";
 import type { Components } from "./composition.ts";
@@ -79,7 +79,10 @@ export function settle(tube: Tube, solve: Solver): EquilibriumResult {
 export function takeGas(tube: Tube, id: string, mol: number): void {
   const phase = gasPhases.get(id);
   if (!phase) throw new RangeError(`${id} is not a gas of the constant set`);
-  for (const [index, moles] of phase.nu) tube.contents[componentIds[index]] -= moles * mol;
+  for (const [index, moles] of phase.nu) {
+    const component = componentIds[index];
+    tube.contents[component] = (tube.contents[component] ?? 0) - moles * mol;
+  }
   tube.contents.H2O = (tube.contents.H2O ?? 0) - phase.water * mol;
   tube.left.set(id, (tube.left.get(id) ?? 0) + mol);
 }
@@ -95,11 +98,18 @@ function passGates(tube: Tube): void {
   for (const gate of REDOX_GATES) {
     if (gate.needs.heat && !hot) continue;
     if (gate.needs.aluminium && !tube.aluminium) continue;
-    if (gate.needs.alkali && !(tube.result && tube.result.pH > ALKALINE)) continue;
+    const pH = tube.result?.pH ?? 7;
+    if (gate.needs.alkali && pH <= ALKALINE.strong.value) continue;
+    if (gate.needs.notAlkaline && pH > ALKALINE.any.value) continue;
     if (gate.extent < 1 && tube.acted.has(gate.id)) continue;
     let turns = Number.POSITIVE_INFINITY;
     for (const [id, change] of Object.entries(gate.change)) {
-      if (change < 0 && id !== "H+") turns = Math.min(turns, (tube.contents[id] ?? 0) / -change);
+      if (change >= 0 || id === "H+") continue;
+      // What a product binds of this reactant is not free to react.
+      const bound = gate.binds?.ion === id ? gate.binds.moles : 0;
+      const product = gate.binds?.with ?? "";
+      const free = (tube.contents[id] ?? 0) - bound * (tube.contents[product] ?? 0);
+      turns = Math.min(turns, free / (bound * (gate.change[product] ?? 0) - change));
     }
     turns *= gate.extent;
     if (!(turns > 1e-12)) continue;
@@ -114,5 +124,6 @@ function passGates(tube: Tube): void {
   }
 }
 
-/** pH above which aluminium dissolves fast in warm solution ("alkaline" in the nitrate test; common practice, no source). */
-const ALKALINE = 12;
+/** True while aluminium foil fizzes: in warm, strong alkali. */
+export const fizzes = (tube: Tube): boolean =>
+  tube.aluminium && tube.celsius > TEMPERATURE.room.value && (tube.result?.pH ?? 7) > ALKALINE.strong.value;

@@ -56,7 +56,7 @@ export const SAMPLE_CAUTIONS: Readonly<Record<string, Caution & { waste: Waste }
   "Pb^2+": {
     rank: 0,
     waste: "lead",
-    text: "A sample may hold lead, which is toxic and harms unborn children. Wash your hands afterwards and put everything into the lead waste, nothing into the sink.",
+    text: "A sample may hold lead, which is toxic and harms unborn children. Wash your hands afterwards. All of it, rinsings too, goes into the lead bottle, nothing into the sink.",
     source: "from memory (CLEAPSS Student Safety Sheet 43; CLP); waste: common practice, local rules decide",
   },
   "Ba^2+": {
@@ -74,7 +74,7 @@ export const SAMPLE_CAUTIONS: Readonly<Record<string, Caution & { waste: Waste }
   "Ag+": {
     rank: 2,
     waste: "silver",
-    text: "A sample may hold silver, which stains skin and cloth. Put it into the silver waste.",
+    text: "A sample may hold silver, which stains skin and cloth. Empty the tubes where the waste list says.",
     source: "CLEAPSS Student Safety Sheet 46, from memory; waste: common practice, local rules decide",
   },
 };

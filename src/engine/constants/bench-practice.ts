@@ -50,5 +50,7 @@ export const BENCH_PRACTICE = {
   sampleMassStep: { value: 0.1, unit: "g", source: "our choice: what a school balance shows and a spatula can manage" },
   /** Part of a sample that stays back until the report is written. */
   keptBack: { value: 1 / 3, unit: "1", source: COMMON },
+  /** Acid on a watch glass to clean a flame-test wire in. */
+  wireAcid: { value: 1, unit: "cm3", source: `${COMMON}: a watch glass wetted, about 1 cm3` },
   limewater: { value: 1, unit: "cm3", source: "RSC Learn Chemistry, Testing for negative ions: not more than 1 cm3" },
 } as const satisfies Record<string, PracticeRow>;

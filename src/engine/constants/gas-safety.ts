@@ -49,7 +49,7 @@ export const GAS_SAFETY: Readonly<Record<GasFormula, GasSafety>> = {
     name: "sulfur dioxide",
     rank: 0,
     hazard:
-      "Sulfur dioxide is toxic and can set off asthma. Keep the room well aired; anyone with asthma stays away from this test.",
+      "Sulfur dioxide is toxic and can set off asthma. Use a fume cupboard or an open window and a tiny amount; anyone with asthma stays away from this test.",
     test: "acidified manganate(VII) paper turns from purple to colourless",
     have: "acidified manganate(VII) paper",
     shownBy: "acidified manganate(VII) paper",
@@ -58,7 +58,7 @@ export const GAS_SAFETY: Readonly<Record<GasFormula, GasSafety>> = {
   NH3: {
     name: "ammonia",
     rank: 0,
-    hazard: "Ammonia hurts eyes and lungs. Smell only by wafting a little towards you, never over the tube.",
+    hazard: "Ammonia hurts eyes and lungs. Test it with damp litmus, never with your nose.",
     test: "damp red litmus turns blue",
     have: "damp red litmus paper",
     shownBy: "damp red litmus",

@@ -4,7 +4,7 @@
  * Unknowns: ln activity y_j of each component, total molality S, ionic strength I, mass of water W (kg), and the amount n_p (mol) of
  * each phase present. Equations: a mass balance for each component, n_p's saturation, and the definitions of S, I and W.
  * Steps are shortened so that no species overshoots what the mass balances can hold; that is what makes a cold start safe.
- * Fails (returns false) when the phases present are linearly dependent or the steps do not settle: the caller then changes the set
+ * Fails (returns -1) when the phases present are linearly dependent or the steps do not settle: the caller then changes the set
  * of phases or restarts. Alternative when it fails: an interior-point method, slower and less precise.
  */
 import { davies, WATER_ACTIVITY_SLOPE } from "./activity.ts";

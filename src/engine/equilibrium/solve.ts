@@ -2,9 +2,10 @@
  * Chemical equilibrium in a test tube: amounts of components in, concentrations, solids and gases out.
  *
  * Method: Gibbs energy minimum, found by Newton's method on the KKT conditions with an active set of phases (drop the most negative,
- * add the most supersaturated for each cation). Fast and exact for a handful of phases; ill-conditioned at exact equivalence points,
+ * add the most supersaturated). Fast and exact for a handful of phases; ill-conditioned at exact equivalence points,
  * where a looser residual is accepted (see newton.ts). It knows nothing of test tubes: what may form is decided by the caller.
  */
+import { refusal } from "./acceptable.ts";
 import { CAPPED_IONIC_STRENGTH, daviesA } from "./activity.ts";
 import { coldStart } from "./first-guess.ts";
 import { type Balance, type Iterate, newton, WATER_KG_PER_MOL, type Workspace } from "./newton.ts";
@@ -88,6 +89,8 @@ export function createSolver(database: Database = compileDatabase()): Solver {
   }
 
   return (problem, conditions = {}, start) => {
+    const reason = refusal(database, problem, conditions);
+    if (reason !== undefined) return { converged: false, reason };
     const celsius = conditions.celsius ?? 25;
     const present = database.components.flatMap(({ id }, index) =>
       id === "H+" || Math.abs(problem.totals[id] ?? 0) > 0 ? [index] : [],
@@ -98,7 +101,7 @@ export function createSolver(database: Database = compileDatabase()): Solver {
     }
     const balance = balanceOf(system, database, problem, conditions);
     const begin = [
-      () => (start && start.system === system ? resume(system, start, problem.waterKg) : undefined),
+      () => (start && start.system === system ? resume(system, balance, start, problem.waterKg) : undefined),
       () => coldStart(system, balance, problem.waterKg),
       () => idealStart(system, balance, problem.waterKg, work),
     ];
@@ -164,15 +167,19 @@ function mayForm(phase: Phase, conditions: Conditions): boolean {
   return (phase.row?.formsInMinutes ?? false) || (conditions.alsoAllowed?.includes(phase.id) ?? false);
 }
 
-function resume(system: System, from: Start, waterKg: number): Iterate {
+/** Takes up where a similar problem ended; phases that may not form here are left behind. */
+function resume(system: System, balance: Balance, from: Start, waterKg: number): Iterate {
+  const kept = from.present.flatMap((phase, q) =>
+    balance.allowed[phase] === 1 ? [{ phase, amount: from.amounts[q] }] : [],
+  );
   const amounts = new Float64Array(system.components.length + 4);
-  amounts.set(from.amounts);
+  amounts.set(kept.map(({ amount }) => amount));
   return {
     y: Float64Array.from(from.y),
     solutes: from.solutes,
     ionicStrength: from.ionicStrength,
     waterKg,
-    present: [...from.present],
+    present: kept.map(({ phase }) => phase),
     amounts,
     lnM: new Float64Array(system.species.length),
   };

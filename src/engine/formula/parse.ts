@@ -17,6 +17,9 @@ export type Formula = {
   readonly form?: string;
 };
 
+/** No formula of this trade is longer; the reader below calls itself for each bracket, so length bounds its depth. */
+const LONGEST = 200;
+
 type Atoms = Record<string, number>;
 
 const STATE = /^\((aq|s|l|g)(?:, ?([^(),]+))?\)$/;
@@ -35,6 +38,7 @@ export function parseFormula(text: string): Formula {
   const fail = (at: number, expected: string, found = describe(formula, at)): never => {
     throw new FormulaError(formula, at + 1, found, expected);
   };
+  if (formula.length > LONGEST) fail(0, `at most ${LONGEST} characters`, `${formula.length} characters`);
   if (formula === "") fail(0, "a formula such as CuSO4*5H2O", "nothing");
   if (formula === "e-") return { text: formula, elements: {}, charge: -1 };
 

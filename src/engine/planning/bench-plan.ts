@@ -12,6 +12,8 @@ export interface FillMark {
   depthMm: number;
   /** What is added to reach it: "1 cm3 of P", "excess sodium hydroxide". */
   what: string;
+  /** Set when a reagent is added in excess: its id, and the most that is added of it here, cm3. */
+  excess?: { reagent: string; cm3: number };
 }
 
 export interface PlannedTube {
@@ -40,15 +42,29 @@ export interface PlannedReagent {
   cautions: string[];
 }
 
+/** What becomes of some tubes when all is seen. */
+export interface WasteRow {
+  /** Labels of the tubes: "P a". */
+  tubes: string[];
+  /** "bottle marked LEAD"; absent for what goes into the sink. */
+  bottle?: string;
+  /** What is done, in one or two sentences. */
+  how: string;
+}
+
 export interface BenchPlan {
   tubes: PlannedTube[];
   reagents: PlannedReagent[];
   /** Volume of each sample solution used, cm3, or mass of solid, g, with what to set out. */
   samples: { sample: string; needed: string; setOut: string }[];
+  /** Liquids that no step adds but that stand on the bench: limewater, the acid for the wire; used and set out, cm3. */
+  besides: { what: string; neededCm3: number; setOutCm3: number; because: string }[];
   /** Papers, splints, limewater, burner: what, how many, and what to do with them first. */
   extras: { what: string; count: number; prepare?: string; because: string }[];
   /** Steps whose gas could harm: gas and the salts it would come from. */
   gases: { cell: string; gas: string; from: string[]; have: string }[];
+  /** Where each tube is emptied afterwards, the tubes that must go into a bottle first. */
+  waste: WasteRow[];
   /** Cautions for the whole bench, plain sentences, most serious first. */
   cautions: string[];
   /** Checks before beginning, in order. */

@@ -1,12 +1,13 @@
 /** What is checked at the bench before the first test, in the order in which it is done. */
-import type { Part } from "../practical.ts";
+import type { GasTest, Part } from "../practical.ts";
 import { heatsLiquid, heatsSolid, stepsOf } from "./tube-choice.ts";
 
-export function checksFor(parts: readonly Part[], testsGases: boolean): string[] {
+/** `gasTests`: the ways of testing gases that stand ready, asked for or in case. */
+export function checksFor(parts: readonly Part[], gasTests: readonly GasTest[]): string[] {
   const steps = parts.flatMap(stepsOf);
   const dry = steps.some(heatsSolid);
   const heats = steps.some((step) => heatsLiquid(step) || heatsSolid(step));
-  const burner = heats || steps.some((step) => step.do === "flame") || testsWithSplint(steps);
+  const burner = heats || steps.some((step) => step.do === "flame") || gasTests.some(isSplint);
   const checks: (string | false)[] = [
     "Read all the tests to the end before you begin.",
     "Goggles on, and on until everything is washed.",
@@ -16,12 +17,24 @@ export function checksFor(parts: readonly Part[], testsGases: boolean): string[]
     burner && `Burner and lighter tried${heats ? ", holder beside the burner" : ""}.`,
     "Each tube labelled with sample and part before it is filled, left to right in the order of the tests.",
     "Fill marks put on the tubes.",
-    testsGases && "Papers, splints and limewater for the gases within reach, not yet damp.",
-    "Waste beaker in place.",
+    gasTests.length > 0 &&
+      `${kitOf(gasTests)} for the gases within reach${gasTests.some(isPaper) ? ", papers not yet damp" : ""}.`,
+    "Waste bottles and beaker in place, and known: see where each tube goes.",
     "A third of each sample kept back until the report is written.",
   ];
   return checks.filter((check): check is string => check !== false);
 }
 
-const testsWithSplint = (steps: ReturnType<typeof stepsOf>): boolean =>
-  steps.some((step) => step.do === "test gas" && step.with.endsWith("splint"));
+const isPaper = (test: GasTest): boolean => test.endsWith("litmus") || test.endsWith("paper");
+const isSplint = (test: GasTest): boolean => test.endsWith("splint");
+
+/** "Papers, splints and limewater": no more than is needed. */
+function kitOf(gasTests: readonly GasTest[]): string {
+  const kit = [
+    gasTests.some(isPaper) && "papers",
+    gasTests.some(isSplint) && "splints",
+    gasTests.includes("limewater") && "limewater",
+  ].filter((one): one is string => one !== false);
+  const words = kit.join(", ").replace(/, ([^,]*)$/, " and $1");
+  return words[0].toUpperCase() + words.slice(1);
+}

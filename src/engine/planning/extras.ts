@@ -22,7 +22,7 @@ const GAS_KIT: Readonly<Record<GasTest, { what: string; prepare: (count: number)
   "lighted splint": { what: "splint", prepare: () => "Light it before the gas comes." },
   "acidified manganate(VII) paper": {
     what: "strip of filter paper",
-    prepare: () => "Dip it in acidified potassium manganate(VII) just before the test.",
+    prepare: () => "Wet it with a drop of acidified potassium manganate(VII) just before the test.",
   },
 };
 const DAMP = "Damp it with deionised water and hold it at the mouth of the tube without touching the glass.";
@@ -31,12 +31,14 @@ interface Needs {
   parts: readonly Part[];
   tubes: readonly PlannedTube[];
   gasTests: readonly { test: GasTest; count: number; because: string }[];
+  /** Samples on which a flame test is done. */
+  flameSamples: number;
   /** Bottles of liquids, each with its own dropper. */
   bottles: number;
 }
 
 /** The list in the order in which a bench is laid. */
-export function extrasFor({ parts, tubes, gasTests, bottles }: Needs): Extra[] {
+export function extrasFor({ parts, tubes, gasTests, flameSamples, bottles }: Needs): Extra[] {
   const partsWith = (does: (step: ReturnType<typeof stepsOf>[number]) => boolean) =>
     parts.filter((part) => stepsOf(part).some(does)).map((part) => part.label);
   const tubesOf = (letters: readonly string[]) => tubes.filter((tube) => letters.includes(tube.part));
@@ -89,7 +91,13 @@ export function extrasFor({ parts, tubes, gasTests, bottles }: Needs): Extra[] {
     flames.length > 0 && {
       what: "flame-test wire",
       count: 1,
-      prepare: "Clean it until it gives the flame no colour.",
+      prepare: "Clean it in the acid and the flame until it gives no colour, before each sample.",
+      because: `flame test in ${named(flames)}`,
+    },
+    flames.length > 0 && {
+      what: "watch glass",
+      count: 1 + flameSamples,
+      prepare: "One with the acid for the wire, one for a little of each sample.",
       because: `flame test in ${named(flames)}`,
     },
     filtered.length > 0 && {
@@ -114,7 +122,7 @@ export function extrasFor({ parts, tubes, gasTests, bottles }: Needs): Extra[] {
     {
       what: "waste beaker",
       count: 1,
-      because: "everything stays out of the sink until your teacher says where it goes",
+      because: "for what goes into no bottle; nothing into the sink until your teacher says so",
     },
   ];
   return list.filter((extra): extra is Extra => extra !== false);

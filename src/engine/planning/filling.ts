@@ -2,7 +2,7 @@
 import { BENCH_PRACTICE } from "../constants/bench-practice.ts";
 import type { TubeSize } from "./bench-plan.ts";
 import { brimCapacity } from "./geometry.ts";
-import { printed, tidy } from "./portions.ts";
+import { printed, printedDown, tidy } from "./portions.ts";
 
 /** Most liquid that may be warmed or boiled in this tube, cm3: one tenth of the brim. */
 export const heatedLiquidLimit = (size: TubeSize): number =>
@@ -16,7 +16,7 @@ export function tooFullToHeat(cm3: number, size: TubeSize, cell: string): string
   const limit = heatedLiquidLimit(size);
   if (cm3 <= limit) return undefined;
   return (
-    `the tubes may hold ${printed(cm3)} cm3 when heated in ${cell}, above the safe filling of ${printed(limit)} cm3 ` +
+    `the tubes may hold ${printed(cm3)} cm3 when heated in ${cell}, above the safe filling of ${printedDown(limit)} cm3 ` +
     `(one tenth of a ${size.name}). Take less of the sample, add no more than is needed, or use a larger boiling tube.`
   );
 }
@@ -27,14 +27,14 @@ export function tooMuchSolidToHeat(g: number, size: TubeSize, cell: string): str
   if (room <= limit) return undefined;
   return (
     `${printed(g)} g of solid fills about ${printed(room)} cm3 when heated in ${cell}, above the safe filling of ` +
-    `${printed(limit)} cm3 (one fifth of a ${size.name}). Take less.`
+    `${printedDown(limit)} cm3 (one fifth of a ${size.name}). Take less.`
   );
 }
 
 export function tooFullToShake(cm3: number, size: TubeSize): string | undefined {
   const brim = brimCapacity(size);
   if (cm3 > brim) {
-    return `the tests may need ${printed(cm3)} cm3, but a ${size.name} holds ${printed(brim)} cm3. Use a larger tube.`;
+    return `the tests may need ${printed(cm3)} cm3, but a ${size.name} holds ${printedDown(brim)} cm3. Use a larger tube.`;
   }
   if (cm3 <= brim * BENCH_PRACTICE.shakenFill.value) return undefined;
   return `the tubes may hold ${printed(cm3)} cm3, more than half of a ${size.name}, too full to shake. Use a larger tube.`;

@@ -53,9 +53,9 @@ export function gasTestCounts(
   stepsIn: (cell: number) => readonly Step[],
   expected: readonly ExpectedGas[],
 ): { test: GasTest; count: number; because: string }[] {
-  const needs = new Map<GasTest, { count: number; asked: string[]; ready: string[] }>();
+  const needs = new Map<GasTest, { count: number; asked: string[]; ready: Map<string, string[]> }>();
   const needFor = (test: GasTest) => {
-    const need = needs.get(test) ?? { count: 0, asked: [], ready: [] };
+    const need = needs.get(test) ?? { count: 0, asked: [], ready: new Map<string, string[]>() };
     needs.set(test, need);
     return need;
   };
@@ -71,7 +71,7 @@ export function gasTestCounts(
     const { shownBy, name } = GAS_SAFETY[gas];
     if (tested || !shownBy) continue;
     const need = needFor(shownBy);
-    need.ready.push(`${cell.id} may give ${name}`);
+    need.ready.set(name, [...(need.ready.get(name) ?? []), cell.id]);
     // One strip shows either of two gases that the same paper tells.
     const place = `${cell.id} ${shownBy}`;
     if (!counted.has(place)) need.count += cell.samples.length;
@@ -80,7 +80,13 @@ export function gasTestCounts(
   return [...needs].map(([test, { count, asked, ready }]) => ({
     test,
     count,
-    because: [asked.length > 0 ? `asked for in ${asked.join(", ")}` : "", ...ready].filter(Boolean).join("; "),
+    because: [
+      asked.length > 0 ? `asked for in ${asked.join(", ")}` : "",
+      ...[...ready].map(([gas, cells]) => `in case ${cells.join(" or ")} gives ${gas}`),
+      asked.length > 0 ? "" : "no step asks for it",
+    ]
+      .filter(Boolean)
+      .join("; "),
   }));
 }
 

@@ -6,15 +6,16 @@ import type { PredictionTable } from "../bench/prediction-table.ts";
 import { ACTION_CAUTIONS } from "../constants/bench-cautions.ts";
 import type { Part, Practical } from "../practical.ts";
 import type { BenchPlan } from "./bench-plan.ts";
+import { besidesFor } from "./besides.ts";
 import { benchCautions, mayHeatAmmoniumNitrate } from "./cautions.ts";
 import { checksFor } from "./checks.ts";
 import { extrasFor } from "./extras.ts";
 import { expectedGases, gasRows, gasTestCounts } from "./gas-plan.ts";
 import { amountWarnings, planReagents, reagentCautions, reagentOf } from "./reagent-plan.ts";
 import { sampleAmounts } from "./sample-plan.ts";
-import { glassOf } from "./tube-choice.ts";
+import { glassOf, stepsOf } from "./tube-choice.ts";
 import { planTube } from "./tube-plan.ts";
-import { wasteBottles } from "./waste-plan.ts";
+import { emptied, wasteBottles, wasteRows } from "./waste-plan.ts";
 
 /** What of a practical decides its bench. */
 export type Planned = Pick<Practical, "samples" | "parts" | "paper">;
@@ -57,20 +58,33 @@ export function planBench(
   const gases = expectedGases(table, stepsIn);
   const gasTests = gasTestCounts(table, stepsIn, gases);
   const solutions = samples.filter(({ given }) => given !== "solid").length;
+  const flameSamples = plans.filter(({ part }) => stepsOf(part).some((step) => step.do === "flame"));
+  const waste = emptied(
+    plans.map(({ plan }) => plan),
+    paper,
+  );
   const liquids = reagents.filter(({ neededCm3 }) => neededCm3 > 0).length;
 
   return {
     tubes,
     reagents,
     samples: amounts,
-    extras: [...extrasFor({ parts, tubes, gasTests, bottles: solutions + liquids }), ...wasteBottles(uses, paper)],
+    besides: besidesFor({ gasTests, flameTests: flameSamples.length }),
+    extras: [
+      ...extrasFor({ parts, tubes, gasTests, flameSamples: flameSamples.length, bottles: solutions + liquids }),
+      ...wasteBottles(waste),
+    ],
+    waste: wasteRows(waste),
     gases: gasRows(gases),
     cautions: benchCautions(
       planned,
       reagentCautions(uses),
       gases.map(({ gas }) => gas),
     ),
-    checks: checksFor(parts, gasTests.length > 0),
+    checks: checksFor(
+      parts,
+      gasTests.map(({ test }) => test),
+    ),
     warnings: [
       ...(mayHeatAmmoniumNitrate(parts, paper) ? [ACTION_CAUTIONS.ammoniumNitrate.text] : []),
       ...new Set(

@@ -50,3 +50,6 @@ export function tidy(amount: number): number {
 
 /** An amount as it is printed: at most two decimals, no trailing zeros. */
 export const printed = (amount: number): string => String(Math.round(amount * 100) / 100);
+
+/** A limit as it is printed: to a tenth and never above itself. */
+export const printedDown = (limit: number): string => String(Math.floor(tidy(limit * 10)) / 10);

@@ -54,9 +54,10 @@ export function planTube(
     tube = { label: `${sample.label} ${part.label}${suffix}`, sample: sample.label, part: part.label, size, marks: [] };
     if (inTube) plan.tubes.push(tube);
   };
-  const rise = (byCm3: number, what: string) => {
+  const rise = (byCm3: number, what: string, excessOf?: string) => {
     cm3 = tidy(cm3 + byCm3);
-    if (inTube) tube.marks.push({ cm3, depthMm: depthOfVolume(cm3, size), what });
+    const excess = excessOf === undefined ? {} : { excess: { reagent: excessOf, cm3: byCm3 } };
+    if (inTube) tube.marks.push({ cm3, depthMm: depthOfVolume(cm3, size), what, ...excess });
   };
   const takeSolution = (volumeCm3: number) => {
     plan.solutionCm3 = tidy(plan.solutionCm3 + volumeCm3);
@@ -82,7 +83,7 @@ export function planTube(
       const reagent = reagentOf(step.reagent);
       const use = useOf(step, reagent, sampleCm3);
       plan.uses.push(use);
-      if (use.cm3 > 0) rise(use.cm3, wordAddition(step.amount, reagent.name));
+      if (use.cm3 > 0) rise(use.cm3, wordAddition(step.amount, reagent.name), use.inExcess ? use.id : undefined);
     } else if (heatsLiquid(step)) {
       tube.heatingLimitCm3 = heatedLiquidLimit(size);
       warn(tooFullToHeat(cm3, size, cell));

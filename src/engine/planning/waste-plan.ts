@@ -1,24 +1,67 @@
-/** The bottles for waste that must not go into the sink. */
+/** Where each tube is emptied: one bottle for each, and which bottles have to stand ready. */
 import { SAMPLE_CAUTIONS } from "../constants/bench-cautions.ts";
 import { type Waste, wastes } from "../constants/reagents.ts";
 import type { Statement } from "../practical.ts";
-import type { BenchPlan } from "./bench-plan.ts";
+import type { BenchPlan, WasteRow } from "./bench-plan.ts";
 import { reagentOf } from "./reagent-plan.ts";
-import type { ReagentUse } from "./tube-plan.ts";
+import type { TubePlan } from "./tube-plan.ts";
 
-/** Kinds of waste that are collected, in the order in which the bottles stand. */
+/** Kinds of waste that are collected. A tube that holds several goes into the bottle of the first. */
 const COLLECTED: readonly Waste[] = ["lead", "chromium(VI)", "silver", "barium", "heavy metal"];
 
-/** One bottle for each kind of waste that the reagents, or the ions the samples may hold, leave behind. */
-export function wasteBottles(
-  uses: readonly Pick<ReagentUse, "id">[],
+/** What the others in a bottle ask for, besides a word on its label. */
+const ALSO: Partial<Record<Waste, string>> = { barium: "Add a little of a sulfate first, for the barium." };
+
+const SINK = "Acid and alkali neutralised, then down the sink with plenty of water, when your teacher says so.";
+
+/** Tubes filled with the same kinds of waste, by part. */
+export interface Emptied {
+  /** Bottle, and the other collected kinds the tube may hold. */
+  kinds: Waste[];
+  tubes: string[];
+  because: string[];
+}
+
+/** The tubes of each plan with the collected kinds of waste they may hold, grouped. */
+export function emptied(
+  plans: readonly Pick<TubePlan, "tubes" | "uses">[],
   paper: Pick<Statement, "cations">,
-): BenchPlan["extras"] {
-  return COLLECTED.flatMap((waste) => {
-    const reagents = uses.map(({ id }) => reagentOf(id)).filter((reagent) => reagent.waste === waste);
-    const held = paper.cations.some((ion) => SAMPLE_CAUTIONS[ion]?.waste === waste);
-    const because = [...new Set(reagents.map(({ name }) => name)), ...(held ? ["what the samples may hold"] : [])];
-    if (because.length === 0) return [];
-    return [{ what: `${waste} waste bottle`, count: 1, prepare: wastes[waste], because: because.join("; ") }];
+): Emptied[] {
+  const held = COLLECTED.filter((waste) => paper.cations.some((ion) => SAMPLE_CAUTIONS[ion]?.waste === waste));
+  const groups = new Map<string, Emptied>();
+  for (const { tubes, uses } of plans) {
+    if (tubes.length === 0) continue;
+    const reagents = uses.map(({ id }) => reagentOf(id));
+    const kinds = COLLECTED.filter((waste) => held.includes(waste) || reagents.some((one) => one.waste === waste));
+    const group = groups.get(kinds.join()) ?? { kinds, tubes: [], because: [] };
+    group.tubes.push(...tubes.map(({ label }) => label));
+    if (held.includes(kinds[0])) group.because.push("what the samples may hold");
+    group.because.push(...reagents.filter(({ waste }) => waste === kinds[0]).map(({ name }) => name));
+    groups.set(kinds.join(), group);
+  }
+  return [...groups.values()].sort((a, b) => place(a) - place(b));
+}
+
+/** Place of its bottle on the bench; the sink comes last. */
+const place = ({ kinds: [first] }: Emptied): number => (first ? COLLECTED.indexOf(first) : COLLECTED.length);
+
+/** The table of tubes and bottles. */
+export function wasteRows(groups: readonly Emptied[]): WasteRow[] {
+  return groups.map(({ kinds: [first, ...others], tubes }) => {
+    if (!first) return { tubes, how: SINK };
+    const label = others.length > 0 ? [`May also hold ${others.join(" and ")}: write it on the bottle.`] : [];
+    const how = [wastes[first], ...label, ...others.flatMap((other) => ALSO[other] ?? [])].join(" ");
+    return { tubes, bottle: bottleOf(first), how };
   });
 }
+
+/** One bottle for each kind that some tube is emptied into. */
+export function wasteBottles(groups: readonly Emptied[]): BenchPlan["extras"] {
+  return COLLECTED.flatMap((waste) => {
+    const because = new Set(groups.filter(({ kinds }) => kinds[0] === waste).flatMap((group) => group.because));
+    if (because.size === 0) return [];
+    return [{ what: bottleOf(waste), count: 1, because: [...because].join("; ") }];
+  });
+}
+
+const bottleOf = (waste: Waste): string => `${waste} waste bottle`;

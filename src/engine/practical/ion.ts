@@ -6,13 +6,13 @@ import { describe } from "./quantity.ts";
 
 const known = (kind: string, list: readonly string[]) =>
   z.enum(list as [string, ...string[]], {
-    error: (issue) => `found ${describe(issue.input)}, expected a ${kind} the engine knows: ${list.join(", ")}`,
+    error: (issue) => `found ${describe(issue.input)}, expected ${kind} the engine knows: ${list.join(", ")}`,
   });
 
 /** A cation the engine can predict, such as "Cu^2+". */
-export const cation = known("cation", CATIONS);
+export const cation = known("a cation", CATIONS);
 /** An anion the engine can predict, such as "SO4^2-". */
-export const anion = known("anion", ANIONS);
+export const anion = known("an anion", ANIONS);
 
 /** A formula in mhchem notation, such as "CuSO4*5H2O". */
 export const formula = z

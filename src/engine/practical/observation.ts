@@ -82,6 +82,7 @@ const NO_CHANGE = "no visible change";
 
 const fullObservation = z
   .strictObject({
+    none: z.literal(true, { error: (issue) => `found ${describe(issue.input)}, expected true` }).optional(),
     precipitate: precipitate.optional(),
     fate: z
       .enum(["remains", "partly dissolves", "dissolves"], {
@@ -91,12 +92,24 @@ const fullObservation = z
     solution: colour.optional(),
     effervescence: z.boolean().optional(),
     gas: gas.optional(),
-    residue: z.strictObject({ hot: colour.optional(), cold: colour.optional() }).optional(),
+    residue: z
+      .strictObject({ hot: colour.optional(), cold: colour.optional() })
+      .refine((seen) => seen.hot !== undefined || seen.cold !== undefined, {
+        message: "found a residue without a colour, expected hot, cold or both",
+      })
+      .optional(),
     flame: dispatch<Colour | false>((input) => (isNone(input) ? none : colour)).optional(),
   })
   .refine((seen) => Object.keys(seen).length > 0, {
     message: `found an observation that says nothing, expected something seen, or "${NO_CHANGE}"`,
-  });
+  })
+  .refine(
+    (seen) => !seen.none || Object.keys(seen).every((key) => key === "none" || (key === "gas" && seen.gas === false)),
+    {
+      message:
+        "found no visible change beside something seen, expected one or the other; only gas: none may stand beside it",
+    },
+  );
 
 /** Reads an observation: `no visible change`, or what was seen as named entries. */
 export const observation = dispatch<Observation>((input) => {

@@ -45,11 +45,16 @@ const CONCENTRATION: Kind = {
 };
 const DURATION: Kind = { name: "a time", example: "2 min", units: { min: 1, s: 1 / 60, h: 60 }, largest: 24 * 60 };
 
+/** No amount is longer than this. */
+const LONGEST = 40;
+/** Of a long text, this much is repeated in a fault. */
+const QUOTED = 60;
+
 /** Reads `text` as an amount of the given kind, in the unit we keep. Returns the fault in words when it cannot. */
 function readAmount(text: string, kind: Kind): number | { fault: string } {
-  const match = /^\s*(\d+(?:\.\d+)?|\.\d+)\s*(\S.*?)?\s*$/.exec(text);
+  const match = text.length > LONGEST ? null : /^(\d+(?:\.\d+)?|\.\d+) *(\S.*)?$/.exec(text.trim());
   const expected = `expected ${kind.name} such as "${kind.example}"`;
-  if (!match) return { fault: `found "${text}", ${expected}` };
+  if (!match) return { fault: `found ${describe(text)}, ${expected}` };
   const unit = match[2];
   if (unit === undefined) return { fault: `found "${text}" without a unit, ${expected}` };
   const factor = Object.hasOwn(kind.units, unit) ? kind.units[unit] : undefined;
@@ -75,7 +80,7 @@ function amountSchema<T>(kind: Kind, wrap: (amount: number) => T) {
 export function describe(input: unknown): string {
   if (input === undefined || input === null) return "nothing";
   if (Array.isArray(input)) return "a list";
-  if (typeof input === "string") return `"${input}"`;
+  if (typeof input === "string") return input.length > QUOTED ? `"${input.slice(0, QUOTED)}…"` : `"${input}"`;
   if (typeof input === "number") return `the number ${input}`;
   if (typeof input === "boolean") return input ? "yes (true)" : "no (false)";
   return "a group of entries";

@@ -15,6 +15,10 @@ const group = z.strictObject({
   ion: kindOfIon,
 });
 
+/** A list that names nothing twice. */
+const different = (list: z.ZodArray<z.ZodType<string>>) =>
+  list.refine((ions) => new Set(ions).size === ions.length, { message: "found an ion twice, expected each once" });
+
 /**
  * - `cations`, `anions`: the ions to choose from.
  * - `inAll`: how many different ones all samples hold together.
@@ -22,8 +26,8 @@ const group = z.strictObject({
  * Each sample holds one cation and one anion.
  */
 export const statement = z.strictObject({
-  cations: z.array(cation).min(1),
-  anions: z.array(anion).min(1),
+  cations: different(z.array(cation).min(1)),
+  anions: different(z.array(anion).min(1)),
   inAll: z.strictObject({ cations: howMany.optional(), anions: howMany.optional() }).optional(),
   share: z.array(group).default([]),
   differ: z.array(group).default([]),

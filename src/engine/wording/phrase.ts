@@ -20,7 +20,7 @@ export const GAS_NAMES: Record<Gas, string> = {
  */
 export function phrase(seen: Observation, solid: "precipitate" | "solid" = "precipitate"): string {
   const words: string[] = [];
-  if (seen.effervescence) words.push("effervescence");
+  if (seen.effervescence !== undefined) words.push(seen.effervescence ? "effervescence" : "no effervescence");
   if (seen.precipitate === false) words.push("no precipitate");
   else if (seen.precipitate) {
     const { colour, amount } = seen.precipitate;

@@ -1,0 +1,165 @@
+/** Carries out one test on one tube and writes down everything that happens on the way. */
+import { flameColours } from "../constants/flame-colours.ts";
+import { BROWN_IN_AIR, HEAT_OPENS, TEMPERATURE } from "../constants/kinetic-gates.ts";
+import { VISIBILITY } from "../constants/visibility.ts";
+import type { EquilibriumResult, Solver } from "../equilibrium/solve.ts";
+import { compileDatabase } from "../equilibrium/species.ts";
+import type { Colour, Step, Test } from "../practical.ts";
+import { addAmounts, amountsOf } from "./amounts.ts";
+import { carryOut, reagentComponents } from "./operations.ts";
+import { volumeAdded } from "./portion.ts";
+import { addAlone, type Portion, type TestedSalt, take } from "./sample.ts";
+import { look } from "./sight.ts";
+import { emptyTrace, type GasTestSeen, MOLAR_VOLUME_DM3, type TestTrace } from "./trace.ts";
+import { fizzes, pressureOf, settle, type Tube } from "./tube.ts";
+
+/** Choices a careful or a hasty hand makes where the paper leaves them open. */
+export interface Hand {
+  /** Stop after this many drops instead of the counted ones. */
+  stopAtDrop?: number;
+  /** How hot "warm" is, C. */
+  warm: number;
+}
+
+/** Heating a dry solid and filtering are not predicted; a test that needs them, and those after it, say nothing. */
+export const hasChemistry = (step: Step): boolean => step.do !== "heat solid" && step.do !== "filter";
+
+/** Saturation (log10) above which a solid that does not form in minutes is worth naming. */
+const SUPERSATURATED = 1e-6;
+
+/** Solids that do not form within the minutes of a test. */
+const slowSolids = new Set(
+  compileDatabase().phases.flatMap((phase) => (phase.kind === "solid" && !phase.row?.formsInMinutes ? [phase.id] : [])),
+);
+
+/**
+ * Carries out the steps of a test. `tube` and `portion` change; `partTogether` gathers what has been brought together since the part
+ * began.
+ */
+export function carryOutTest(
+  test: Test,
+  tube: Tube,
+  portion: Portion,
+  partTogether: TestTrace["together"],
+  solve: Solver,
+  hand: Hand,
+): TestTrace {
+  tube.celsius = TEMPERATURE.room.value;
+  const trace = emptyTrace(partTogether);
+  const gatesBefore = new Set(tube.acted.keys());
+  const leftBefore = new Map(tube.left);
+  if (tube.waterKg > 0) {
+    const result = settle(tube, solve);
+    trace.before = look(result);
+    addAmounts(trace.together, amountsOf(result));
+  }
+  const watch = watcher(trace, tube);
+  for (const step of test.steps) {
+    if (step.do === "take") {
+      const added: TestTrace["together"] = new Map();
+      take(step, tube, portion, added, solve);
+      addAmounts(trace.together, added);
+      addAmounts(partTogether, added);
+      tube.result = undefined;
+      continue;
+    }
+    trace.dry ??= portion.dry;
+    if (trace.before === undefined && trace.dry === undefined && tube.waterKg > 0)
+      trace.before = look(settle(tube, solve));
+    if (step.do === "flame") trace.flame = flameOf(portion.salt);
+    else if (step.do === "test gas") trace.gasTests.push(testGas(step.with, tube, leftBefore));
+    else {
+      const done =
+        hand.stopAtDrop !== undefined && isDrops(step) ? { ...step, amount: { drops: hand.stopAtDrop } } : step;
+      addReagent(done, [trace.together, partTogether], portion.cm3, solve);
+      const leftSoFar = totalOf(tube.left);
+      carryOut(done, tube, portion.cm3, hand.warm, solve, watch, (result) => trace.drops.push(look(result)));
+      if (step.do === "warm" || step.do === "boil")
+        trace.heatedBubbles += (totalOf(tube.left) - leftSoFar) * CM3_PER_MOL;
+      if (tube.waterKg > 0) portion.dry = undefined;
+      trace.unknown ||= beyondUs(step, tube);
+    }
+  }
+  trace.dry ??= portion.dry;
+  if (tube.waterKg > 0) finish(trace, tube.result ?? settle(tube, solve), tube);
+  for (const [id, mol] of tube.left) {
+    const cm3 = (mol - (leftBefore.get(id) ?? 0)) * CM3_PER_MOL;
+    if (cm3 > 0) trace.bubbles.set(id, cm3);
+  }
+  trace.hydrogen = fizzes(tube);
+  trace.gates.push(...[...tube.acted.keys()].filter((gate) => !gatesBefore.has(gate)));
+  return trace;
+}
+
+const CM3_PER_MOL = MOLAR_VOLUME_DM3 * 1000;
+const totalOf = (amounts: ReadonlyMap<string, number>): number =>
+  [...amounts.values()].reduce((sum, mol) => sum + mol, 0);
+
+const isDrops = (step: Step): step is Extract<Step, { do: "add" }> => step.do === "add" && "drops" in step.amount;
+
+/** Notes what is seen after each small change. */
+function watcher(trace: TestTrace, tube: Tube) {
+  const largest = new Map<string, number>();
+  return (result: EquilibriumResult) => {
+    const sight = look(result);
+    trace.during.push(sight);
+    trace.pressures.SO2 = Math.max(trace.pressures.SO2, pressureOf(result, "SO2(g)"));
+    if (tube.celsius > TEMPERATURE.room.value) {
+      trace.pressures.NH3Hot = Math.max(trace.pressures.NH3Hot, pressureOf(result, "NH3(g)"));
+    }
+    for (const { id, grams } of sight.solids) {
+      if (grams <= (largest.get(id) ?? 0)) continue;
+      largest.set(id, grams);
+      trace.peak.set(id, amountsOf(result));
+    }
+  };
+}
+
+function finish(trace: TestTrace, result: EquilibriumResult, tube: Tube): void {
+  trace.after = look(result);
+  trace.end = amountsOf(result);
+  trace.heldBack = [...result.saturation].flatMap(([id, log]) =>
+    log > SUPERSATURATED && slowSolids.has(id) && !tube.opened.includes(id) ? [id] : [],
+  );
+  for (const { id, solid } of HEAT_OPENS) {
+    if (
+      trace.after.solids.some((seen) => seen.id === solid) &&
+      !trace.before?.solids.some((seen) => seen.id === solid)
+    ) {
+      trace.gates.push(id);
+    }
+  }
+}
+
+/** Steps whose outcome on this tube the engine has no chemistry for: hydroxides left to brown, foil outside warm alkali. */
+function beyondUs(step: Step, tube: Tube): boolean {
+  const solids = tube.result ? look(tube.result).solids : [];
+  const seen = (id: string) => solids.some((solid) => solid.id === id && solid.gramsPerDm3 >= VISIBILITY.visible.value);
+  if (step.do === "stand") return BROWN_IN_AIR.solids.some(seen);
+  return tube.aluminium && tube.celsius > TEMPERATURE.room.value && !fizzes(tube);
+}
+
+/** The colour a sample gives to the flame: of its cations, the one no other hides; false when it gives none of use. */
+function flameOf(salt: TestedSalt): Colour | false {
+  const seen = flameColours.filter(({ cation, colour }) => colour !== null && salt.ions[cation] !== undefined);
+  const shown = seen.find(({ maskedBy }) => !seen.some(({ cation }) => maskedBy.includes(cation)));
+  return (shown?.colour as Colour | undefined) ?? false;
+}
+
+function testGas(test: GasTestSeen["test"], tube: Tube, leftBefore: ReadonlyMap<string, number>): GasTestSeen {
+  const pressure = (id: string) => (tube.result ? pressureOf(tube.result, id) : 0);
+  const left = (id: string) => ((tube.left.get(id) ?? 0) - (leftBefore.get(id) ?? 0)) * CM3_PER_MOL;
+  return {
+    test,
+    atm: { NH3: pressure("NH3(g)"), SO2: pressure("SO2(g)"), CO2: pressure("CO2(g)") },
+    left: { CO2: left("CO2(g)"), SO2: left("SO2(g)") },
+    hydrogen: fizzes(tube),
+  };
+}
+
+/** Adds what a reagent holds, speciated by itself, to the amounts that were brought together. */
+function addReagent(step: Step, to: readonly TestTrace["together"][], sampleCm3: number, solve: Solver): void {
+  if (step.do !== "add" || "pieces" in step.amount) return;
+  const cm3 = volumeAdded(step.amount, sampleCm3);
+  for (const amounts of to) addAlone(amounts, reagentComponents(step.reagent, step.at?.molPerDm3), cm3, solve);
+}

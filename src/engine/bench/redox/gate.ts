@@ -1,0 +1,42 @@
+/** Whether a pair that could react does so in the time of a test. */
+import { TEMPERATURE } from "../../constants/kinetic-gates.ts";
+import { openingSource, type PairGate, pairGates } from "../../constants/redox-gates.ts";
+import type { HalfEquation } from "./half-equation.ts";
+
+/** What the gates look at. */
+export interface Circumstances {
+  pH: number;
+  celsius: number;
+  molality: ReadonlyMap<string, number>;
+  /** Solids present. */
+  solids: ReadonlySet<string>;
+}
+
+export interface Passage {
+  /** Part of what could react that does, once where it is below 1. */
+  extent: number;
+  source: string;
+}
+
+/** How far the pair may react now, or undefined when it does not within minutes. */
+export function passage(oxidant: HalfEquation, reductant: HalfEquation, at: Circumstances): Passage | undefined {
+  const hot = at.celsius > TEMPERATURE.room.value;
+  const gate = pairGates.find((one) => fits(one, oxidant.couple.id, reductant.couple.id) && holds(one, at));
+  if (gate) {
+    const open = gate.opens === "cold" || (gate.opens === "warm" && hot);
+    return open ? { extent: gate.extent ?? 1, source: gate.source } : undefined;
+  }
+  const rules = [oxidant.couple.oxidises, reductant.couple.isOxidised];
+  if (rules.includes("no") || (rules.includes("warm") && !hot)) return undefined;
+  return { extent: 1, source: openingSource };
+}
+
+const fits = (gate: PairGate, oxidant: string, reductant: string): boolean =>
+  gate.oxidants.includes(oxidant) && gate.reductants.includes(reductant);
+
+function holds({ fromPH, toPH, besides, free }: PairGate, { pH, molality, solids }: Circumstances): boolean {
+  if (fromPH !== undefined && pH < fromPH) return false;
+  if (toPH !== undefined && pH > toPH) return false;
+  if (besides && !besides.some((solid) => solids.has(solid))) return false;
+  return free === undefined || (molality.get(free.id) ?? 0) >= free.molality;
+}

@@ -1,0 +1,189 @@
+/**
+ * Changes of oxidation state in a test tube, decided from standard potentials and kinetic gates.
+ *
+ * Method: every couple whose oxidised form is there is set against every couple whose reduced form is there. A pair reacts when Nernst's
+ * equation gives a positive electromotive force both now and when half of what can react has done so, and when its gate is open. The second
+ * condition is what an equilibrium constant says: the force at the half-way point is positive only when the reaction runs past it. From
+ * 0.1 V there, K is some 50-fold for each electron and grows with the power of the electrons and reactants passed, so nothing visible is
+ * left of the limiting reactant and the reaction is carried out completely; below 0.1 V it is still carried out, but called borderline.
+ *
+ * Validity: the pH is held at its present value, complexing of products that are not there yet is left out, and standard potentials are
+ * those at 25 C. A second call, after the solution has come to equilibrium again, finds what the products make possible (a catalyst, a pH
+ * that has moved); call until the list is empty.
+ */
+import type { Components } from "../composition.ts";
+import { type Circumstances, passage } from "./gate.ts";
+import { type HalfEquation, halfEquations, type Part } from "./half-equation.ts";
+import { ionicStrengthOf, potentialOf, type Solution } from "./nernst.ts";
+import { type PairEquation, pairEquation } from "./pair-equation.ts";
+import { AIR } from "./substances.ts";
+
+/** A tube at equilibrium but for changes of oxidation state. */
+export interface RedoxState {
+  /** mol by component; pieces of metal under `Al(s)` and `Zn(s)`. */
+  contents: Readonly<Components>;
+  waterKg: number;
+  pH: number;
+  /** mol/kg of each dissolved species. */
+  molality: ReadonlyMap<string, number>;
+  /** mol of each solid. */
+  phases: ReadonlyMap<string, number>;
+  celsius: number;
+  /** The tube stands open, or is shaken with air. */
+  air: boolean;
+  /** Pairs that have already acted; those that react only in part do so once. */
+  acted?: ReadonlySet<string>;
+}
+
+export interface RedoxChange {
+  /** Ids of the couples: `MnO4-/Mn^2+ with Fe^3+/Fe^2+`. */
+  pair: string;
+  /** mhchem, balanced. */
+  equation: string;
+  /** Change of each component for one turn of the equation, mol; `O2(g)` is oxygen from the air. */
+  change: Components;
+  /** Turns of the equation, mol. */
+  turns: number;
+  /** Electromotive force at the present activities, V; what is not there yet counts as a trace. */
+  emf: number;
+  /** The same when half of what can react has reacted, V. */
+  halfway: number;
+  /** Less than BORDERLINE_VOLTS at the half-way point: the reaction may stop short. */
+  borderline: boolean;
+  /** Why it happens in the time of a test. */
+  source: string;
+}
+
+/** Our choice: a factor of 50 in K for each electron. */
+export const BORDERLINE_VOLTS = 0.1;
+
+/** Fewer turns than this are no reaction, mol. */
+const LEAST_TURNS = 1e-12;
+
+/** A component of which there is less than this is absent, mol. */
+const ABSENT = 1e-12;
+
+interface Candidate {
+  oxidant: HalfEquation;
+  reductant: HalfEquation;
+  equation: PairEquation;
+  extent: number;
+  source: string;
+  emf: number;
+  halfway: number;
+}
+
+/** All changes of oxidation state that happen now, the strongest drive first; later ones get what earlier ones leave. */
+export function redoxChanges(state: RedoxState): RedoxChange[] {
+  const candidates = candidatesIn(state).sort((a, b) => b.emf - a.emf);
+  const left: Components = { ...state.contents };
+  const changes: RedoxChange[] = [];
+  for (const { oxidant, reductant, equation, extent, source, emf, halfway } of candidates) {
+    const turns = possibleTurns(equation, left, state) * extent;
+    if (!(turns > LEAST_TURNS)) continue;
+    for (const [id, moles] of Object.entries(equation.change)) left[id] = (left[id] ?? 0) + moles * turns;
+    changes.push({
+      pair: pairId(oxidant, reductant),
+      equation: equation.text,
+      change: equation.change,
+      turns,
+      emf,
+      halfway,
+      borderline: halfway < BORDERLINE_VOLTS,
+      source,
+    });
+  }
+  return changes;
+}
+
+const pairId = (oxidant: HalfEquation, reductant: HalfEquation): string =>
+  `${oxidant.couple.id} with ${reductant.couple.id}`;
+
+function candidatesIn(state: RedoxState): Candidate[] {
+  const now: Solution = { ...state, ionicStrength: ionicStrengthOf(state.molality) };
+  const at: Circumstances = { ...state, solids: new Set(state.phases.keys()) };
+  const atWork = halfEquations.filter(
+    ({ couple }) => state.pH >= (couple.fromPH ?? -Infinity) && state.pH < (couple.toPH ?? Infinity),
+  );
+  const found: Candidate[] = [];
+  for (const oxidant of atWork) {
+    for (const reductant of atWork) {
+      if (oxidant === reductant) continue;
+      const passed = passage(oxidant, reductant, at);
+      if (!passed || (passed.extent < 1 && state.acted?.has(pairId(oxidant, reductant)))) continue;
+      const equation = pairEquation(oxidant, reductant, state.pH);
+      const turns = possibleTurns(equation, state.contents, state);
+      if (!(turns > LEAST_TURNS)) continue;
+      const emf = potentialOf(oxidant, now) - potentialOf(reductant, now);
+      const half = halfwayThrough(now, state, equation, turns / 2, [oxidant, reductant]);
+      const halfway = potentialOf(oxidant, half) - potentialOf(reductant, half);
+      if (emf > 0 && halfway > 0) found.push({ oxidant, reductant, equation, ...passed, emf, halfway });
+    }
+  }
+  return found;
+}
+
+/** Below this pH a reaction uses up acid that was poured in; above it, water and weak acids give what little it needs. Our choice. */
+const ACIDIFIED = 4;
+
+/** Turns until the first reactant is used up, mol; 0 when one is not there. In an acidified mixture the acid is a reactant. */
+function possibleTurns(
+  { needs, change, from }: PairEquation,
+  contents: Readonly<Components>,
+  state: RedoxState,
+): number {
+  const missing = from.some(({ id, state: phase, components }) => {
+    if (id in contents) return false;
+    if (phase === "gas") return !(state.air && AIR in components);
+    return !((state.phases.get(id) ?? 0) > 0);
+  });
+  if (missing) return 0;
+  let turns = Number.POSITIVE_INFINITY;
+  for (const [id, moles] of Object.entries(needs)) {
+    if (id === AIR || moles <= 0) continue;
+    turns = Math.min(turns, Math.max(0, contents[id] ?? 0) / moles);
+  }
+  const acid = -(change["H+"] ?? 0);
+  if (state.pH < ACIDIFIED && acid > 0) turns = Math.min(turns, Math.max(0, contents["H+"] ?? 0) / acid);
+  return Number.isFinite(turns) ? turns : 0;
+}
+
+/** The solution after some turns: a species that is there shrinks or grows with its scarcest component; a new one takes all that is made. */
+function halfwayThrough(
+  now: Solution,
+  state: RedoxState,
+  equation: PairEquation,
+  turns: number,
+  halves: readonly HalfEquation[],
+): Solution {
+  const molality = new Map(now.molality);
+  for (const { oxidised, reduced } of halves) {
+    for (const part of [...oxidised, ...reduced]) {
+      if (part.state === "dissolved" && part.id !== "H+" && part.id !== "OH-" && part.id !== "H2O") {
+        molality.set(part.id, molalityAfter(part, now, state, equation, turns));
+      }
+    }
+  }
+  return { ...now, molality };
+}
+
+function molalityAfter(
+  { id, components }: Part,
+  now: Solution,
+  { contents, waterKg }: RedoxState,
+  { change }: PairEquation,
+  turns: number,
+): number {
+  const present = now.molality.get(id) ?? 0;
+  let growth = Number.POSITIVE_INFINITY;
+  let made = Number.POSITIVE_INFINITY;
+  for (const [component, count] of Object.entries(components)) {
+    if (component === "H+" || component === "H2O" || count <= 0) continue;
+    const before = contents[component] ?? 0;
+    const after = Math.max(0, before + (change[component] ?? 0) * turns);
+    if (before > ABSENT) growth = Math.min(growth, after / before);
+    else made = Math.min(made, after / count / waterKg);
+  }
+  if (made < Number.POSITIVE_INFINITY) return made;
+  return growth < Number.POSITIVE_INFINITY ? present * growth : present;
+}

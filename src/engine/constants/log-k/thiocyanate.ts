@@ -1,0 +1,38 @@
+import type { MoreReaction } from "./more-reaction.ts";
+
+/** Thiocyanate: the blood-red iron(III) complexes, weaker ones, silver and copper(I) salts. */
+// biome-ignore format: one reaction a block, its chemistry on the first line and where it comes from below
+export const thiocyanate: readonly MoreReaction[] = [
+  { reaction: "Fe^3+ + SCN- = FeSCN^2+", logK: 2.85, dH: -6.3, phase: "aqueous", colour: "blood-red", formsInMinutes: true,
+    source: "deBerg2017", logKVerified: true, dHSource: "Martell and Smith, from memory",
+    alternatives: [{ logK: 3.02, source: "Martell and Smith 1976, from memory" }] },
+  { reaction: "Fe^3+ + 2 SCN- = [Fe(SCN)2]+", logK: 4.36, dH: null, phase: "aqueous", colour: "blood-red", formsInMinutes: true,
+    source: "deBerg2017", logKVerified: true },
+  { reaction: "Ag+ + SCN- = AgSCN(aq)", logK: 4.8, dH: null, phase: "aqueous", colour: "colourless", formsInMinutes: true,
+    source: "martellSmithRecalled", memory: true },
+  { reaction: "Ag+ + 2 SCN- = [Ag(SCN)2]-", logK: 8.23, dH: null, phase: "aqueous", colour: "colourless", formsInMinutes: true,
+    source: "martellSmithRecalled", memory: true },
+  { reaction: "Ag+ + 3 SCN- = [Ag(SCN)3]^2-", logK: 9.5, dH: null, phase: "aqueous", colour: "colourless", formsInMinutes: true,
+    source: "martellSmithRecalled", memory: true },
+  { reaction: "Ag+ + 4 SCN- = [Ag(SCN)4]^3-", logK: 9.7, dH: null, phase: "aqueous", colour: "colourless", formsInMinutes: true,
+    source: "martellSmithRecalled", memory: true },
+  { reaction: "Mn^2+ + SCN- = MnSCN+", logK: 1.23, dH: null, phase: "aqueous", colour: "colourless", formsInMinutes: true,
+    source: "martellSmithRecalled", memory: true },
+  { reaction: "Fe^2+ + SCN- = FeSCN+", logK: 1.31, dH: null, phase: "aqueous", colour: "very pale green", formsInMinutes: true,
+    source: "martellSmithRecalled", memory: true },
+  { reaction: "Co^2+ + SCN- = CoSCN+", logK: 1.72, dH: null, phase: "aqueous", colour: "pink", formsInMinutes: true,
+    source: "martellSmithRecalled", memory: true },
+  { reaction: "Ni^2+ + SCN- = NiSCN+", logK: 1.76, dH: null, phase: "aqueous", colour: "green", formsInMinutes: true,
+    source: "martellSmithRecalled", memory: true },
+  { reaction: "Cu^2+ + SCN- = CuSCN+", logK: 2.33, dH: null, phase: "aqueous", colour: "green", formsInMinutes: true,
+    source: "martellSmithRecalled", memory: true },
+  { reaction: "Zn^2+ + SCN- = ZnSCN+", logK: 1.33, dH: null, phase: "aqueous", colour: "colourless", formsInMinutes: true,
+    source: "martellSmithRecalled", memory: true },
+  { reaction: "Zn^2+ + 2 SCN- = Zn(SCN)2(aq)", logK: 1.91, dH: null, phase: "aqueous", colour: "colourless", formsInMinutes: true,
+    source: "martellSmithRecalled", memory: true },
+  { reaction: "AgSCN(s) = Ag+ + SCN-", logK: -11.97, dH: 94, phase: "solid", colour: "white", formsInMinutes: true,
+    source: "martellSmithRecalled", memory: true, dHSource: "formation enthalpies of the NBS tables, from memory" },
+  { reaction: "CuSCN(s) = Cu+ + SCN-", logK: -12.75, dH: null, phase: "solid", colour: "white", formsInMinutes: true,
+    source: "crcTabulated", logKVerified: true,
+    alternatives: [{ logK: -13.4, source: "Martell and Smith, from memory" }, { logK: -14.32, source: "university table of solubility products" }] },
+];

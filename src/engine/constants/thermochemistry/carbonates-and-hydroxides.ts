@@ -1,0 +1,36 @@
+import type { SubstanceRow } from "./row.ts";
+
+/** Without figures, so left out: ammonium carbonate (entropy and enthalpy of the solid), the basic carbonates of zinc and magnesium. */
+export const carbonatesAndHydroxides: readonly SubstanceRow[] = [
+  { formula: "Li2CO3", state: "s", dHf: -1215.9, S: 90.4, source: "CRC", cold: "white" },
+  { formula: "Na2CO3", state: "s", dHf: -1130.7, S: 135.0, source: "CRC", cold: "white" },
+  { formula: "K2CO3", state: "s", dHf: -1151.0, S: 155.5, source: "CRC", cold: "white" },
+  { formula: "MgCO3", state: "s", dHf: -1095.8, S: 65.7, source: "CRC", cold: "white" },
+  { formula: "CaCO3", state: "s", dHf: -1207.6, S: 91.7, source: "CRC", cold: "white" },
+  { formula: "BaCO3", state: "s", dHf: -1213.0, S: 112.1, source: "CRC", cold: "white" },
+  { formula: "MnCO3", state: "s", dHf: -894.1, S: 85.8, source: "CRC", cold: "pink" },
+  { formula: "FeCO3", state: "s", dHf: -740.6, S: 92.9, source: "CRC", cold: "off-white" },
+  { formula: "ZnCO3", state: "s", dHf: -812.8, S: 82.4, source: "CRC", cold: "white" },
+  { formula: "Ag2CO3", state: "s", dHf: -505.8, S: 167.4, source: "CRC", cold: "pale yellow" },
+  { formula: "PbCO3", state: "s", dHf: -699.1, S: 131.0, source: "CRC", cold: "white" },
+  { formula: "CuCO3*Cu(OH)2", state: "s", dHf: -1051.4, S: 186.2, source: "NBS", memory: true, cold: "green" },
+  { formula: "NaHCO3", state: "s", dHf: -950.8, S: 101.7, source: "CRC", cold: "white" },
+  { formula: "KHCO3", state: "s", dHf: -963.2, S: 115.5, source: "CRC", cold: "white" },
+  { formula: "NH4HCO3", state: "s", dHf: -849.4, S: 120.9, source: "CRC", cold: "white" },
+
+  { formula: "NaOH", state: "s", dHf: -425.8, S: 64.4, source: "CRC", cold: "white" },
+  { formula: "KOH", state: "s", dHf: -424.6, S: 81.2, source: "CRC", cold: "white" },
+  { formula: "Mg(OH)2", state: "s", dHf: -924.5, S: 63.2, source: "CRC", cold: "white" },
+  { formula: "Ca(OH)2", state: "s", dHf: -985.2, S: 83.4, source: "CRC", cold: "white" },
+  { formula: "Ba(OH)2", state: "s", dHf: -944.7, source: "CRC", cold: "white" },
+  { formula: "Al(OH)3", state: "s", dHf: -1293.1, S: 68.4, source: "NBS", memory: true, cold: "white" },
+  { formula: "Cr(OH)3", state: "s", dHf: -1064.0, source: "NBS", memory: true, cold: "grey-green" },
+  { formula: "Mn(OH)2", state: "s", dHf: -695.4, S: 99.2, source: "NBS", memory: true, cold: "off-white" },
+  { formula: "Fe(OH)2", state: "s", dHf: -569.0, S: 88.0, source: "NBS", memory: true, cold: "green" },
+  { formula: "Fe(OH)3", state: "s", dHf: -823.0, S: 106.7, source: "NBS", memory: true, cold: "red-brown" },
+  { formula: "Co(OH)2", state: "s", dHf: -539.7, S: 79.0, source: "CRC", cold: "pink" },
+  { formula: "Ni(OH)2", state: "s", dHf: -529.7, S: 88.0, source: "CRC", cold: "green" },
+  { formula: "Cu(OH)2", state: "s", dHf: -449.8, source: "CRC", cold: "light blue" },
+  { formula: "Zn(OH)2", state: "s", dHf: -641.9, S: 81.2, source: "CRC", cold: "white" },
+  { formula: "Pb(OH)2", state: "s", dHf: -515.9, source: "NBS", memory: true, cold: "white" },
+];

@@ -1,0 +1,30 @@
+import type { SubstanceRow } from "./row.ts";
+
+/** Sulfates, sulfites, thiosulfate and the sulfides they leave. Without figures: chromium(III) sulfate, sodium pentasulfide. */
+export const sulfurSalts: readonly SubstanceRow[] = [
+  { formula: "Li2SO4", state: "s", dHf: -1436.5, S: 115.1, source: "CRC", cold: "white" },
+  { formula: "Na2SO4", state: "s", dHf: -1387.1, S: 149.6, source: "CRC", cold: "white" },
+  { formula: "K2SO4", state: "s", dHf: -1437.8, S: 175.6, source: "CRC", cold: "white" },
+  { formula: "NaHSO4", state: "s", dHf: -1125.5, S: 113.0, source: "CRC", cold: "white" },
+  { formula: "KHSO4", state: "s", dHf: -1160.6, S: 138.1, source: "CRC", cold: "white" },
+  { formula: "MgSO4", state: "s", dHf: -1284.9, S: 91.6, source: "CRC", cold: "white" },
+  { formula: "CaSO4", state: "s", dHf: -1434.5, S: 106.5, source: "CRC", cold: "white" },
+  { formula: "BaSO4", state: "s", dHf: -1473.2, S: 132.2, source: "CRC", cold: "white" },
+  { formula: "Al2(SO4)3", state: "s", dHf: -3440.84, S: 239.3, source: "NBS", memory: true, cold: "white" },
+  { formula: "KAl(SO4)2", state: "s", dHf: -2470.2, S: 204.6, source: "NBS", memory: true, cold: "white" },
+  { formula: "Cr2(SO4)3", state: "s", source: "colour only", cold: "red-brown" },
+  { formula: "MnSO4", state: "s", dHf: -1065.25, S: 112.1, source: "NBS", memory: true, cold: "white" },
+  { formula: "FeSO4", state: "s", dHf: -928.4, S: 107.5, source: "CRC", cold: "off-white" },
+  { formula: "Fe2(SO4)3", state: "s", dHf: -2581.5, S: 307.5, source: "NBS", memory: true, cold: "off-white" },
+  { formula: "CoSO4", state: "s", dHf: -888.3, S: 118.0, source: "CRC", cold: "pink" },
+  { formula: "NiSO4", state: "s", dHf: -872.9, S: 92.0, source: "CRC", cold: "yellow" },
+  { formula: "CuSO4", state: "s", dHf: -771.4, S: 109.2, source: "CRC", cold: "white" },
+  { formula: "ZnSO4", state: "s", dHf: -982.8, S: 110.5, source: "CRC", cold: "white" },
+  { formula: "Ag2SO4", state: "s", dHf: -715.9, S: 200.4, source: "CRC", cold: "white" },
+  { formula: "PbSO4", state: "s", dHf: -920.0, S: 148.5, source: "CRC", cold: "white" },
+  { formula: "Na2SO3", state: "s", dHf: -1100.8, S: 145.9, source: "CRC", cold: "white" },
+  { formula: "PbSO3", state: "s", dHf: -669.9, source: "CRC", cold: "white" },
+  { formula: "Na2S2O3", state: "s", dHf: -1123.0, S: 155.0, source: "NBS", memory: true, cold: "white" },
+  { formula: "Na2S", state: "s", dHf: -364.8, S: 83.7, source: "CRC", cold: "white" },
+  { formula: "Na2S5", state: "s", source: "colour only", cold: "yellow-brown" },
+];

@@ -1,0 +1,29 @@
+/** Liquids of the bench that no step of the procedure adds: for the tests of gases and for the flame-test wire. */
+import { BENCH_PRACTICE } from "../constants/bench-practice.ts";
+import type { GasTest } from "../practical.ts";
+import type { BenchPlan } from "./bench-plan.ts";
+import { setOutOfReagent, tidy, volumeOfDrops } from "./portions.ts";
+
+interface Needs {
+  gasTests: readonly { test: GasTest; count: number; because: string }[];
+  flameTests: number;
+}
+
+/** With what is used, cm3, and what is set out by the same rule as for reagents. */
+export function besidesFor({ gasTests, flameTests }: Needs): BenchPlan["besides"] {
+  const row = (what: string, neededCm3: number, because: string) => ({
+    what,
+    neededCm3,
+    setOutCm3: setOutOfReagent(neededCm3),
+    because,
+  });
+  const rows = gasTests.flatMap(({ test, count, because }) => {
+    if (test === "limewater") return [row("limewater", tidy(count * BENCH_PRACTICE.limewater.value), because)];
+    if (test !== "acidified manganate(VII) paper") return [];
+    return [row("acidified potassium manganate(VII), for paper", volumeOfDrops(count), because)];
+  });
+  if (flameTests > 0) {
+    rows.push(row("dilute hydrochloric acid, for the wire", BENCH_PRACTICE.wireAcid.value, "flame test"));
+  }
+  return rows;
+}
