@@ -1,10 +1,10 @@
 /** From a trace to the observation a person would record, with every reading that is acceptable, and the events behind it. */
-import { ALUMINIUM_IN_ALKALI, REDOX_GATES, SLOW_SOLIDS, SOLID_TO_SOLID } from "../constants/kinetic-gates.ts";
+import { SLOW_SOLIDS, SOLID_TO_SOLID } from "../constants/kinetic-gates.ts";
 import { VISIBILITY } from "../constants/visibility.ts";
-import { type GasTest, type Observation, sameColour } from "../practical.ts";
-import { netIonicEquation } from "./net-ionic.ts";
-import type { BenchEvent, Prediction } from "./prediction.ts";
-import { DOUBTFUL, effervescenceReadings, gasesGivenOff, gasReadings } from "./read-gas.ts";
+import { type Observation, sameColour } from "../practical.ts";
+import { eventsOf } from "./events.ts";
+import type { Prediction } from "./prediction.ts";
+import { effervescenceReadings, gasesGivenOff, gasReadings } from "./read-gas.ts";
 import {
   type FateReading,
   fateReading,
@@ -14,7 +14,7 @@ import {
   staysItself,
 } from "./read-precipitate.ts";
 import { colourTogether } from "./sight.ts";
-import type { GasTestSeen, TestTrace } from "./trace.ts";
+import type { TestTrace } from "./trace.ts";
 
 /** What would be recorded for a test, and why. */
 export function observe(trace: TestTrace): Prediction {
@@ -97,70 +97,4 @@ function solutionSeen(trace: TestTrace): { colour: Observation["solution"]; wort
     return { colour: after.solution, worthSaying: !hidden && diluted > VISIBILITY.absorbance.value * PLAINLY_COLOURED };
   }
   return { colour: after.solution, worthSaying: true };
-}
-
-/** Part of a precipitate that must dissolve before it is told as an event: what a person would notice. */
-const WORTH_AN_EVENT = 0.25;
-
-function eventsOf(trace: TestTrace, grown: readonly Growth[], fate: FateReading | undefined): BenchEvent[] {
-  const redox = REDOX_GATES.filter(({ id }) => trace.gates.includes(id));
-  const told = redox.map(({ equation }) => equation);
-  const gateOf = (id: string) => redox.find(({ equation }) => equation.includes(withoutForm(id)));
-  const events: BenchEvent[] = grown.map(({ id, gramsPerDm3 }) => ({
-    kind: "precipitate forms",
-    phase: id,
-    gramsPerDm3,
-    // A solid that a change of oxidation state makes is told by that reaction.
-    equation: gateOf(id)?.equation ?? netIonicEquation(id, true, trace.together, withSolid(trace, id)),
-  }));
-  // Where another solid takes its place, a precipitate is changed, not dissolved.
-  if (fate && fate.id !== "" && fate.dissolved >= WORTH_AN_EVENT && grown.every(({ id }) => id === fate.id)) {
-    const equation = netIonicEquation(fate.id, false, trace.together, trace.end);
-    events.push({ kind: "precipitate dissolves", phase: fate.id, dissolved: fate.dissolved, equation });
-  }
-  for (const [gas, cm3] of trace.bubbles) {
-    if (cm3 < VISIBILITY.bubbles.value) continue;
-    events.push({
-      kind: "gas leaves",
-      phase: gas,
-      cm3,
-      equation: netIonicEquation(gas, true, trace.partTogether, trace.end),
-    });
-  }
-  events.push(...gasEvents(trace, told));
-  if (trace.hydrogen) events.push({ kind: "gas leaves", phase: "H2(g)", equation: ALUMINIUM_IN_ALKALI.equation });
-  for (const { id, equation } of redox) events.push({ kind: "redox", gate: id, equation });
-  return events;
-}
-
-const withoutForm = (id: string): string => id.replace(/, [^)]*\)$/, ")");
-
-/** Gases found at the mouth of the tube that did not bubble: each once, with its highest pressure. */
-function gasEvents(trace: TestTrace, told: readonly string[]): BenchEvent[] {
-  const found = [
-    {
-      id: "NH3(g)",
-      limit: VISIBILITY.ammonia.value,
-      shown: (test: GasTest) => test === "damp red litmus",
-      atm: (each: GasTestSeen) => each.atm.NH3,
-    },
-    {
-      id: "SO2(g)",
-      limit: VISIBILITY.sulfurDioxide.value,
-      shown: (test: GasTest) => test !== "damp red litmus",
-      atm: (each: GasTestSeen) => each.atm.SO2,
-    },
-  ];
-  return found.flatMap(({ id, limit, shown, atm }): BenchEvent[] => {
-    const most = Math.max(0, ...trace.gasTests.filter((each) => shown(each.test)).map(atm));
-    if (most < limit / DOUBTFUL || (trace.bubbles.get(id) ?? 0) >= VISIBILITY.bubbles.value) return [];
-    const made = told.some((equation) => equation.includes("NH3")) && id === "NH3(g)";
-    const equation = made ? "NH3(aq) -> NH3(g)" : netIonicEquation(id, true, trace.partTogether, trace.end);
-    return [{ kind: "gas leaves", phase: id, atm: most, equation }];
-  });
-}
-
-/** The amounts at the end; what formed and went again is counted as if the tube had been looked at when it was there. */
-function withSolid(trace: TestTrace, id: string): TestTrace["end"] {
-  return trace.end.has(id) ? trace.end : (trace.peak.get(id) ?? trace.end);
 }

@@ -1,11 +1,11 @@
 /** Liquids of the bench that no step of the procedure adds: for the tests of gases and for the flame-test wire. */
 import { BENCH_PRACTICE } from "../constants/bench-practice.ts";
-import type { GasTest } from "../practical.ts";
 import type { BenchPlan } from "./bench-plan.ts";
+import type { GasTestCount } from "./gas-plan.ts";
 import { setOutOfReagent, tidy, volumeOfDrops } from "./portions.ts";
 
 interface Needs {
-  gasTests: readonly { test: GasTest; count: number; because: string }[];
+  gasTests: readonly GasTestCount[];
   flameTests: number;
 }
 
@@ -17,10 +17,11 @@ export function besidesFor({ gasTests, flameTests }: Needs): BenchPlan["besides"
     setOutCm3: setOutOfReagent(neededCm3),
     because,
   });
-  const rows = gasTests.flatMap(({ test, count, because }) => {
-    if (test === "limewater") return [row("limewater", tidy(count * BENCH_PRACTICE.limewater.value), because)];
+  const rows = gasTests.flatMap(({ test, count, asked, because }) => {
+    const inCase = asked ? "" : ", in case";
+    if (test === "limewater") return [row(`limewater${inCase}`, tidy(count * BENCH_PRACTICE.limewater.value), because)];
     if (test !== "acidified manganate(VII) paper") return [];
-    return [row("acidified potassium manganate(VII), for paper", volumeOfDrops(count), because)];
+    return [row(`acidified potassium manganate(VII), for paper${inCase}`, volumeOfDrops(count), because)];
   });
   if (flameTests > 0) {
     rows.push(row("dilute hydrochloric acid, for the wire", BENCH_PRACTICE.wireAcid.value, "flame test"));

@@ -2,6 +2,7 @@
 import { BENCH_PRACTICE } from "../constants/bench-practice.ts";
 import type { GasTest, Part } from "../practical.ts";
 import type { BenchPlan, PlannedTube } from "./bench-plan.ts";
+import type { GasTestCount } from "./gas-plan.ts";
 import { printed } from "./portions.ts";
 import { heatsLiquid, heatsSolid, stepsOf } from "./tube-choice.ts";
 
@@ -30,7 +31,7 @@ const DAMP = "Damp it with deionised water and hold it at the mouth of the tube 
 interface Needs {
   parts: readonly Part[];
   tubes: readonly PlannedTube[];
-  gasTests: readonly { test: GasTest; count: number; because: string }[];
+  gasTests: readonly GasTestCount[];
   /** Samples on which a flame test is done. */
   flameSamples: number;
   /** Bottles of liquids, each with its own dropper. */

@@ -44,6 +44,15 @@ export function gasRows(expected: readonly ExpectedGas[]): BenchPlan["gases"] {
   return rows.sort((a, b) => a.place - b.place || a.rank - b.rank).map(({ row }) => row);
 }
 
+/** A way of testing a gas with how often it is needed. */
+export interface GasTestCount {
+  test: GasTest;
+  count: number;
+  /** A step asks for it; else it stands ready in case. */
+  asked: boolean;
+  because: string;
+}
+
 /**
  * How often each way of testing a gas is needed: once for each sample of a test that asks for it, and once for each sample of a test
  * in which the gas may come off although nobody asks. `because` tells the two apart.
@@ -52,7 +61,7 @@ export function gasTestCounts(
   table: PredictionTable,
   stepsIn: (cell: number) => readonly Step[],
   expected: readonly ExpectedGas[],
-): { test: GasTest; count: number; because: string }[] {
+): GasTestCount[] {
   const needs = new Map<GasTest, { count: number; asked: string[]; ready: Map<string, string[]> }>();
   const needFor = (test: GasTest) => {
     const need = needs.get(test) ?? { count: 0, asked: [], ready: new Map<string, string[]>() };
@@ -80,6 +89,7 @@ export function gasTestCounts(
   return [...needs].map(([test, { count, asked, ready }]) => ({
     test,
     count,
+    asked: asked.length > 0,
     because: [
       asked.length > 0 ? `asked for in ${asked.join(", ")}` : "",
       ...[...ready].map(([gas, cells]) => `in case ${cells.join(" or ")} gives ${gas}`),

@@ -19,6 +19,9 @@ export function reagentOf(id: string): Reagent {
   );
 }
 
+/** How bad a reagent is by itself: 0 can blind or poison, 2 irritates, 3 asks for good order only. */
+export const reagentRank = (id: string): Caution["rank"] => RANK[reagentOf(id).firstAid];
+
 /** The strength in use, mol/dm3; null where it has no meaning. */
 const strengthOf = (use: Pick<ReagentUse, "id" | "molPerDm3">): number | null =>
   use.molPerDm3 ?? reagentOf(use.id).concentration;

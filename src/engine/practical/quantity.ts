@@ -45,14 +45,12 @@ const CONCENTRATION: Kind = {
 };
 const DURATION: Kind = { name: "a time", example: "2 min", units: { min: 1, s: 1 / 60, h: 60 }, largest: 24 * 60 };
 
-/** No amount is longer than this. */
-const LONGEST = 40;
 /** Of a long text, this much is repeated in a fault. */
 const QUOTED = 60;
 
 /** Reads `text` as an amount of the given kind, in the unit we keep. Returns the fault in words when it cannot. */
 function readAmount(text: string, kind: Kind): number | { fault: string } {
-  const match = text.length > LONGEST ? null : /^(\d+(?:\.\d+)?|\.\d+) *(\S.*)?$/.exec(text.trim());
+  const match = /^(\d+(?:\.\d+)?|\.\d+) *(\S.*)?$/.exec(text.trim());
   const expected = `expected ${kind.name} such as "${kind.example}"`;
   if (!match) return { fault: `found ${describe(text)}, ${expected}` };
   const unit = match[2];

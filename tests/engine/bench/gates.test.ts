@@ -7,8 +7,9 @@ import { compileDatabase } from "../../../src/engine/equilibrium/species.ts";
 import { imbalance, parseEquation } from "../../../src/engine/formula/equation.ts";
 import { cm3, saltWith, show, take, test as tryGas, warm } from "./show.ts";
 
-const { species, components } = compileDatabase();
+const { species, phases, components } = compileDatabase();
 const dissolved = new Map(species.map((one) => [one.id, one]));
+const solids = new Map(phases.map((one) => [one.id, one]));
 
 describe.each(REDOX_GATES.map((gate) => [gate.id, gate] as const))("%s", (_, { equation, change, extent }) => {
   const { left, right } = parseEquation(equation);
@@ -24,9 +25,10 @@ describe.each(REDOX_GATES.map((gate) => [gate.id, gate] as const))("%s", (_, { e
     };
     for (const [terms, sign] of [[left, -1] as const, [right, 1] as const]) {
       for (const { coefficient, formula } of terms) {
-        if (formula.text === "H2O") add("H2O", sign * coefficient);
-        if (formula.state === "s" || formula.text === "H2O") continue; // foil is no component: it comes from outside
-        const one = dissolved.get(formula.text.replace("(aq)", ""));
+        const water = formula.text === "H2O(l)";
+        if (water) add("H2O", sign * coefficient);
+        if (formula.text === "Al(s)" || water) continue; // foil is no component: it comes from outside
+        const one = dissolved.get(formula.text.replace("(aq)", "")) ?? solids.get(formula.text);
         if (!one) throw new Error(`${formula.text} is no dissolved species`);
         for (const [index, moles] of one.nu) add(components[index].id, sign * coefficient * moles);
         add("H2O", sign * coefficient * one.water);
@@ -49,11 +51,13 @@ describe("aluminium, alkali and nitrate need one another and heat", () => {
   });
   test.each([
     ["no foil", "NO3-", [cm3("NaOH(aq)", 2), warm]],
-    ["no alkali", "NO3-", [cm3("H2O(l)", 2), foil, warm]],
     ["no heat", "NO3-", [cm3("NaOH(aq)", 2), foil]],
     ["no nitrate", "Cl-", [cm3("NaOH(aq)", 2), foil, warm]],
   ])("%s, no ammonia", (_, ion, steps) => {
     expect(ammonia(ion, ...steps)).toBe(false);
+  });
+  test("without alkali the engine has no chemistry for the foil and says so", () => {
+    expect(show(saltWith("NO3-"), [take, cm3("H2O(l)", 2), foil, warm, litmus])[0].readings).toEqual([]);
   });
 });
 

@@ -38,9 +38,14 @@ describe("no 0.1 mol/dm3 solution of", () => {
   });
 });
 
-test("a solid must be one a store keeps", () => {
+test("a solid must not fall apart in water or of itself", () => {
   expect(cannotBe(saltOf("Ca^2+", "CO3^2-"), { given: "solid" }, solve)).toBeUndefined();
-  expect(cannotBe(saltOf("Cu^2+", "I-"), { given: "solid" }, solve)).toBe("no school store keeps it as a solid");
+  expect(cannotBe(saltOf("Cu^2+", "I-"), { given: "solid" }, solve)).toBe(
+    "copper(II) oxidises iodide at once, so there is no such solid",
+  );
+  expect(cannotBe(saltOf("Al^3+", "CO3^2-"), { given: "solid" }, solve)).toBe(
+    "water takes aluminium carbonate apart at once, so there is no such solid to give out",
+  );
 });
 
 describe("a table of a solid and a solution", () => {

@@ -19,6 +19,12 @@ export interface Figures {
   estimated?: true;
 }
 
+/** The solids with a row, read once. */
+export const solidRows = SUBSTANCES.filter(({ state }) => state === "s").map((row) => ({
+  row,
+  makeUp: makeUpOf(row.formula),
+}));
+
 const rows = new Map(SUBSTANCES.map((row) => [`${row.formula}(${row.state})`, row]));
 
 /** The row of a substance, if there is one. */
@@ -53,10 +59,9 @@ function likeAnother(formula: string): number | undefined {
   const { water, dry, cations, anions } = makeUpOf(formula);
   if (cations.length !== 1 || anions.length !== 1) return undefined;
   const [cation] = cations;
-  for (const row of SUBSTANCES) {
-    if (row.S === undefined || row.state !== "s") continue;
-    const other = makeUpOf(row.formula);
-    if (other.water !== water || other.cations.length !== 1 || other.anions.length !== 1) continue;
+  for (const { row, makeUp: other } of solidRows) {
+    if (row.S === undefined || other.water !== water || other.cations.length !== 1 || other.anions.length !== 1)
+      continue;
     if (other.anions[0] !== anions[0] || other.cations[0] === cation) continue;
     if (hydrate(saltOf(other.cations[0], anions[0]).formula, water) !== row.formula) continue;
     const difference = entropyAbove(cation, other.cations[0]);

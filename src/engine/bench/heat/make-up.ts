@@ -46,23 +46,34 @@ export function makeUpOf(formula: string): MakeUp {
 export const hydrate = (dry: string, water: number): string =>
   water === 0 ? dry : `${dry}*${water === 1 ? "" : water}H2O`;
 
-function ionsOf(dry: string): Pick<MakeUp, "cations" | "anions"> {
-  const stored = salts.find((salt) => salt.formula.replace(WATER, "") === dry);
-  if (stored) return { cations: stored.cations, anions: stored.anions };
-  const atoms = atomsOf(dry);
-  for (const cation of HEATED_CATIONS) {
-    for (const anion of HEATED_ANIONS) {
-      if (atomsOf(saltOf(cation, anion).formula) === atoms) return { cations: [cation], anions: [anion] };
-    }
-  }
-  const basicChloride = /^([A-Z][a-z]?)\(OH\)Cl$/.exec(dry);
-  return basicChloride === null
-    ? { cations: [], anions: [] }
-    : { cations: [`${basicChloride[1]}^2+`], anions: ["OH-", "Cl-"] };
-}
+type Ions = Pick<MakeUp, "cations" | "anions">;
 
 const atomsOf = (formula: string): string =>
   Object.entries(parseFormula(formula).elements)
     .sort(([a], [b]) => (a < b ? -1 : 1))
     .map(([element, count]) => element + count)
     .join(" ");
+
+/** Salts of one cation and one anion by their atoms; of two salts of the same atoms, the first in the order of the ions. */
+const simpleSalts = new Map<string, Ions>(
+  HEATED_CATIONS.flatMap((cation) =>
+    HEATED_ANIONS.map((anion): [string, Ions] => [
+      atomsOf(saltOf(cation, anion).formula),
+      { cations: [cation], anions: [anion] },
+    ]),
+  ).reverse(),
+);
+
+/** Double and basic salts of the store, which their atoms alone do not part into ions. */
+const storedSalts = new Map<string, Ions>(
+  salts.map(({ formula, cations, anions }) => [formula.replace(WATER, ""), { cations, anions }]),
+);
+
+function ionsOf(dry: string): Ions {
+  const found = storedSalts.get(dry) ?? simpleSalts.get(atomsOf(dry));
+  if (found) return found;
+  const basicChloride = /^([A-Z][a-z]?)\(OH\)Cl$/.exec(dry);
+  return basicChloride === null
+    ? { cations: [], anions: [] }
+    : { cations: [`${basicChloride[1]}^2+`], anions: ["OH-", "Cl-"] };
+}

@@ -1,6 +1,6 @@
 /** Water that leaves: of crystallisation, alone or with hydrogen chloride; and of hydroxides. */
-import { SUBSTANCES } from "../../constants/thermochemistry/index.ts";
-import { hydrate, type MakeUp, makeUpOf } from "./make-up.ts";
+import { solidRows } from "./figures.ts";
+import { hydrate, type MakeUp } from "./make-up.ts";
 import { metalOf, oxideOf } from "./oxide-series.ts";
 import { gas, solid } from "./reaction.ts";
 import type { Ways } from "./ways.ts";
@@ -8,10 +8,9 @@ import type { Ways } from "./ways.ts";
 /** Hydrates: to every lower hydrate with a row and to the dry salt; chlorides also to the oxide or basic chloride. */
 export function waterWays({ water, dry, cations, anions }: MakeUp): Ways {
   if (water === 0) return [];
-  const lower = SUBSTANCES.flatMap(({ formula }) => {
-    const other = makeUpOf(formula);
-    return other.dry === dry && other.water > 0 && other.water < water ? [other.water] : [];
-  });
+  const lower = solidRows
+    .filter(({ makeUp }) => makeUp.dry === dry && makeUp.water > 0 && makeUp.water < water)
+    .map(({ makeUp }) => makeUp.water);
   const drying: Ways = [...lower.sort((a, b) => b - a), 0].map((left) => [solid(hydrate(dry, left)), gas("H2O")]);
   return cations.length === 1 && anions.length === 1 ? [...withTheAnion(cations[0], anions[0]), ...drying] : drying;
 }

@@ -17,6 +17,8 @@ export interface Part {
 export interface HalfEquation {
   couple: Couple;
   electrons: number;
+  /** The components it turns into one another, whatever their form: the same for Fe^3+/Fe^2+ and Fe(OH)3/Fe(OH)2. */
+  family: string;
   /** Oxidised side and reduced side of the half-equation the potential belongs to. */
   oxidised: Part[];
   reduced: Part[];
@@ -35,14 +37,33 @@ function read(couple: Couple): HalfEquation {
   if (electrons === undefined) throw new RangeError(`${couple.half}: a reduction has its electrons, e-, on the left`);
   const parts = (terms: readonly Term[]) =>
     terms.filter((term) => !isElectron(term)).map((term) => partOf(term, couple));
+  const [oxidised, reduced] = [parts(left), parts(right)];
   return {
     couple,
     electrons,
-    oxidised: parts(left),
-    reduced: parts(right),
+    family: familyOf(oxidised, reduced),
+    oxidised,
+    reduced,
     shownOxidised: parts(shown.left),
     shownReduced: parts(shown.right),
   };
+}
+
+function familyOf(oxidised: readonly Part[], reduced: readonly Part[]): string {
+  const change = new Map<string, number>();
+  for (const [side, sign] of [[oxidised, -1] as const, [reduced, 1] as const]) {
+    for (const { components, coefficient } of side) {
+      for (const [id, moles] of Object.entries(components)) {
+        if (id !== "H+" && id !== "H2O") change.set(id, (change.get(id) ?? 0) + sign * moles * coefficient);
+      }
+    }
+  }
+  const named = (sign: number) =>
+    [...change]
+      .flatMap(([id, n]) => (n * sign > 0 ? [id] : []))
+      .sort()
+      .join(" + ");
+  return `${named(-1)} to ${named(1)}`;
 }
 
 function isElectron({ formula }: Term): boolean {

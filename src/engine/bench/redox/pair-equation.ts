@@ -3,7 +3,7 @@ import type { Components } from "../composition.ts";
 import type { HalfEquation, Part } from "./half-equation.ts";
 
 export interface PairEquation {
-  /** mhchem, balanced, smallest whole numbers; with OH- instead of H+ in alkali. */
+  /** mhchem with states, balanced, smallest whole numbers; with OH- instead of H+ in alkali. */
   text: string;
   /** Change of each component (water and H+ among them) for one turn, mol. */
   change: Components;
@@ -45,7 +45,7 @@ export function pairEquation(oxidant: HalfEquation, reductant: HalfEquation, pH:
   }
   for (const [component, moles] of Object.entries(change)) if (moles === 0) delete change[component];
   return {
-    text: `${side(net, -1)} = ${side(net, 1)}`,
+    text: `${side(net, -1)} -> ${side(net, 1)}`,
     change,
     needs,
     from: [...net].flatMap(([id, n]) => {
@@ -80,8 +80,15 @@ function side(net: ReadonlyMap<string, number>, sign: number): string {
   const last = ([id]: [string, number]) => (id === "H2O" ? 2 : id in WATER_PARTS ? 1 : 0);
   return terms
     .sort((a, b) => last(a) - last(b))
-    .map(([id, n]) => (Math.abs(n) === 1 ? id : `${Math.abs(n)} ${id}`))
+    .map(([id, n]) => (Math.abs(n) === 1 ? shown(id) : `${Math.abs(n)} ${shown(id)}`))
     .join(" + ");
+}
+
+/** As equations show a substance: with its state, the form of a solid left out. */
+function shown(id: string): string {
+  if (id === "H2O") return "H2O(l)";
+  const plain = id.replace(/, [^()]*\)$/, ")");
+  return /\((s|g|aq)\)$/.test(plain) ? plain : `${plain}(aq)`;
 }
 
 function greatestDivisor(a: number, b: number): number {

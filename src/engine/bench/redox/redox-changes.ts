@@ -31,7 +31,10 @@ export interface RedoxState {
   celsius: number;
   /** The tube stands open, or is shaken with air. */
   air: boolean;
-  /** Pairs that have already acted; those that react only in part do so once. */
+  /**
+   * Pairs that have acted since something was last added or heated. Those that react only in part do so once, and none runs backwards:
+   * carried out completely, a reaction overshoots its equilibrium a little, and the way back is not seen.
+   */
   acted?: ReadonlySet<string>;
 }
 
@@ -99,6 +102,22 @@ export function redoxChanges(state: RedoxState): RedoxChange[] {
 const pairId = (oxidant: HalfEquation, reductant: HalfEquation): string =>
   `${oxidant.couple.id} with ${reductant.couple.id}`;
 
+function hasActed(
+  oxidant: HalfEquation,
+  reductant: HalfEquation,
+  extent: number,
+  acted?: ReadonlySet<string>,
+): boolean {
+  if (!acted) return false;
+  if (extent < 1 && acted.has(pairId(oxidant, reductant))) return true;
+  const backwards = halfEquations
+    .filter(({ family }) => family === reductant.family)
+    .flatMap((one) =>
+      halfEquations.filter(({ family }) => family === oxidant.family).map((other) => pairId(one, other)),
+    );
+  return backwards.some((pair) => acted.has(pair));
+}
+
 function candidatesIn(state: RedoxState): Candidate[] {
   const now: Solution = { ...state, ionicStrength: ionicStrengthOf(state.molality) };
   const at: Circumstances = { ...state, solids: new Set(state.phases.keys()) };
@@ -110,7 +129,7 @@ function candidatesIn(state: RedoxState): Candidate[] {
     for (const reductant of atWork) {
       if (oxidant === reductant) continue;
       const passed = passage(oxidant, reductant, at);
-      if (!passed || (passed.extent < 1 && state.acted?.has(pairId(oxidant, reductant)))) continue;
+      if (!passed || hasActed(oxidant, reductant, passed.extent, state.acted)) continue;
       const equation = pairEquation(oxidant, reductant, state.pH);
       const turns = possibleTurns(equation, state.contents, state);
       if (!(turns > LEAST_TURNS)) continue;

@@ -12,7 +12,6 @@ export const moreSources = {
   wisconsin:
     "Table of solubility products of a university chemistry department (Wisconsin, Chem 109), 25 C; handbook figures",
   crcTabulated: "solubility product of the CRC Handbook as repeated in an open general-chemistry textbook (appendix L)",
-  formationEnthalpies: "NBS tables of chemical thermodynamic properties, Gibbs energies of formation, from memory",
   meeussen1992: "J. C. L. Meeussen et al., Environ. Sci. Technol. 26 (1992), Prussian blue in soil, from memory",
   henry: "Henry constants compiled by R. Sander, from memory",
   handbookRecalled: "handbook solubility at 25 C, from memory, with the Davies activity model",

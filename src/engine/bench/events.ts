@@ -1,0 +1,92 @@
+/** The events behind an observation, each with its number and its net ionic equation. */
+import { CATIONS } from "../constants/ions.ts";
+import { ALUMINIUM_IN_ALKALI, REDOX_GATES } from "../constants/kinetic-gates.ts";
+import { VISIBILITY } from "../constants/visibility.ts";
+import { parseFormula } from "../formula/parse.ts";
+import type { GasTest } from "../practical.ts";
+import { netIonicEquation } from "./net-ionic.ts";
+import type { BenchEvent } from "./prediction.ts";
+import { DOUBTFUL } from "./read-gas.ts";
+import type { FateReading, Growth } from "./read-precipitate.ts";
+import type { GasTestSeen, TestTrace } from "./trace.ts";
+
+/** Part of a precipitate that must dissolve before it is told as an event: what a person would notice. */
+const WORTH_AN_EVENT = 0.25;
+
+/** What happened in a test: solids that formed or dissolved, gases, changes of oxidation state. */
+export function eventsOf(trace: TestTrace, grown: readonly Growth[], fate: FateReading | undefined): BenchEvent[] {
+  const redox = REDOX_GATES.filter(({ id }) => trace.gates.includes(id));
+  const told = redox.map(({ equation }) => equation);
+  const gateOf = (id: string) => redox.find(({ equation }) => equation.includes(withoutForm(id)));
+  const events: BenchEvent[] = grown.map(({ id, gramsPerDm3 }) => ({
+    kind: "precipitate forms",
+    phase: id,
+    gramsPerDm3,
+    // A solid that a change of oxidation state makes is told by that reaction.
+    equation: gateOf(id)?.equation ?? netIonicEquation(id, true, trace.together, withSolid(trace, id)),
+  }));
+  if (fate && fate.id !== "" && fate.dissolved >= WORTH_AN_EVENT && !isReplaced(fate.id, grown)) {
+    const equation = netIonicEquation(fate.id, false, trace.together, trace.end);
+    events.push({ kind: "precipitate dissolves", phase: fate.id, dissolved: fate.dissolved, equation });
+  }
+  for (const [gas, cm3] of trace.bubbles) {
+    if (cm3 < VISIBILITY.bubbles.value) continue;
+    events.push({
+      kind: "gas leaves",
+      phase: gas,
+      cm3,
+      equation: netIonicEquation(gas, true, trace.together, trace.end),
+    });
+  }
+  events.push(...gasEvents(trace, told));
+  if (trace.hydrogen) events.push({ kind: "gas leaves", phase: "H2(g)", equation: ALUMINIUM_IN_ALKALI.equation });
+  for (const { id, equation } of redox) events.push({ kind: "redox", gate: id, equation });
+  return events;
+}
+
+/** True when the metal of a precipitate is found in a new solid: it was changed, not dissolved. */
+function isReplaced(id: string, grown: readonly Growth[]): boolean {
+  const metals = metalsOf(id);
+  return grown.some((other) => other.id !== id && metalsOf(other.id).some((metal) => metals.includes(metal)));
+}
+const metalsOf = (id: string): string[] =>
+  Object.keys(parseFormula(id).elements).filter((symbol) => METALS.has(symbol));
+const METALS = new Set(
+  CATIONS.flatMap((cation) => Object.keys(parseFormula(cation).elements)).filter(
+    (symbol) => !["N", "H"].includes(symbol),
+  ),
+);
+
+const withoutForm = (id: string): string => id.replace(/, [^)]*\)$/, ")");
+
+/** Gases found at the mouth of the tube that did not bubble: each once, with its highest pressure. */
+function gasEvents(trace: TestTrace, told: readonly string[]): BenchEvent[] {
+  const found = [
+    {
+      id: "NH3(g)",
+      limit: VISIBILITY.ammonia.value,
+      shown: (test: GasTest) => test === "damp red litmus",
+      atm: (each: GasTestSeen) => each.atm.NH3,
+    },
+    {
+      id: "SO2(g)",
+      limit: VISIBILITY.sulfurDioxide.value,
+      shown: (test: GasTest) => test !== "damp red litmus",
+      atm: (each: GasTestSeen) => each.atm.SO2,
+    },
+  ];
+  return found.flatMap(({ id, limit, shown, atm }): BenchEvent[] => {
+    const most = Math.max(0, ...trace.gasTests.filter((each) => shown(each.test)).map(atm));
+    if (most < limit / DOUBTFUL || (trace.bubbles.get(id) ?? 0) >= VISIBILITY.bubbles.value) return [];
+    const made = told.some((equation) => equation.includes("NH3")) && id === "NH3(g)";
+    const equation = made
+      ? "NH3(aq) -> NH3(g)"
+      : netIonicEquation(id, true, id === "NH3(g)" ? trace.partTogether : trace.together, trace.end);
+    return [{ kind: "gas leaves", phase: id, atm: most, equation }];
+  });
+}
+
+/** The amounts at the end; what formed and went again is counted as if the tube had been looked at when it was there. */
+function withSolid(trace: TestTrace, id: string): TestTrace["end"] {
+  return trace.end.has(id) ? trace.end : (trace.peak.get(id) ?? trace.end);
+}

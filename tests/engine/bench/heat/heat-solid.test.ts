@@ -1,0 +1,132 @@
+import { describe, expect, test } from "vitest";
+import { heatSolid } from "../../../../src/engine/bench/heat/heat-solid.ts";
+import { UnknownSolidError } from "../../../../src/engine/bench/heat/looks.ts";
+import { BURNER, HEAT_GATES, MELT_GATE } from "../../../../src/engine/constants/heating.ts";
+import { salts } from "../../../../src/engine/constants/salts.ts";
+import { SUBSTANCES } from "../../../../src/engine/constants/thermochemistry/index.ts";
+import { isBalanced, parseEquation } from "../../../../src/engine/formula/equation.ts";
+import { FormulaError } from "../../../../src/engine/formula/parse.ts";
+
+const solids = [
+  ...new Set([
+    ...salts.map(({ formula }) => formula),
+    ...SUBSTANCES.filter(({ state }) => state === "s").map(({ formula }) => formula),
+  ]),
+];
+
+describe("every solid of the store and of the constants", () => {
+  test.each(solids)("%s: what happens gently happens strongly too", (formula) => {
+    const gently = heatSolid(formula, "gently");
+    const strongly = heatSolid(formula, "strongly");
+    const happens = (one: typeof gently) => one.stages.filter((stage) => stage.happens).map((stage) => stage.equation);
+    expect(happens(strongly)).toEqual(expect.arrayContaining(happens(gently)));
+    expect([...strongly.gases, ...strongly.otherGases]).toEqual(
+      expect.arrayContaining([...gently.gases, ...gently.otherGases]),
+    );
+    expect(strongly.melts || !gently.melts).toBe(true);
+  });
+
+  test.each(solids)("%s: stages are balanced and within reach of the flame when they happen", (formula) => {
+    for (const how of ["gently", "strongly"] as const) {
+      for (const { equation, celsius, happens } of heatSolid(formula, how).stages) {
+        expect(isBalanced(parseEquation(equation))).toBe(true);
+        if (happens) expect(celsius).toBeLessThanOrEqual(BURNER[how].celsius);
+      }
+    }
+  });
+});
+
+describe("salts not heated in class (the store's hazard notes; common practice)", () => {
+  test.each([
+    ["NH4NO3", /explode/],
+    ["(NH4)2Cr2O7", /cancer/],
+    ["K2CrO4", /cancer/],
+    ["CoCl2*6H2O", /cancer/],
+    ["NiSO4*6H2O", /cancer/],
+  ])("%s", (formula, reason) => {
+    for (const how of ["gently", "strongly"] as const) {
+      const { refused, gases, otherGases, residue, stages } = heatSolid(formula, how);
+      expect(refused).toMatch(reason);
+      expect([...gases, ...otherGases]).toEqual([]);
+      expect(residue?.formula).toBe(formula);
+      expect(stages.filter(({ happens }) => happens)).toEqual([]);
+    }
+  });
+
+  test("other ammonium salts and nitrates are heated", () => {
+    for (const formula of ["NH4Cl", "KNO3", "Cu(NO3)2*3H2O"])
+      expect(heatSolid(formula, "gently").refused).toBeUndefined();
+  });
+});
+
+/** Textbook statements, from memory. */
+describe("textbook cases", () => {
+  test("blue copper(II) sulfate turns white when heated gently; only water leaves", () => {
+    expect(heatSolid("CuSO4*5H2O", "gently")).toMatchObject({
+      gases: ["H2O"],
+      otherGases: [],
+      residue: { hot: "white", cold: "white", formula: "CuSO4" },
+    });
+  });
+
+  test("zinc carbonate leaves an oxide that is yellow hot and white cold", () => {
+    expect(heatSolid("ZnCO3", "strongly")).toMatchObject({ gases: ["CO2"], residue: { hot: "yellow", cold: "white" } });
+  });
+
+  test("silver carbonate: carbon dioxide first, then oxygen; silver is left", () => {
+    expect(heatSolid("Ag2CO3", "strongly")).toMatchObject({ gases: ["CO2", "O2"], residue: { formula: "Ag" } });
+  });
+
+  test("ammonium chloride leaves nothing and settles on the cool wall", () => {
+    expect(heatSolid("NH4Cl", "strongly")).toMatchObject({
+      gases: ["NH3", "HCl"],
+      residue: null,
+      sublimate: { colour: "white", formula: "NH4Cl" },
+    });
+  });
+
+  test("sodium nitrate melts and slowly gives oxygen, never brown gas", () => {
+    const outcome = heatSolid("NaNO3", "strongly");
+    expect(outcome).toMatchObject({ gases: ["O2"], melts: true });
+    expect(outcome.stages[0].gate).toBe(MELT_GATE.id);
+  });
+
+  test("lead(II) nitrate crackles", () => {
+    expect(heatSolid("Pb(NO3)2", "strongly").crackles).toBe(true);
+  });
+
+  test("sodium carbonate only loses its water", () => {
+    expect(heatSolid("Na2CO3*10H2O", "strongly")).toMatchObject({ gases: ["H2O"], residue: { formula: "Na2CO3" } });
+  });
+
+  test("the chloride of aluminium cannot be dried: hydrogen chloride leaves", () => {
+    expect(heatSolid("AlCl3*6H2O", "gently")).toMatchObject({ gases: ["H2O", "HCl"], residue: { formula: "Al2O3" } });
+  });
+
+  test("ammonium iron(II) sulfate gives ammonia before sulfur dioxide", () => {
+    expect(heatSolid("(NH4)2Fe(SO4)2*6H2O", "strongly").gases).toEqual(["H2O", "NH3", "SO2"]);
+  });
+});
+
+describe("what is not known is said", () => {
+  test("a sulfite without figures", () => {
+    expect(heatSolid("PbSO3", "strongly").unsure).toEqual(["PbSO3"]);
+  });
+
+  test("a solid without a row", () => {
+    expect(() => heatSolid("SiO2", "gently")).toThrow(UnknownSolidError);
+    expect(() => heatSolid("SiO2", "gently")).toThrow(/No colour for the solid "SiO2".*Add one to constants/);
+  });
+
+  test("a formula that cannot be read", () => {
+    expect(() => heatSolid("CuSo4", "gently")).toThrow(FormulaError);
+  });
+
+  test("every gate speaks of a way that exists", () => {
+    const known = SUBSTANCES.map(({ formula }) => formula);
+    for (const { solid, product } of HEAT_GATES) {
+      expect(known).toContain(solid);
+      if (product !== undefined) expect(known).toContain(product);
+    }
+  });
+});
