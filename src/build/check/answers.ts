@@ -1,5 +1,5 @@
 /** The author's salts against the paper: allowed ions, possible samples, and what the paper says they share. */
-import { cannotBe } from "../../engine/bench/allowed-salts.ts";
+import { cannotBe, solidForm } from "../../engine/bench/allowed-salts.ts";
 import { ionsOf, type SimpleSalt } from "../../engine/bench/salt.ts";
 import type { Solver } from "../../engine/equilibrium/solve.ts";
 import type { Practical, Sample, Statement } from "../../engine/practical.ts";
@@ -30,6 +30,11 @@ function wrongAnswer(
   if (!salt) {
     const found = "not a salt of one cation and one anion the engine knows";
     return [fault({ what, stated: sample.salt, found, advice: "name such a salt, for example ZnSO4" })];
+  }
+  const proper = [...new Set([salt.formula, solidForm(salt)])];
+  if (!proper.includes(sample.salt)) {
+    const found = "another way of writing it, or water of crystallisation no store's bottle has";
+    return [fault({ what, stated: sample.salt, found, advice: `write ${proper.join(" or ")}` })];
   }
   const offered: readonly string[] = [...paper.cations, ...paper.anions];
   const missing = [salt.cation, salt.anion].filter((ion) => !offered.includes(ion));

@@ -2,6 +2,7 @@
 
 import { REDOX_GATES } from "../constants/kinetic-gates.ts";
 import { salts as store } from "../constants/salts.ts";
+import { HARDLY_SOLUBLE } from "../constants/solubility-rules.ts";
 import { VISIBILITY } from "../constants/visibility.ts";
 import type { Solver } from "../equilibrium/solve.ts";
 import { saltName } from "../formula/ion-name.ts";
@@ -70,13 +71,21 @@ function inWater(salt: SimpleSalt, molPerDm3: number, solve: Solver) {
   return { tube, result: settle(tube, solve) };
 }
 
+/** A salt the constants know no solid of, but a textbook rule calls hardly soluble. */
+function ruledOut(salt: SimpleSalt): boolean {
+  const rule = HARDLY_SOLUBLE.find(({ anion }) => anion === salt.anion);
+  return rule !== undefined && !rule.except.includes(salt.cation);
+}
+
 function noSolution(salt: SimpleSalt, molPerDm3: number, solve: Solver): string | undefined {
   const { tube, result } = inWater(salt, molPerDm3, solve);
   const gate = REDOX_GATES.find(({ id }) => tube.acted.has(id));
   if (gate) return `${gate.name}, so there is no such solution`;
   const [solid] = look(result).solids.sort((a, b) => b.gramsPerDm3 - a.gramsPerDm3);
-  if (!solid || solid.gramsPerDm3 < VISIBILITY.visible.value) return undefined;
   const name = saltName(salt.cation, salt.anion);
+  if (!solid || solid.gramsPerDm3 < VISIBILITY.visible.value) {
+    return ruledOut(salt) ? `${name} hardly dissolves (textbook rule; no constant)` : undefined;
+  }
   const amount = `${solid.gramsPerDm3.toPrecision(2)} g/dm3`;
   const at = `${molPerDm3} mol/dm3`;
   const own = Object.keys(salt.ions).every((ion) => madeOf(solid.id, ion));

@@ -23,8 +23,8 @@ export interface TableCell {
   /** Each reading in words, same order. */
   words: string[];
   /**
-   * agrees[r]: bit mask over readings: those that a person who recorded reading r may have had before them (colour synonyms,
-   * "slight" against "none"). Bit r itself is always set.
+   * agrees[r]: bit mask over readings: those that a person who recorded reading r may have had before them (colour synonyms; a faint
+   * precipitate and a plain one; "no visible change" over a precipitate that stays). Bit r itself is always set.
    */
   agrees: number[];
   /** Gases some salt gives off here in an amount that can be shown or felt, with those salts (indices), tested for or not. */

@@ -17,6 +17,11 @@ export type Reason =
   | { by: "cannot be"; salt: number; reason: string }
   /** Its own observations fit, but no assignment of all samples obeys this statement of the paper (or these, joined by "and"). */
   | { by: "paper"; statement: string }
+  /**
+   * Its own observations fit, as some salt fits those of every other sample; but no choice of them obeys this statement of the paper. One
+   * of `samples` must have been misread: repeating one alone could mend it. Nothing can be concluded before.
+   */
+  | { by: "not together"; statement: string; samples: string[] }
   /** Its own observations fit, but those of `sample` fit no salt at all, so nothing can be concluded before one is repeated. */
   | { by: "another sample"; sample: string };
 

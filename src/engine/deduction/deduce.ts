@@ -48,8 +48,10 @@ export function undecided(table: PredictionTable, record: TableRecord): Record<s
 function reasonsTogether(table: PredictionTable, salts: number[][], rules: Rule[]) {
   const stuck = salts.findIndex((list) => list.length === 0);
   const known = new Map<string, Joint>();
+  const clash = stuck < 0 ? clashOf(table, salts, rules) : undefined;
   return (s: number, salt: number): Reason => {
     if (stuck >= 0) return { by: "another sample", sample: table.samples[stuck].label };
+    if (clash) return clash;
     const excluded = (kept: Rule[]) => {
       const key = kept.map((rule) => rules.indexOf(rule)).join();
       const result = known.get(key) ?? joint(table, salts, kept);
@@ -58,6 +60,21 @@ function reasonsTogether(table: PredictionTable, salts: number[][], rules: Rule[
     };
     return { by: "paper", statement: inWords(rules, excluded) };
   };
+}
+
+/** When every sample fits some salt but no choice of them obeys the paper: the statement in question and the samples that could mend it. */
+function clashOf(table: PredictionTable, salts: number[][], rules: Rule[]): Reason | undefined {
+  const impossible = (kept: Rule[]) => joint(table, salts, kept).assignments === 0;
+  if (!impossible(rules)) return undefined;
+  const free = table.samples.map(({ set }) => table.sets[set].salts);
+  const mends = (s: number) =>
+    joint(
+      table,
+      salts.map((own, at) => (at === s ? free[s] : own)),
+      rules,
+    ).assignments > 0;
+  const samples = table.samples.flatMap(({ label }, s) => (mends(s) ? [label] : []));
+  return { by: "not together", statement: inWords(rules, impossible), samples };
 }
 
 /** The statements that no assignment obeys even with a blank record, in words. */

@@ -1,7 +1,7 @@
 /** What the paper tells the reader to do: parts, each with fresh portions of the samples, and tests done one after the other in them. */
 import { z } from "zod";
 import { describe } from "./quantity.ts";
-import { type Step, step } from "./step.ts";
+import { step } from "./step.ts";
 
 const label = (what: string, pattern: RegExp, example: string) =>
   z
@@ -11,9 +11,13 @@ const label = (what: string, pattern: RegExp, example: string) =>
 /** A sample's letter: "P", "X1". */
 export const sampleLabel = label("a sample letter", /^[A-Z][A-Z0-9]?$/, "P");
 
+const ROMAN = ["i", "ii", "iii", "iv", "v", "vi", "vii", "viii", "ix", "x", "xi", "xii"] as const;
+
 const test = z.strictObject({
-  label: label("a test label", /^[ivx]{1,4}$/, "ii").optional(),
-  /** The instruction as the paper words it; without it the page words the steps itself. */
+  label: z
+    .enum(ROMAN, { error: (issue) => `found ${describe(issue.input)}, expected a test label such as "ii"` })
+    .optional(),
+  /** The instruction as the paper words it; without it the page words the steps itself. Not compared with the steps. */
   says: z.string().min(3).optional(),
   steps: z.array(step).min(1, { error: "expected at least one step" }),
 });
@@ -27,7 +31,7 @@ const part = z.strictObject({
   samples: z.array(sampleLabel).min(1).optional(),
   /** Which form is taken when a sample is given both as solid and as solution. */
   from: z.enum(["solid", "solution"]).optional(),
-  tests: z.array(test).min(1),
+  tests: z.array(test).min(1).max(ROMAN.length),
 });
 /** A part of the paper: one fresh tube for each sample; its tests follow one another in that tube. */
 export type Part = z.infer<typeof part>;
@@ -56,7 +60,3 @@ export function cellsOf(parts: Procedure): Cell[] {
     })),
   );
 }
-const ROMAN = ["i", "ii", "iii", "iv", "v", "vi", "vii", "viii", "ix", "x"];
-
-/** True when the step leaves the contents of the tube as they are. */
-export const isLook = (one: Step): boolean => one.do === "test gas";

@@ -64,7 +64,20 @@ describe("deduce agrees with writing down every assignment", () => {
           for (const { ion, kind, reasons } of ions) {
             // Blaming the paper is fair only when the ion would stand without its statements.
             const stands = alone.some((way) => table.salts[way[s]][kind] === ion);
-            expect(reasons.some(({ by }) => by === "paper")).toBe(stands && reasons.length > 0);
+            expect(reasons.some(({ by }) => by === "paper" || by === "not together")).toBe(
+              stands && reasons.length > 0,
+            );
+            const clash = reasons.find((reason) => reason.by === "not together");
+            if (clash) {
+              expect(allowed(table, record)).toEqual([]);
+              expect(alone).not.toEqual([]);
+              // Exactly the samples that could mend it alone are named.
+              const mending = table.samples.flatMap(({ label }) => {
+                const blank = { ...record, [label]: {} };
+                return allowed(table, blank).length > 0 ? [label] : [];
+              });
+              expect(clash.samples).toEqual(mending);
+            }
             if (reasons.some(({ by }) => by === "another sample")) expect(alone).toEqual([]);
           }
           for (const reason of ions.flatMap(({ reasons }) => reasons)) {

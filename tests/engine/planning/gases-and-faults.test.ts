@@ -23,8 +23,12 @@ describe("gases", () => {
     const sulfite = planBench(procedure, tableOf(procedure, { a: [seen("SO2"), ["Na2CO3"]] }), CHOICE);
     expect(sulfite.extras.find(({ what }) => what === "strip of filter paper")).toMatchObject({
       count: 3,
-      because: "acidified manganate(VII) paper: a may give sulfur dioxide",
+      because: "acidified manganate(VII) paper: in case a gives sulfur dioxide; no step asks for it",
     });
+    expect(sulfite.besides.map(({ what, neededCm3, setOutCm3 }) => [what, neededCm3, setOutCm3])).toEqual([
+      ["limewater", 3, 4.5], // 3 tubes x 1 cm3; half as much again
+      ["acidified potassium manganate(VII), for paper, in case", 0.15, 2], // 3 drops; never below 2
+    ]);
     expect(sulfite.cautions.some((text) => text.includes("asthma"))).toBe(true);
   });
 
@@ -102,18 +106,48 @@ describe("what could explode", () => {
   });
 });
 
-test("waste that is collected has its bottle: silver from the reagent, lead from what the samples may hold", () => {
-  const procedure = planned(
-    [{ label: "a", title: "silver", tests: [{ steps: [{ take: "1 cm3" }, { add: "AgNO3(aq)", drops: 5 }] }] }],
-    { cations: ["Pb^2+", "Zn^2+"] },
-  );
-  const bottles = planBench(procedure, tableOf(procedure), CHOICE).extras.filter(({ what }) =>
-    what.endsWith("waste bottle"),
-  );
-  expect(bottles.map(({ what, because }) => [what, because])).toEqual([
-    ["lead waste bottle", "what the samples may hold"],
-    ["silver waste bottle", "aqueous silver nitrate"],
-  ]);
+/** Common practice, no source: one bottle for a tube, lead before silver before barium; local rules decide. */
+describe("waste", () => {
+  const silverAndBarium = (cations: string[]) => {
+    const part = (label: string, reagent: string) => ({
+      label,
+      title: "one",
+      tests: [{ steps: [{ take: "1 cm3" }, { add: reagent, drops: 5 }] }],
+    });
+    const procedure = planned([part("a", "AgNO3(aq)"), part("b", "BaCl2(aq)"), part("c", "NaOH(aq)")], {
+      letters: ["P"],
+      cations,
+    });
+    return planBench(procedure, tableOf(procedure), CHOICE);
+  };
+  const rows = (cations: string[]) => silverAndBarium(cations).waste.map(({ tubes, bottle }) => [tubes, bottle]);
+  const bottles = (cations: string[]) =>
+    silverAndBarium(cations)
+      .extras.filter(({ what }) => what.endsWith("waste bottle"))
+      .map(({ what, because }) => [what, because]);
+
+  test("each tube has its bottle; what needs none goes last, into the sink", () => {
+    expect(rows(["Zn^2+"])).toEqual([
+      [["P a"], "silver waste bottle"],
+      [["P b"], "barium waste bottle"],
+      [["P c"], undefined],
+    ]);
+    expect(bottles(["Zn^2+"])).toEqual([
+      ["silver waste bottle", "aqueous silver nitrate"],
+      ["barium waste bottle", "aqueous barium chloride"],
+    ]);
+  });
+  test("what may hold lead goes to the lead, and the bottle says what else is in it", () => {
+    expect(rows(["Pb^2+", "Zn^2+"])).toEqual([
+      [["P a"], "lead waste bottle"],
+      [["P b"], "lead waste bottle"],
+      [["P c"], "lead waste bottle"],
+    ]);
+    expect(bottles(["Pb^2+", "Zn^2+"])).toEqual([["lead waste bottle", "what the samples may hold"]]);
+    const [silver, barium] = silverAndBarium(["Pb^2+"]).waste;
+    expect(silver.how).toContain("May also hold silver");
+    expect(barium.how).toContain("Add a little of a sulfate first");
+  });
 });
 
 test("a reagent that turns toxic with hot acid stands with the toxic ones, though it is low hazard alone", () => {

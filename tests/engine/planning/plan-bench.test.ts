@@ -123,7 +123,7 @@ describe("two samples, three parts", () => {
     expect(counted).toContainEqual([
       "small tube with limewater and a clean dropper",
       4, // 2 tests x 2 samples, though no step asks for it
-      "limewater: b(i) may give carbon dioxide; c may give carbon dioxide",
+      "limewater: in case b(i) or c gives carbon dioxide; no step asks for it",
     ]);
     expect(counted).toContainEqual(["clean dropper", 6, "one dropper for each bottle of solution"]); // 2 samples + 4 reagents
     expect(counted).toContainEqual(["burner with heat mat and lighter", 1, "heating in part a"]);
@@ -134,6 +134,23 @@ describe("two samples, three parts", () => {
     const limewater = plan.extras.find(({ what }) => what.includes("limewater"));
     expect(limewater?.prepare).toContain("1 cm3 of limewater in each, 4 cm3 in all");
     expect(plan.extras.find(({ what }) => what === "red litmus paper")?.prepare).toContain("deionised water");
+  });
+
+  test("limewater stands with what is set out: 4 x 1 cm3, half as much again", () => {
+    expect(plan.besides.map(({ what, neededCm3, setOutCm3 }) => [what, neededCm3, setOutCm3])).toEqual([
+      ["limewater, in case", 4, 6],
+    ]);
+  });
+
+  test("an excess is known by its reagent and its most: 4 cm3 for 1 cm3 of sample", () => {
+    const marks = plan.tubes.find(({ label }) => label === "P a")?.marks ?? [];
+    expect(marks.map(({ excess }) => excess)).toEqual([undefined, undefined, { reagent: "NaOH(aq)", cm3: 4 }]);
+  });
+
+  test("no splints among the checks when no test asks for one", () => {
+    expect(plan.checks.find((check) => check.includes("within reach"))).toBe(
+      "Papers and limewater for the gases within reach, papers not yet damp.",
+    );
   });
 
   test("gases with the salts they come from", () => {
@@ -165,7 +182,7 @@ describe("two samples, three parts", () => {
       "labelled",
       "Fill marks",
       "within reach",
-      "Waste beaker",
+      "Waste bottles and beaker",
       "kept back",
     ];
     expect(plan.checks).toHaveLength(order.length);

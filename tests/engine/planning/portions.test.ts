@@ -2,6 +2,7 @@ import { expect, test } from "vitest";
 import {
   alkaliForAluminium,
   excessFor,
+  printedDown,
   setOutOfReagent,
   setOutOfSample,
   volumeOfDrops,
@@ -57,4 +58,13 @@ test.each([
   [0.3, "solid", 0.5], // 0.45 -> 0.5
 ] as const)("a sample of which %s is used, %s: %s set out", (needed, of, setOut) => {
   expect(setOutOfSample(needed, of)).toBe(setOut);
+});
+
+test.each([
+  [5.82, "5.8"],
+  [5.89, "5.8"],
+  [5.8, "5.8"],
+  [6, "6"],
+])("a limit of %s cm3 is printed as %s: never above itself", (limit, words) => {
+  expect(printedDown(limit)).toBe(words);
 });

@@ -70,12 +70,17 @@ test("a tube that overflows: 5 cm3 in 75 x 10 mm, which holds 4 cm3 (table)", ()
 });
 
 test("a flame test takes no tube, a little of the sample and a clean wire", () => {
-  const { tubes, samples, extras, warnings } = plan([{ flame: true }], { letters: ["P"], given: "both" });
+  const { tubes, samples, extras, besides, waste, warnings } = plan([{ flame: true }], {
+    letters: ["P"],
+    given: "both",
+  });
   expect(tubes).toEqual([]);
   expect(samples[0].needed).toBe("0.1 g of solid");
   expect(extras.map(({ what }) => what)).toEqual(
-    expect.arrayContaining(["flame-test wire", "burner with heat mat and lighter"]),
+    expect.arrayContaining(["flame-test wire", "watch glass", "burner with heat mat and lighter"]),
   );
+  expect(besides.map(({ what }) => what)).toEqual(["dilute hydrochloric acid, for the wire"]);
+  expect(waste).toEqual([]);
   expect(warnings).toEqual([]);
 });
 

@@ -7,6 +7,7 @@ import {
   MELT_GATE,
   MELTING_POINTS,
   NITROGEN_MONOXIDE_GATE,
+  NOT_TOLD_APART,
 } from "../../constants/heating.ts";
 import { saltOf } from "../salt.ts";
 import { rowOf } from "./figures.ts";
@@ -87,14 +88,12 @@ function partsOf(formula: string): string[] {
   return cations.map((cation) => saltOf(cation, anions[0]).formula);
 }
 
-/** Temperatures closer than this are not told apart, K: then the simpler change (the earlier in its list of ways) is taken. */
-const APART = 10;
-
+/** The change at the lowest temperature; of two that are not told apart, the earlier in the list of ways, which is the simpler. */
 function nextChange(formula: string, how: Heating): { next?: Change; unsure: boolean } {
   const ways = waysOf(formula);
   const changes = [...ways.flatMap((way) => timed(way, formula, how)), ...inAir(formula, how)];
   if (changes.length === 0) return { unsure: ways.length > 0 };
-  const next = changes.reduce((best, one) => (best.celsius - one.celsius < APART ? best : one));
+  const next = changes.reduce((best, one) => (best.celsius - one.celsius < NOT_TOLD_APART.value ? best : one));
   return { next, unsure: false };
 }
 

@@ -72,15 +72,20 @@ describe("temperature at which the gas reaches 1 atm", () => {
 });
 
 describe("figures that no row gives", () => {
-  const hydrated = SUBSTANCES.filter(({ formula }) => /SO4.*\*\d*H2O$/.test(formula)).map((row) => [row.formula, row] as const);
+  const hydrated = SUBSTANCES.filter(({ formula }) => /SO4.*\*\d+H2O$/.test(formula)).map(
+    (row) => [row.formula, row] as const,
+  );
 
-  /** The sulfates of the tables against the rule: 8 kJ/mol and 8 J/(mol K) for each water, which moves a temperature by 10 to 20 K. */
+  /**
+   * The sulfates of the tables with two waters and more, against the rule: within 6 kJ/mol and 5 J/(mol K) for each water, which moves
+   * a temperature by at most 35 K. A single last water is held faster by 12 to 23 kJ/mol: the rule is not for it.
+   */
   test.each(hydrated)("the difference rule would give %s", (formula, { dHf, S }) => {
     const { water, dry } = makeUpOf(formula);
     const without = figuresOf(solid(dry));
     const { dHf: each, S: entropyEach } = WATER_OF_CRYSTALLISATION;
-    expect(Math.abs((dHf ?? Number.NaN) - (without.dHf ?? 0) - water * each.value) / water).toBeLessThan(20);
-    if (S !== undefined) expect(Math.abs(S - (without.S ?? 0) - water * entropyEach.value) / water).toBeLessThan(8);
+    expect(Math.abs((dHf ?? Number.NaN) - (without.dHf ?? 0) - water * each.value) / water).toBeLessThan(6);
+    expect(Math.abs((S ?? Number.NaN) - (without.S ?? 0) - water * entropyEach.value) / water).toBeLessThan(5);
   });
 
   test("an entropy from another salt of the same anion: lead(II) nitrate, 213 J/(mol K) by Latimer's table (from memory)", () => {
