@@ -2,11 +2,13 @@
 import { compareDepths, compareMasses } from "./bench-figures.ts";
 import type { Comparison } from "./comparison.ts";
 import { compareEquilibrium } from "./equilibrium.ts";
+import { compareHeat } from "./heat.ts";
 import { compareSection } from "./qualitative.ts";
 
 export const compareAll = (): Comparison[] => [
   compareEquilibrium(),
   ...["cation-alkali", "anion", "confirmatory", "flame"].map(compareSection),
+  compareHeat(),
   compareDepths(),
   compareMasses(),
 ];

@@ -31,10 +31,12 @@ export function wordEvent(event: BenchEvent): string {
     case "gas leaves": {
       const amounts = [
         ...(event.cm3 === undefined ? [] : [`${figures(event.cm3)} cm3 as bubbles`]),
-        ...(event.atm === undefined ? [] : [`${figures(event.atm)} atm above the liquid`]),
+        ...(event.atm === undefined ? [] : [`${figures(event.atm * 100)} % of the air above the liquid`]),
       ];
       return `${what} comes off${amounts.length > 0 ? `: ${amounts.join(", ")}` : ""}.`;
     }
+    case "heat":
+      return `The heat changes it${event.celsius === undefined ? "" : `, from about ${Math.round(event.celsius / 10) * 10} °C`}.`;
     case "redox":
       return "An oxidation and a reduction.";
   }

@@ -4,7 +4,8 @@ import type { Prediction } from "./prediction.ts";
 
 /** True when nothing changed that a person would write down; a precipitate that merely stays counts as no change. */
 function nothing(seen: Observation): boolean {
-  const changed = seen.precipitate || seen.effervescence || seen.gas || seen.residue || seen.flame;
+  const heated = seen.residue !== undefined || seen.fumes || seen.sublimate || seen.droplets;
+  const changed = seen.precipitate || seen.effervescence || seen.gas || heated || seen.flame;
   const moved = seen.fate === "dissolves" || seen.fate === "partly dissolves";
   return !changed && !moved && seen.solution === undefined;
 }
@@ -15,7 +16,7 @@ function nothing(seen: Observation): boolean {
  */
 export function mayBe(recorded: Observation, predicted: Observation): boolean {
   if (recorded.none) return nothing(predicted);
-  const { precipitate, fate, solution, effervescence, gas, residue, flame } = recorded;
+  const { precipitate, fate, solution, effervescence, gas, residue, fumes, sublimate, droplets, flame } = recorded;
   if (precipitate === false && predicted.precipitate) return false;
   if (precipitate && !(predicted.precipitate && sameColour(precipitate.colour, predicted.precipitate.colour)))
     return false;
@@ -25,13 +26,10 @@ export function mayBe(recorded: Observation, predicted: Observation): boolean {
   if (effervescence !== undefined && effervescence !== (predicted.effervescence ?? false)) return false;
   if (gas === false && predicted.gas) return false;
   if (gas && !(predicted.gas && sameGas(gas, predicted.gas))) return false;
-  if (residue) {
-    for (const when of ["hot", "cold"] as const) {
-      const own = residue[when];
-      const other = predicted.residue?.[when];
-      if (own !== undefined && other !== undefined && !sameColour(own, other)) return false;
-    }
-  }
+  if (residue !== undefined && !sameResidue(residue, predicted.residue)) return false;
+  if (fumes !== undefined && !(predicted.fumes && sameColour(fumes, predicted.fumes))) return false;
+  if (sublimate !== undefined && !(predicted.sublimate && sameColour(sublimate, predicted.sublimate))) return false;
+  if (droplets && !predicted.droplets) return false;
   if (flame !== undefined && !sameFlame(flame, predicted.flame)) return false;
   return true;
 }
@@ -45,6 +43,17 @@ function sameGas(recorded: GasSeen, predicted: GasSeen): boolean {
 function sameFate(fate: NonNullable<Observation["fate"]>, predicted: Observation): boolean {
   if (predicted.fate !== undefined) return fate === predicted.fate;
   return fate === "remains" && Boolean(predicted.precipitate);
+}
+
+/** Nothing left, or a residue whose colours, where both name them, are the same. */
+function sameResidue(recorded: NonNullable<Observation["residue"]>, predicted: Observation["residue"]): boolean {
+  if (predicted === undefined) return false;
+  if (recorded === false || predicted === false) return recorded === predicted;
+  return (["hot", "cold"] as const).every((when) => {
+    const own = recorded[when];
+    const other = predicted[when];
+    return own === undefined || other === undefined || sameColour(own, other);
+  });
 }
 
 function sameFlame(recorded: NonNullable<Observation["flame"]>, predicted: Observation["flame"]): boolean {

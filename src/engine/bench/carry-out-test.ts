@@ -6,6 +6,8 @@ import type { EquilibriumResult, Solver } from "../equilibrium/solve.ts";
 import { compileDatabase } from "../equilibrium/species.ts";
 import type { Colour, Step, Test } from "../practical.ts";
 import { addAmounts, amountsOf } from "./amounts.ts";
+import { heatSolid } from "./heat/heat-solid.ts";
+import { UnknownSolidError } from "./heat/looks.ts";
 import { carryOut, reagentComponents } from "./operations.ts";
 import { volumeAdded } from "./portion.ts";
 import { addAlone, type Portion, type TestedSalt, take } from "./sample.ts";
@@ -21,8 +23,8 @@ export interface Hand {
   warm: number;
 }
 
-/** Heating a dry solid and filtering are not predicted; a test that needs them, and those after it, say nothing. */
-export const hasChemistry = (step: Step): boolean => step.do !== "heat solid" && step.do !== "filter";
+/** Filtering is not predicted; a test that needs it, and those after it, say nothing. */
+export const hasChemistry = (step: Step): boolean => step.do !== "filter";
 
 /** Saturation (log10) above which a solid that does not form in minutes is worth naming. */
 const SUPERSATURATED = 1e-6;
@@ -67,7 +69,9 @@ export function carryOutTest(
     if (trace.before === undefined && trace.dry === undefined && tube.waterKg > 0)
       trace.before = look(settle(tube, solve));
     if (step.do === "flame") trace.flame = flameOf(portion.salt);
-    else if (step.do === "test gas") trace.gasTests.push(testGas(step.with, tube, leftBefore));
+    else if (step.do === "heat solid") heat(step.how, portion, trace);
+    else if (step.do === "test gas")
+      trace.gasTests.push({ ...testGas(step.with, tube, leftBefore), heated: trace.heat });
     else {
       const done =
         hand.stopAtDrop !== undefined && isDrops(step) ? { ...step, amount: { drops: hand.stopAtDrop } } : step;
@@ -77,7 +81,8 @@ export function carryOutTest(
       if (step.do === "warm" || step.do === "boil")
         trace.heatedBubbles += (totalOf(tube.left) - leftSoFar) * CM3_PER_MOL;
       if (tube.waterKg > 0) portion.dry = undefined;
-      trace.unknown ||= beyondUs(step, tube);
+      // What heat has left in the tube is another substance; what it does with a reagent is not predicted.
+      trace.unknown ||= beyondUs(step, tube) || portion.heated === true;
     }
   }
   trace.dry ??= portion.dry;
@@ -89,6 +94,24 @@ export function carryOutTest(
   trace.hydrogen = fizzes(tube);
   trace.gates.push(...[...tube.acted.keys()].filter((gate) => !gatesBefore.has(gate)));
   return trace;
+}
+
+/** Heats the dry portion. A solid the constants cannot follow, or one not to be heated in class, leaves the test without an opinion. */
+function heat(how: "gently" | "strongly", portion: Portion, trace: TestTrace): void {
+  portion.heated = true;
+  const formula = portion.salt.solid;
+  if (!portion.dry || formula === undefined) {
+    trace.unknown = true;
+    return;
+  }
+  try {
+    const outcome = heatSolid(formula, how);
+    trace.heat = outcome;
+    trace.unknown ||= outcome.refused !== undefined || outcome.unsure.length > 0;
+  } catch (error) {
+    if (!(error instanceof UnknownSolidError)) throw error;
+    trace.unknown = true;
+  }
 }
 
 const CM3_PER_MOL = MOLAR_VOLUME_DM3 * 1000;

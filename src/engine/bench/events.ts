@@ -41,6 +41,9 @@ export function eventsOf(trace: TestTrace, grown: readonly Growth[], fate: FateR
   events.push(...gasEvents(trace, told));
   if (trace.hydrogen) events.push({ kind: "gas leaves", phase: "H2(g)", equation: ALUMINIUM_IN_ALKALI.equation });
   for (const { id, equation } of redox) events.push({ kind: "redox", gate: id, equation });
+  for (const { equation, celsius, happens, gate } of trace.heat?.stages ?? []) {
+    if (happens) events.push({ kind: "heat", equation, celsius, ...(gate && { gate }) });
+  }
   return events;
 }
 

@@ -5,6 +5,7 @@ import { type Observation, sameColour } from "../practical.ts";
 import { eventsOf } from "./events.ts";
 import type { Prediction } from "./prediction.ts";
 import { effervescenceReadings, gasesGivenOff, gasReadings } from "./read-gas.ts";
+import { heatReading } from "./read-heat.ts";
 import {
   type FateReading,
   fateReading,
@@ -28,7 +29,7 @@ export function observe(trace: TestTrace): Prediction {
   for (const solid of solidReadings(trace, grown, fate)) {
     for (const effervescence of effervescenceReadings(trace)) {
       for (const gas of gasOptions) {
-        const reading: Observation = { ...solid };
+        const reading: Observation = trace.heat ? heatReading(trace.heat) : { ...solid };
         if (solution !== undefined && (solid.fate === "dissolves" || solution.worthSaying)) {
           reading.solution = solution.colour;
         }

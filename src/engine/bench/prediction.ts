@@ -3,7 +3,7 @@ import type { Colour, Gas, Observation } from "../practical.ts";
 
 /** Why something is seen: one chemical event with the numbers behind it. */
 export interface BenchEvent {
-  kind: "precipitate forms" | "precipitate dissolves" | "gas leaves" | "redox";
+  kind: "precipitate forms" | "precipitate dissolves" | "gas leaves" | "redox" | "heat";
   /** The solid or gas concerned, as a species id ("BaSO4(s)", "NH3(g)"). */
   phase?: string;
   /** Most solid present during the test, g/dm3 of mixture. */
@@ -14,6 +14,8 @@ export interface BenchEvent {
   atm?: number;
   /** Gas that left as bubbles, cm3 at room temperature. */
   cm3?: number;
+  /** Temperature from which a heated solid changes, C. */
+  celsius?: number;
   /** Net ionic equation, balanced in atoms and charge, mhchem with state symbols. */
   equation?: string;
   /** Key of the kinetic gate that let this happen or kept something else from happening. */

@@ -1,6 +1,7 @@
 /** From a trace to what is said of gases: bubbles, and what each test at the mouth of the tube shows. */
 import { VISIBILITY } from "../constants/visibility.ts";
 import { GAS_EVIDENCE, type Gas, type GasSeen } from "../practical.ts";
+import { gasOverHeated } from "./read-heat.ts";
 import type { GasTestSeen, TestTrace } from "./trace.ts";
 
 /** Gas drawn from above the liquid into limewater, cm3 (a dropper filled twice or three times; common practice, no source). */
@@ -17,6 +18,7 @@ export function effervescenceReadings(trace: TestTrace): boolean[] {
 
 /** What a gas test could be recorded as, the likeliest first; `false` = tested and not found. */
 export function gasReadings(seen: GasTestSeen): (GasSeen | false)[] {
+  if (seen.heated) return [gasOverHeated(seen.heated, seen.test)];
   switch (seen.test) {
     case "damp red litmus":
       return judged(seen.atm.NH3 / VISIBILITY.ammonia.value, { formula: "NH3", evidence: GAS_EVIDENCE.NH3 });
@@ -49,6 +51,7 @@ function judged(timesLimit: number, gas: GasSeen): (GasSeen | false)[] {
 
 /** Gases given off in an amount that can be shown or felt. Ammonia counts when the tube is hot: cold, it stays in the liquid. */
 export function gasesGivenOff(trace: TestTrace): Gas[] {
+  if (trace.heat) return trace.heat.gases.filter((gas) => gas !== "H2O");
   const gases: Gas[] = [];
   const bubbled = (id: string) => (trace.bubbles.get(id) ?? 0) >= VISIBILITY.bubbles.value;
   if (trace.pressures.NH3Hot >= VISIBILITY.ammonia.value) gases.push("NH3");

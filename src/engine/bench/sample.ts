@@ -29,6 +29,8 @@ export interface Portion {
   cm3: number;
   /** A solid that has not met water yet. */
   dry: DrySample | undefined;
+  /** It has been heated dry. */
+  heated?: true;
 }
 
 const database = compileDatabase();

@@ -1,6 +1,7 @@
 /** Everything that happened to one tube during one test: what the eye finds before, during and at the end, and the gas that left. */
 import type { Colour, GasTest } from "../practical.ts";
 import type { Amounts } from "./amounts.ts";
+import type { HeatOutcome } from "./heat/heat-solid.ts";
 import type { Sight } from "./sight.ts";
 
 export interface GasTestSeen {
@@ -11,6 +12,8 @@ export interface GasTestSeen {
   left: { CO2: number; SO2: number };
   /** Aluminium is fizzing in warm alkali. */
   hydrogen: boolean;
+  /** A dry solid is being heated below it. */
+  heated?: HeatOutcome;
 }
 
 /** A dry sample; `own`: the solids of the constant set that are the same substance. */
@@ -38,6 +41,8 @@ export interface TestTrace {
   hydrogen: boolean;
   /** Colour given to a flame, when one was tried; false: none of use. */
   flame?: Colour | false;
+  /** What heating did to a dry solid. */
+  heat?: HeatOutcome;
   /** Largest partial pressures above the liquid at rest during the test, atm; "hot" counts only warmed or boiling tubes. */
   pressures: { NH3Hot: number; SO2: number };
   /** Gates that acted during the test. */

@@ -34,6 +34,8 @@ export type Gas = (typeof GASES)[number];
  * - `fate`: of the precipitate already in the tube.
  * - `solution`: colour of the liquid at the end.
  * - `gas`: false = gas tested for and not found.
+ * - `residue`: what a heated solid leaves, hot and cold; false = nothing is left.
+ * - `fumes`: a coloured gas or vapour that the eye sees; `sublimate`: a solid on the cool wall; `droplets`: a liquid there.
  */
 export interface Observation {
   none?: true;
@@ -42,7 +44,10 @@ export interface Observation {
   solution?: Colour;
   effervescence?: boolean;
   gas?: GasSeen | false;
-  residue?: { hot?: Colour; cold?: Colour };
+  residue?: { hot?: Colour; cold?: Colour } | false;
+  fumes?: Colour;
+  sublimate?: Colour;
+  droplets?: true;
   flame?: Colour | false;
 }
 
@@ -78,6 +83,12 @@ const gas = dispatch<GasSeen | false>((input) => {
   return gasName.transform((formula): GasSeen => ({ formula, evidence: GAS_EVIDENCE[formula] }));
 });
 
+const residue = z
+  .strictObject({ hot: colour.optional(), cold: colour.optional() })
+  .refine((seen) => seen.hot !== undefined || seen.cold !== undefined, {
+    message: "found a residue without a colour, expected hot, cold or both, or none",
+  });
+
 const NO_CHANGE = "no visible change";
 
 const fullObservation = z
@@ -92,12 +103,10 @@ const fullObservation = z
     solution: colour.optional(),
     effervescence: z.boolean().optional(),
     gas: gas.optional(),
-    residue: z
-      .strictObject({ hot: colour.optional(), cold: colour.optional() })
-      .refine((seen) => seen.hot !== undefined || seen.cold !== undefined, {
-        message: "found a residue without a colour, expected hot, cold or both",
-      })
-      .optional(),
+    residue: dispatch<Observation["residue"]>((input) => (isNone(input) ? none : residue)).optional(),
+    fumes: colour.optional(),
+    sublimate: colour.optional(),
+    droplets: z.literal(true, { error: (issue) => `found ${describe(issue.input)}, expected true` }).optional(),
     flame: dispatch<Colour | false>((input) => (isNone(input) ? none : colour)).optional(),
   })
   .refine((seen) => Object.keys(seen).length > 0, {

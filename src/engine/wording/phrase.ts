@@ -38,8 +38,11 @@ export function phrase(seen: Observation, solid: "precipitate" | "solid" = "prec
   if (seen.gas) words.push(wordGas(seen.gas));
   if (seen.gas === false)
     words.push(seen.none ? "no visible change, gas test shows nothing" : "gas test shows nothing");
-  if (seen.residue?.hot) words.push(`residue ${seen.residue.hot} when hot`);
-  if (seen.residue?.cold) words.push(`residue ${seen.residue.cold} when cold`);
+  if (seen.fumes) words.push(`${seen.fumes} fumes`);
+  if (seen.droplets) words.push("drops of liquid on the cool wall");
+  if (seen.sublimate) words.push(`${seen.sublimate} solid on the cool wall`);
+  if (seen.residue === false) words.push("nothing left");
+  else if (seen.residue) words.push(wordResidue(seen.residue));
   if (seen.flame === false) words.push("no flame colour");
   else if (seen.flame) words.push(`${seen.flame} flame`);
   return words.length === 0 ? "no visible change" : words.join(", ");
@@ -48,4 +51,10 @@ export function phrase(seen: Observation, solid: "precipitate" | "solid" = "prec
 /** The evidence, with the gas it names. Clouded limewater names none: carbon dioxide and sulfur dioxide both do it. */
 function wordGas({ formula, evidence }: GasSeen): string {
   return evidence === GAS_EVIDENCE.CO2 ? evidence : `${evidence} (${GAS_NAMES[formula]})`;
+}
+
+/** "residue yellow hot, white cold", or one colour when it does not change. */
+function wordResidue({ hot, cold }: Exclude<Observation["residue"], false | undefined>): string {
+  if (hot === undefined || hot === cold) return `${cold} residue${hot === undefined ? " when cold" : ""}`;
+  return cold === undefined ? `residue ${hot} when hot` : `residue ${hot} when hot, ${cold} when cold`;
 }

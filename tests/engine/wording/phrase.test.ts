@@ -25,7 +25,7 @@ test.each<[written: unknown, words: string]>([
   [{ gas: { formula: "SO2", evidence: "limewater turns milky" } }, "limewater turns milky"],
   [{ gas: { formula: "SO2", evidence: "damp blue litmus turns red" } }, "damp blue litmus turns red (sulfur dioxide)"],
   [{ gas: "none" }, "gas test shows nothing"],
-  [{ residue: { hot: "yellow", cold: "white" } }, "residue yellow when hot, residue white when cold"],
+  [{ residue: { hot: "yellow", cold: "white" } }, "residue yellow when hot, white when cold"],
   [{ flame: "none" }, "no flame colour"],
   [{ flame: "lilac" }, "lilac flame"],
 ])("%j: %s", (written, words) => {
