@@ -1,3 +1,5 @@
+import { MORE_ABSORPTIVITY } from "./more-absorptivities.ts";
+
 /**
  * How strongly dissolved species colour a solution: molar absorption coefficient in the visible maximum (or, for yellow and brown
  * species, near 450 nm), dm3 mol^-1 cm^-1. All from memory of textbook spectra, good to a factor of two, which is enough to tell
@@ -40,6 +42,7 @@ export const ABSORPTIVITY: Readonly<Record<string, number>> = {
   "FeSO4+": 6,
   "[Fe(SO4)2]-": 8,
   "Mn^2+": 0.02,
+  ...MORE_ABSORPTIVITY,
   I2: 740,
   "I3-": 900,
 };

@@ -1,6 +1,5 @@
 /** What the substances of half-equations are made of, in basis components. */
 import { basis, reactions } from "../../constants/log-k/index.ts";
-import { moreBasis, moreReactions } from "../../constants/log-k/more.ts";
 import { parseEquation } from "../../formula/equation.ts";
 import type { Components } from "../composition.ts";
 
@@ -13,9 +12,9 @@ const compositions = readCompositions();
 
 function readCompositions(): ReadonlyMap<string, Components> {
   const found = new Map<string, Components>();
-  for (const { id } of [...basis, ...moreBasis]) found.set(id, { [id]: 1 });
+  for (const { id } of basis) found.set(id, { [id]: 1 });
   for (const metal of METALS) found.set(metal, { [metal]: 1 });
-  for (const row of [...reactions, ...moreReactions]) {
+  for (const row of reactions) {
     const { left, right } = parseEquation(row.reaction);
     const [made, ...beside] = row.phase === "aqueous" ? right : left;
     const parts: Components = {};

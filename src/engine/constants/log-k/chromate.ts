@@ -1,8 +1,8 @@
-import type { MoreReaction } from "./more-reaction.ts";
+import type { Reaction } from "./reaction.ts";
 
 /** Chromium(VI): protonation to dichromate, pairs and the sparingly soluble chromates. */
 // biome-ignore format: one reaction a block, its chemistry on the first line and where it comes from below
-export const chromate: readonly MoreReaction[] = [
+export const chromate: readonly Reaction[] = [
   { reaction: "CrO4^2- + H+ = HCrO4-", logK: 6.51, dH: 2, phase: "aqueous", colour: "orange-yellow", formsInMinutes: true,
     source: "minteq", logKVerified: true, dHSource: "as log K" },
   { reaction: "CrO4^2- + 2 H+ = H2CrO4", logK: 6.4188, dH: 39, phase: "aqueous", colour: "orange-yellow", formsInMinutes: true,

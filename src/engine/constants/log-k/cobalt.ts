@@ -1,8 +1,8 @@
-import type { MoreReaction } from "./more-reaction.ts";
+import type { Reaction } from "./reaction.ts";
 
 /** Cobalt(II): hydroxo complexes, ammines, pairs and solids. Cobalt(III), which air makes of the ammines in hours, is left out. */
 // biome-ignore format: one reaction a block, its chemistry on the first line and where it comes from below
-export const cobalt: readonly MoreReaction[] = [
+export const cobalt: readonly Reaction[] = [
   { reaction: "Co^2+ + H2O = CoOH+ + H+", logK: -9.697, dH: null, phase: "aqueous", colour: "pink", formsInMinutes: true,
     source: "minteq", logKVerified: true },
   { reaction: "Co^2+ + 2 H2O = Co(OH)2(aq) + 2 H+", logK: -18.794, dH: null, phase: "aqueous", colour: "pink", formsInMinutes: true,

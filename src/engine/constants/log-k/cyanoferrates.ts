@@ -1,8 +1,8 @@
-import type { MoreReaction } from "./more-reaction.ts";
+import type { Reaction } from "./reaction.ts";
 
 /** Hexacyanidoferrate(II) and (III), which keep their cyanide: protonated and paired forms and the coloured solids. */
 // biome-ignore format: one reaction a block, its chemistry on the first line and where it comes from below
-export const cyanoferrates: readonly MoreReaction[] = [
+export const cyanoferrates: readonly Reaction[] = [
   { reaction: "[Fe(CN)6]^4- + H+ = [HFe(CN)6]^3-", logK: 4.31, dH: 2, phase: "aqueous", colour: "pale yellow", formsInMinutes: true,
     source: "minteqDifference", logKVerified: true, dHSource: "as log K" },
   { reaction: "[Fe(CN)6]^4- + 2 H+ = [H2Fe(CN)6]^2-", logK: 6.71, dH: 6, phase: "aqueous", colour: "pale yellow", formsInMinutes: true,

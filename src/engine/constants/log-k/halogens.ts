@@ -1,8 +1,8 @@
-import type { MoreReaction } from "./more-reaction.ts";
+import type { Reaction } from "./reaction.ts";
 
 /** Chlorine and bromine in water. */
 // biome-ignore format: one reaction a block, its chemistry on the first line and where it comes from below
-export const halogens: readonly MoreReaction[] = [
+export const halogens: readonly Reaction[] = [
   { reaction: "Cl2 + H2O = HClO + H+ + Cl-", logK: -3.4, dH: 21.2, phase: "aqueous", colour: "colourless", formsInMinutes: true,
     source: "nist46", memory: true, dHSource: "formation enthalpies of the NBS tables, from memory" },
   { reaction: "Cl2 + H2O = ClO- + 2 H+ + Cl-", logK: -10.93, dH: 35, phase: "aqueous", colour: "colourless", formsInMinutes: true,

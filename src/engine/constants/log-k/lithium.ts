@@ -1,8 +1,8 @@
-import type { MoreReaction } from "./more-reaction.ts";
+import type { Reaction } from "./reaction.ts";
 
 /** Lithium: the sulfate pair and the carbonate, the only lithium salt of the bench that is not freely soluble. */
 // biome-ignore format: one reaction a block, its chemistry on the first line and where it comes from below
-export const lithium: readonly MoreReaction[] = [
+export const lithium: readonly Reaction[] = [
   { reaction: "Li+ + SO4^2- = LiSO4-", logK: 0.64, dH: null, phase: "aqueous", colour: "colourless", formsInMinutes: true,
     source: "minteq", logKVerified: true },
   { reaction: "Li2CO3(s) = 2 Li+ + CO3^2-", logK: -2.45, dH: -18.2, phase: "solid", colour: "white", formsInMinutes: true,

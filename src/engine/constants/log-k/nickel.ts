@@ -1,8 +1,8 @@
-import type { MoreReaction } from "./more-reaction.ts";
+import type { Reaction } from "./reaction.ts";
 
 /** Nickel(II): hydroxo complexes, ammines, pairs and solids. */
 // biome-ignore format: one reaction a block, its chemistry on the first line and where it comes from below
-export const nickel: readonly MoreReaction[] = [
+export const nickel: readonly Reaction[] = [
   { reaction: "Ni^2+ + H2O = NiOH+ + H+", logK: -9.897, dH: 51.81, phase: "aqueous", colour: "green", formsInMinutes: true,
     source: "minteq", logKVerified: true, dHSource: "as log K" },
   { reaction: "Ni^2+ + 2 H2O = Ni(OH)2(aq) + 2 H+", logK: -18.994, dH: null, phase: "aqueous", colour: "green", formsInMinutes: true,

@@ -1,8 +1,8 @@
-import type { MoreReaction } from "./more-reaction.ts";
+import type { Reaction } from "./reaction.ts";
 
 /** Nitrite: nitrous acid, complexes, silver nitrite and the brown nitrosyl of iron(II). */
 // biome-ignore format: one reaction a block, its chemistry on the first line and where it comes from below
-export const nitrite: readonly MoreReaction[] = [
+export const nitrite: readonly Reaction[] = [
   { reaction: "NO2- + H+ = HNO2", logK: 3.15, dH: -14.6, phase: "aqueous", colour: "colourless", formsInMinutes: true,
     source: "nist46", memory: true, dHSource: "formation enthalpies of the NBS tables, from memory" },
   { reaction: "2 NO2- + 2 H+ = N2O3(aq) + H2O", logK: 3.78, dH: null, phase: "aqueous", colour: "pale blue", formsInMinutes: true,

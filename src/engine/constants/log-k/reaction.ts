@@ -1,3 +1,4 @@
+import type { MoreSourceKey } from "./more-sources.ts";
 import type { SourceKey } from "./sources.ts";
 
 /** One equilibrium constant at 25 C and ionic strength 0, on the molal scale (gases at 1 atm). */
@@ -14,7 +15,7 @@ export type Reaction = {
   readonly phase: "aqueous" | "solid" | "gas";
   readonly colour: string;
   readonly colourNote?: string;
-  readonly source: SourceKey;
+  readonly source: SourceKey | MoreSourceKey;
   /** The figure is remembered, not read in its source. */
   readonly memory?: true;
   /** Whether the species appears within the minutes of a test-tube test at room temperature. */

@@ -1,8 +1,8 @@
-import type { MoreReaction } from "./more-reaction.ts";
+import type { Reaction } from "./reaction.ts";
 
 /** Strontium: pairs and solids. */
 // biome-ignore format: one reaction a block, its chemistry on the first line and where it comes from below
-export const strontium: readonly MoreReaction[] = [
+export const strontium: readonly Reaction[] = [
   { reaction: "Sr^2+ + H2O = SrOH+ + H+", logK: -13.177, dH: 60.81, phase: "aqueous", colour: "colourless", formsInMinutes: true,
     source: "minteq", logKVerified: true, dHSource: "as log K" },
   { reaction: "Sr^2+ + CO3^2- = SrCO3(aq)", logK: 2.81, dH: 20, phase: "aqueous", colour: "colourless", formsInMinutes: true,

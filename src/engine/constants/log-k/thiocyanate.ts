@@ -1,8 +1,8 @@
-import type { MoreReaction } from "./more-reaction.ts";
+import type { Reaction } from "./reaction.ts";
 
 /** Thiocyanate: the blood-red iron(III) complexes, weaker ones, silver and copper(I) salts. */
 // biome-ignore format: one reaction a block, its chemistry on the first line and where it comes from below
-export const thiocyanate: readonly MoreReaction[] = [
+export const thiocyanate: readonly Reaction[] = [
   { reaction: "Fe^3+ + SCN- = FeSCN^2+", logK: 2.85, dH: -6.3, phase: "aqueous", colour: "blood-red", formsInMinutes: true,
     source: "deBerg2017", logKVerified: true, dHSource: "Martell and Smith, from memory",
     alternatives: [{ logK: 3.02, source: "Martell and Smith 1976, from memory" }] },

@@ -1,8 +1,8 @@
-import type { MoreReaction } from "./more-reaction.ts";
+import type { Reaction } from "./reaction.ts";
 
 /** Thiosulfate, and what it leaves: sulfur, hydrogensulfide, silver sulfide. That it falls apart is a matter of bench/redox. */
 // biome-ignore format: one reaction a block, its chemistry on the first line and where it comes from below
-export const thiosulfate: readonly MoreReaction[] = [
+export const thiosulfate: readonly Reaction[] = [
   { reaction: "S2O3^2- + H+ = HS2O3-", logK: 1.6, dH: null, phase: "aqueous", colour: "colourless", formsInMinutes: true,
     source: "nist46", memory: true },
   { reaction: "Ag+ + S2O3^2- = [Ag(S2O3)]-", logK: 8.82, dH: null, phase: "aqueous", colour: "colourless", formsInMinutes: true,

@@ -2,41 +2,9 @@
 import type { Components } from "../../../../src/engine/bench/composition.ts";
 import { type RedoxChange, type RedoxState, redoxChanges } from "../../../../src/engine/bench/redox/index.ts";
 import { compositionOf } from "../../../../src/engine/bench/redox/substances.ts";
-import { basis, type Reaction, reactions } from "../../../../src/engine/constants/log-k/index.ts";
-import { type MoreReaction, moreBasis, moreReactions } from "../../../../src/engine/constants/log-k/more.ts";
 import { createSolver, type EquilibriumResult } from "../../../../src/engine/equilibrium/solve.ts";
-import type { Database, Phase, Species } from "../../../../src/engine/equilibrium/species.ts";
-import { parseEquation } from "../../../../src/engine/formula/equation.ts";
 
-/** The solver's database over both sets of rows. */
-export function databaseOfAll(): Database {
-  const components = [...basis, ...moreBasis]
-    .filter(({ id }) => id !== "H2O")
-    .map(({ id, charge }) => ({ id, charge }));
-  const componentIndex = new Map(components.map(({ id }, index) => [id, index]));
-  const species: Species[] = components.map(({ id, charge }, index) => ({
-    ...{ id, charge, nu: [[index, 1]], water: 0, logK: 0, dH: 0, row: undefined },
-  }));
-  const phases: Phase[] = [];
-  const add = (row: Reaction | MoreReaction) => {
-    const { left, right } = parseEquation(row.reaction);
-    const own = (row.phase === "aqueous" ? right : left)[0].formula;
-    const parts = compositionOf(own.text);
-    const nu = Object.entries(parts).flatMap(([id, n]): [number, number][] =>
-      id === "H2O" ? [] : [[componentIndex.get(id) as number, n]],
-    );
-    const entry: Species = {
-      ...{ id: own.text, charge: own.charge, nu, water: parts.H2O ?? 0, logK: row.logK, dH: row.dH ?? 0 },
-      row: row as Reaction,
-    };
-    if (row.phase !== "aqueous") phases.push({ ...entry, kind: row.phase });
-    else if (row.formsInMinutes) species.push(entry);
-  };
-  for (const row of [...reactions, ...moreReactions]) add(row);
-  return { components, componentIndex, species, phases };
-}
-
-const solve = createSolver(databaseOfAll());
+const solve = createSolver();
 
 /** What some substances bring, mol in 1 kg of water, as components. Metals stay under their own names. */
 export function mixed(mol: Readonly<Record<string, number>>): Components {
