@@ -2,7 +2,7 @@
 import { ionsOf } from "../engine/bench/salt.ts";
 import { formKey } from "../engine/bench/tabulate.ts";
 import { DEFAULT_TUBES } from "../engine/constants/glassware.ts";
-import { HEAT_OPENS, REDOX_GATES, SLOW_SOLIDS, SOLID_TO_SOLID } from "../engine/constants/kinetic-gates.ts";
+import { HEAT_OPENS, SLOW_SOLIDS, SOLID_TO_SOLID } from "../engine/constants/kinetic-gates.ts";
 import { createSolver, deduce, type Practical, phrase, planBench, purposes, tabulate } from "../engine/index.ts";
 import { recordInTable } from "./record-in-table.ts";
 import type { NamedGate, Walkthrough } from "./walkthrough.types.ts";
@@ -39,7 +39,7 @@ export function walkthrough(practical: Practical): Walkthrough {
 }
 
 function namedGates(ids: ReadonlySet<string>): NamedGate[] {
-  return [...REDOX_GATES, ...SLOW_SOLIDS, ...HEAT_OPENS, SOLID_TO_SOLID].flatMap(({ id, name, source }) =>
+  return [...SLOW_SOLIDS, ...HEAT_OPENS, SOLID_TO_SOLID].flatMap(({ id, name, source }) =>
     ids.has(id) ? [{ id, name, source }] : [],
   );
 }

@@ -55,7 +55,7 @@ test("broken files are reported in one run, beside sound ones", () => {
 });
 
 test("a file the engine cannot work out does not hide the faults of another", () => {
-  write("b-stopped.mdx", sound.replace("{ add: NaOH(aq), drops: 5 }", "{ add: KSCN(aq), drops: 5 }"));
+  write("b-stopped.mdx", sound.replace("{ add: NaOH(aq), drops: 5 }", "{ add: CH3COOH(aq), drops: 5 }"));
   write("c-unit.mdx", BROKEN["a bad unit"]);
   const found = report();
   if (typeof found === "number") throw new Error("the broken files passed");

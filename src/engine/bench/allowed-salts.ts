@@ -1,6 +1,5 @@
 /** Which salts a sample may hold: every pair of the paper's ions, less those that cannot be such a sample, each with the computed reason. */
 
-import { REDOX_GATES } from "../constants/kinetic-gates.ts";
 import { salts as store } from "../constants/salts.ts";
 import { HARDLY_SOLUBLE } from "../constants/solubility-rules.ts";
 import { VISIBILITY } from "../constants/visibility.ts";
@@ -10,7 +9,7 @@ import { parseFormula } from "../formula/parse.ts";
 import type { Sample, Statement } from "../practical.ts";
 import { type SimpleSalt, saltComponents, saltOf } from "./salt.ts";
 import { look } from "./sight.ts";
-import { emptyTube, pour, settle } from "./tube.ts";
+import { emptyTube, pour, settle, type Tube } from "./tube.ts";
 
 /** How a sample is given: decides what it can be. */
 export type Form = Pick<Sample, "given" | "concentration">;
@@ -46,14 +45,16 @@ const FALLS_APART = 0.5;
 /** A salt that water takes apart as soon as it meets it, or that oxidises itself, is no salt to put in a jar. */
 function noSolid(salt: SimpleSalt, solve: Solver): string | undefined {
   const { tube, result } = inWater(salt, TRIAL_STRENGTH, solve);
-  const gate = REDOX_GATES.find(({ id }) => tube.acted.has(id));
-  if (gate) return `${gate.name}, so there is no such solid`;
+  if (destroysItself(tube)) return `${saltName(salt.cation, salt.anion)} oxidises itself, so there is no such solid`;
   const foreign = look(result).solids.filter(({ id }) => !Object.keys(salt.ions).every((ion) => madeOf(id, ion)));
   const lost = foreign.reduce((sum, { id, mol }) => sum + mol * atomsOf(salt.cation, id), 0);
   const held = ((TRIAL_STRENGTH * TRIAL_CM3) / 1000) * salt.ions[salt.cation];
   if (lost < held * FALLS_APART && !tube.left.has("CO2(g)")) return undefined;
   return `water takes ${saltName(salt.cation, salt.anion)} apart at once, so there is no such solid to give out`;
 }
+
+/** True when the ions of the salt have changed each other's oxidation state. */
+const destroysItself = (tube: Tube): boolean => tube.reactions.size > 0;
 
 /** Atoms of the cation's metal in one formula unit of a solid. */
 const atomsOf = (cation: string, solid: string): number => {
@@ -79,8 +80,7 @@ function ruledOut(salt: SimpleSalt): boolean {
 
 function noSolution(salt: SimpleSalt, molPerDm3: number, solve: Solver): string | undefined {
   const { tube, result } = inWater(salt, molPerDm3, solve);
-  const gate = REDOX_GATES.find(({ id }) => tube.acted.has(id));
-  if (gate) return `${gate.name}, so there is no such solution`;
+  if (destroysItself(tube)) return `${saltName(salt.cation, salt.anion)} oxidises itself, so there is no such solution`;
   const [solid] = look(result).solids.sort((a, b) => b.gramsPerDm3 - a.gramsPerDm3);
   const name = saltName(salt.cation, salt.anion);
   if (!solid || solid.gramsPerDm3 < VISIBILITY.visible.value) {

@@ -1,7 +1,6 @@
 /** Carries out one test on one tube and writes down everything that happens on the way. */
 import { flameColours } from "../constants/flame-colours.ts";
-import { BROWN_IN_AIR, HEAT_OPENS, TEMPERATURE } from "../constants/kinetic-gates.ts";
-import { VISIBILITY } from "../constants/visibility.ts";
+import { HEAT_OPENS, TEMPERATURE } from "../constants/kinetic-gates.ts";
 import type { EquilibriumResult, Solver } from "../equilibrium/solve.ts";
 import { compileDatabase } from "../equilibrium/species.ts";
 import type { Colour, Step, Test } from "../practical.ts";
@@ -13,7 +12,7 @@ import { volumeAdded } from "./portion.ts";
 import { addAlone, type Portion, type TestedSalt, take } from "./sample.ts";
 import { look } from "./sight.ts";
 import { emptyTrace, type GasTestSeen, MOLAR_VOLUME_DM3, type TestTrace } from "./trace.ts";
-import { fizzes, pressureOf, settle, type Tube } from "./tube.ts";
+import { pressureOf, settle, type Tube } from "./tube.ts";
 
 /** Choices a careful or a hasty hand makes where the paper leaves them open. */
 export interface Hand {
@@ -21,10 +20,15 @@ export interface Hand {
   stopAtDrop?: number;
   /** How hot "warm" is, C. */
   warm: number;
+  /** Left long enough for the air to act, where the paper lets a tube stand. */
+  air: boolean;
 }
 
 /** Filtering is not predicted; a test that needs it, and those after it, say nothing. */
 export const hasChemistry = (step: Step): boolean => step.do !== "filter";
+
+/** Turns below which a reaction changes nothing anyone could see, mol. */
+const NO_REACTION = 1e-8;
 
 /** Saturation (log10) above which a solid that does not form in minutes is worth naming. */
 const SUPERSATURATED = 1e-6;
@@ -48,7 +52,7 @@ export function carryOutTest(
 ): TestTrace {
   tube.celsius = TEMPERATURE.room.value;
   const trace = emptyTrace(partTogether);
-  const gatesBefore = new Set(tube.acted.keys());
+  const reactedBefore = new Map([...tube.reactions].map(([equation, { turns }]) => [equation, turns]));
   const leftBefore = new Map(tube.left);
   if (tube.waterKg > 0) {
     const result = settle(tube, solve);
@@ -75,6 +79,7 @@ export function carryOutTest(
     else {
       const done =
         hand.stopAtDrop !== undefined && isDrops(step) ? { ...step, amount: { drops: hand.stopAtDrop } } : step;
+      tube.air = step.do === "stand" && hand.air;
       addReagent(done, [trace.together, partTogether], portion.cm3, solve);
       const leftSoFar = totalOf(tube.left);
       carryOut(done, tube, portion.cm3, hand.warm, solve, watch, (result) => trace.drops.push(look(result)));
@@ -82,7 +87,7 @@ export function carryOutTest(
         trace.heatedBubbles += (totalOf(tube.left) - leftSoFar) * CM3_PER_MOL;
       if (tube.waterKg > 0) portion.dry = undefined;
       // What heat has left in the tube is another substance; what it does with a reagent is not predicted.
-      trace.unknown ||= beyondUs(step, tube) || portion.heated === true;
+      trace.unknown ||= beyondUs(tube) || portion.heated === true;
     }
   }
   trace.dry ??= portion.dry;
@@ -91,8 +96,9 @@ export function carryOutTest(
     const cm3 = (mol - (leftBefore.get(id) ?? 0)) * CM3_PER_MOL;
     if (cm3 > 0) trace.bubbles.set(id, cm3);
   }
-  trace.hydrogen = fizzes(tube);
-  trace.gates.push(...[...tube.acted.keys()].filter((gate) => !gatesBefore.has(gate)));
+  trace.reactions = [...tube.reactions.values()].filter(
+    ({ equation, turns }) => turns > (reactedBefore.get(equation) ?? 0) + NO_REACTION,
+  );
   return trace;
 }
 
@@ -154,12 +160,10 @@ function finish(trace: TestTrace, result: EquilibriumResult, tube: Tube): void {
   }
 }
 
-/** Steps whose outcome on this tube the engine has no chemistry for: hydroxides left to brown, foil outside warm alkali. */
-function beyondUs(step: Step, tube: Tube): boolean {
-  const solids = tube.result ? look(tube.result).solids : [];
-  const seen = (id: string) => solids.some((solid) => solid.id === id && solid.gramsPerDm3 >= VISIBILITY.visible.value);
-  if (step.do === "stand") return BROWN_IN_AIR.solids.some(seen);
-  return tube.aluminium && tube.celsius > TEMPERATURE.room.value && !fizzes(tube);
+/** Foil outside warm alkali is beyond the engine: it displaces metals and dissolves in acids at its own pace. */
+function beyondUs(tube: Tube): boolean {
+  if (tube.contents["Al(s)"] === undefined || tube.celsius <= TEMPERATURE.room.value) return false;
+  return ![...tube.reactions.keys()].some((equation) => equation.includes("Al(s)"));
 }
 
 /** The colour a sample gives to the flame: of its cations, the one no other hides; false when it gives none of use. */
@@ -175,8 +179,7 @@ function testGas(test: GasTestSeen["test"], tube: Tube, leftBefore: ReadonlyMap<
   return {
     test,
     atm: { NH3: pressure("NH3(g)"), SO2: pressure("SO2(g)"), CO2: pressure("CO2(g)") },
-    left: { CO2: left("CO2(g)"), SO2: left("SO2(g)") },
-    hydrogen: fizzes(tube),
+    left: { CO2: left("CO2(g)"), SO2: left("SO2(g)"), H2: left("H2(g)"), O2: left("O2(g)") },
   };
 }
 

@@ -1,6 +1,5 @@
 /** The events behind an observation, each with its number and its net ionic equation. */
 import { CATIONS } from "../constants/ions.ts";
-import { ALUMINIUM_IN_ALKALI, REDOX_GATES } from "../constants/kinetic-gates.ts";
 import { VISIBILITY } from "../constants/visibility.ts";
 import { parseFormula } from "../formula/parse.ts";
 import type { GasTest } from "../practical.ts";
@@ -15,15 +14,14 @@ const WORTH_AN_EVENT = 0.25;
 
 /** What happened in a test: solids that formed or dissolved, gases, changes of oxidation state. */
 export function eventsOf(trace: TestTrace, grown: readonly Growth[], fate: FateReading | undefined): BenchEvent[] {
-  const redox = REDOX_GATES.filter(({ id }) => trace.gates.includes(id));
-  const told = redox.map(({ equation }) => equation);
-  const gateOf = (id: string) => redox.find(({ equation }) => equation.includes(withoutForm(id)));
+  const told = trace.reactions.map(({ equation }) => equation);
+  const madeBy = (id: string) => told.find((equation) => equation.split("->")[1]?.includes(withoutForm(id)));
   const events: BenchEvent[] = grown.map(({ id, gramsPerDm3 }) => ({
     kind: "precipitate forms",
     phase: id,
     gramsPerDm3,
     // A solid that a change of oxidation state makes is told by that reaction.
-    equation: gateOf(id)?.equation ?? netIonicEquation(id, true, trace.together, withSolid(trace, id)),
+    equation: madeBy(id) ?? netIonicEquation(id, true, trace.together, withSolid(trace, id)),
   }));
   if (fate && fate.id !== "" && fate.dissolved >= WORTH_AN_EVENT && !isReplaced(fate.id, grown)) {
     const equation = netIonicEquation(fate.id, false, trace.together, trace.end);
@@ -35,12 +33,12 @@ export function eventsOf(trace: TestTrace, grown: readonly Growth[], fate: FateR
       kind: "gas leaves",
       phase: gas,
       cm3,
-      equation: netIonicEquation(gas, true, trace.together, trace.end),
+      equation: madeBy(gas) ?? netIonicEquation(gas, true, trace.together, trace.end),
     });
   }
   events.push(...gasEvents(trace, told));
-  if (trace.hydrogen) events.push({ kind: "gas leaves", phase: "H2(g)", equation: ALUMINIUM_IN_ALKALI.equation });
-  for (const { id, equation } of redox) events.push({ kind: "redox", gate: id, equation });
+  for (const { pair, equation, source } of trace.reactions)
+    events.push({ kind: "redox", gate: pair, equation, source });
   for (const { equation, celsius, happens, gate } of trace.heat?.stages ?? []) {
     if (happens) events.push({ kind: "heat", equation, celsius, ...(gate && { gate }) });
   }
@@ -81,7 +79,7 @@ function gasEvents(trace: TestTrace, told: readonly string[]): BenchEvent[] {
   return found.flatMap(({ id, limit, shown, atm }): BenchEvent[] => {
     const most = Math.max(0, ...trace.gasTests.filter((each) => shown(each.test)).map(atm));
     if (most < limit / DOUBTFUL || (trace.bubbles.get(id) ?? 0) >= VISIBILITY.bubbles.value) return [];
-    const made = told.some((equation) => equation.includes("NH3")) && id === "NH3(g)";
+    const made = id === "NH3(g)" && told.some((equation) => equation.split("->")[1]?.includes("NH3"));
     const equation = made
       ? "NH3(aq) -> NH3(g)"
       : netIonicEquation(id, true, id === "NH3(g)" ? trace.partTogether : trace.together, trace.end);

@@ -4,6 +4,8 @@ import { BOILED_AWAY, TEMPERATURE } from "../constants/kinetic-gates.ts";
 import { reagents } from "../constants/reagents.ts";
 import { WATER_KG_PER_MOL } from "../equilibrium/newton.ts";
 import type { EquilibriumResult, Solver } from "../equilibrium/solve.ts";
+import { molarMass } from "../formula/molar-mass.ts";
+import { parseFormula } from "../formula/parse.ts";
 import type { Step } from "../practical.ts";
 import { type Components, componentsOf, hasConstants } from "./composition.ts";
 import { volumeAdded } from "./portion.ts";
@@ -84,6 +86,7 @@ function addVolume(tube: Tube, perDm3: Components, cm3: number, solve: Solver, w
 /** Heats the tube to a temperature and lets it come to rest there. */
 function heatTo(tube: Tube, celsius: number, solve: Solver, watch: Watch): void {
   tube.celsius = celsius;
+  tube.pairs.clear();
   if (tube.waterKg > 0) watch(settle(tube, solve), tube);
 }
 
@@ -120,6 +123,13 @@ const CARRIED = [
   ["SO2(g)", "SO3^2-"],
 ] as const;
 
+/** Drops pieces of a metal into the tube. */
+function addPieces(tube: Tube, reagent: string, pieces: number): void {
+  const mol = (BENCH_PRACTICE.piece.value * pieces) / molarMass(parseFormula(reagent));
+  tube.contents[reagent] = (tube.contents[reagent] ?? 0) + mol;
+  tube.pairs.clear();
+}
+
 /**
  * Carries out one step on a tube that holds `sampleCm3` of sample solution; "warm" means `warm` C. Steps that only look (gas tests, flame) change nothing.
  * `afterDrop` is told of the tube after each whole drop, when the step counts drops.
@@ -134,10 +144,13 @@ export function carryOut(
   afterDrop?: (result: EquilibriumResult) => void,
 ): void {
   if (step.do === "warm") heatTo(tube, warm, solve, watch);
-  else if (step.do === "boil") boil(tube, step.time.min, solve, watch);
+  else if (step.do === "stand") {
+    tube.pairs.clear();
+    if (tube.waterKg > 0) watch(settle(tube, solve), tube);
+  } else if (step.do === "boil") boil(tube, step.time.min, solve, watch);
   else if (step.do === "add") {
     const { amount } = step;
-    if ("pieces" in amount) tube.aluminium ||= step.reagent === "Al(s)";
+    if ("pieces" in amount) addPieces(tube, step.reagent, amount.pieces);
     else {
       const perDm3 = reagentComponents(step.reagent, step.at?.molPerDm3);
       if ("drops" in amount) addDrops(tube, perDm3, amount.drops, solve, watch, afterDrop);

@@ -33,19 +33,22 @@ const NO_OPINION: Prediction = { readings: [], events: [], gases: [], gates: [],
 
 /**
  * The part by the book, then once more where a paper leaves the hand a choice: "a few drops" is not a count, so where a precipitate goes
- * again within them a careful hand stops when it is at its fullest; "warm" is not a temperature. Every hand is right, so every reading
+ * again within them a careful hand stops when it is at its fullest; "warm" is not a temperature; air takes its time to act. Every hand is right, so every reading
  * is accepted; the careful one's comes first.
  */
 function predictPart(salt: TestedSalt, part: Part, cells: readonly Cell[], solve: Solver): [string, Prediction][] {
   const warm = TEMPERATURE.warm.value;
-  const counted = runPart(salt, part, cells, solve, () => ({ warm }));
+  const counted = runPart(salt, part, cells, solve, () => ({ warm, air: true }));
   const stops = counted.map(({ trace }) => stopAt(trace));
   const runs = [counted];
   if (stops.some((stop) => stop !== undefined)) {
-    runs.unshift(runPart(salt, part, cells, solve, (index) => ({ warm, stopAtDrop: stops[index] })));
+    runs.unshift(runPart(salt, part, cells, solve, (index) => ({ warm, air: true, stopAtDrop: stops[index] })));
   }
   if (part.tests.some(({ steps }) => steps.some((step) => step.do === "warm"))) {
-    runs.push(runPart(salt, part, cells, solve, () => ({ warm: TEMPERATURE.warmer.value })));
+    runs.push(runPart(salt, part, cells, solve, () => ({ warm: TEMPERATURE.warmer.value, air: true })));
+  }
+  if (part.tests.some(({ steps }) => steps.some((step) => step.do === "stand"))) {
+    runs.push(runPart(salt, part, cells, solve, () => ({ warm, air: false })));
   }
   return cells.map((cell, index) => [cell.id, together(runs.map((run) => run[index].prediction))]);
 }

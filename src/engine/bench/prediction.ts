@@ -18,6 +18,8 @@ export interface BenchEvent {
   celsius?: number;
   /** Net ionic equation, balanced in atoms and charge, mhchem with state symbols. */
   equation?: string;
+  /** Why it happens within minutes. */
+  source?: string;
   /** Key of the kinetic gate that let this happen or kept something else from happening. */
   gate?: string;
 }

@@ -9,10 +9,12 @@ const DRAWN_CM3 = 5;
 /** Within this factor of a limit either reading is accepted. */
 export const DOUBTFUL = 3;
 
-/** Whether bubbles are seen: yes, no, or either when they come only slowly, as the tube warms. */
+/** Whether bubbles are seen: yes, no, or either when they come only slowly, as the tube warms. A metal fizzes on, hot or not. */
 export function effervescenceReadings(trace: TestTrace): boolean[] {
   const cm3 = [...trace.bubbles.values()].reduce((sum, volume) => sum + volume, 0);
-  if (trace.hydrogen || cm3 - trace.heatedBubbles >= VISIBILITY.bubbles.value) return [true];
+  const hydrogen = trace.bubbles.get("H2(g)") ?? 0;
+  const atOnce = cm3 - hydrogen - Math.max(0, trace.heatedBubbles - hydrogen);
+  if (Math.max(hydrogen, atOnce) >= VISIBILITY.bubbles.value) return [true];
   return cm3 >= VISIBILITY.bubbles.value ? [false, true] : [false];
 }
 
@@ -36,9 +38,9 @@ export function gasReadings(seen: GasTestSeen): (GasSeen | false)[] {
       return judged(Math.max(carbon, sulfur) / VISIBILITY.limewater.value, { formula, evidence: GAS_EVIDENCE.CO2 });
     }
     case "lighted splint":
-      return seen.hydrogen ? [{ formula: "H2", evidence: GAS_EVIDENCE.H2 }] : [false];
+      return judged(seen.left.H2 / VISIBILITY.splint.value, { formula: "H2", evidence: GAS_EVIDENCE.H2 });
     case "glowing splint":
-      return [false];
+      return judged(seen.left.O2 / VISIBILITY.splint.value, { formula: "O2", evidence: GAS_EVIDENCE.O2 });
   }
 }
 
@@ -57,6 +59,8 @@ export function gasesGivenOff(trace: TestTrace): Gas[] {
   if (trace.pressures.NH3Hot >= VISIBILITY.ammonia.value) gases.push("NH3");
   if (bubbled("SO2(g)") || trace.pressures.SO2 >= VISIBILITY.sulfurDioxide.value) gases.push("SO2");
   if (bubbled("CO2(g)")) gases.push("CO2");
-  if (trace.hydrogen) gases.push("H2");
+  if (bubbled("H2(g)")) gases.push("H2");
+  if (bubbled("O2(g)")) gases.push("O2");
+  if (bubbled("NO(g)")) gases.push("NO2");
   return gases;
 }

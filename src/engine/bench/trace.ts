@@ -3,15 +3,14 @@ import type { Colour, GasTest } from "../practical.ts";
 import type { Amounts } from "./amounts.ts";
 import type { HeatOutcome } from "./heat/heat-solid.ts";
 import type { Sight } from "./sight.ts";
+import type { Reacted } from "./tube.ts";
 
 export interface GasTestSeen {
   test: GasTest;
   /** Partial pressures above the liquid at that moment, atm. */
   atm: { NH3: number; SO2: number; CO2: number };
   /** Gas that had left during the test, cm3 at room temperature. */
-  left: { CO2: number; SO2: number };
-  /** Aluminium is fizzing in warm alkali. */
-  hydrogen: boolean;
+  left: { CO2: number; SO2: number; H2: number; O2: number };
   /** A dry solid is being heated below it. */
   heated?: HeatOutcome;
 }
@@ -38,13 +37,14 @@ export interface TestTrace {
   bubbles: Map<string, number>;
   /** The part of it that left while the tube was being heated: it comes slowly, and some call it effervescence, some do not. */
   heatedBubbles: number;
-  hydrogen: boolean;
   /** Colour given to a flame, when one was tried; false: none of use. */
   flame?: Colour | false;
   /** What heating did to a dry solid. */
   heat?: HeatOutcome;
   /** Largest partial pressures above the liquid at rest during the test, atm; "hot" counts only warmed or boiling tubes. */
   pressures: { NH3Hot: number; SO2: number };
+  /** Changes of oxidation state during the test. */
+  reactions: Reacted[];
   /** Gates that acted during the test. */
   gates: string[];
   /** Solids supersaturated at the end that do not form in minutes. */
@@ -71,7 +71,7 @@ export const emptyTrace = (partTogether: Amounts): TestTrace => ({
   gasTests: [],
   bubbles: new Map(),
   heatedBubbles: 0,
-  hydrogen: false,
+  reactions: [],
   pressures: { NH3Hot: 0, SO2: 0 },
   gates: [],
   heldBack: [],

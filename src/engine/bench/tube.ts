@@ -2,14 +2,29 @@
  * A test tube and what is in it. One cm3 of any solution counts as one gram of water: at bench strength the error is a few per cent in
  * concentration, far below what changes an observation.
  */
-import { ALKALINE, HEAT_OPENS, REDOX_GATES, TEMPERATURE } from "../constants/kinetic-gates.ts";
+import { HEAT_OPENS, TEMPERATURE } from "../constants/kinetic-gates.ts";
 import type { EquilibriumResult, Solver, Start } from "../equilibrium/solve.ts";
-import { compileDatabase } from "../equilibrium/species.ts";
+import { compileDatabase, WATER } from "../equilibrium/species.ts";
 import type { Components } from "./composition.ts";
+import { halfEquations } from "./redox/half-equation.ts";
+import { redoxChanges } from "./redox/index.ts";
+import { AIR, METALS } from "./redox/substances.ts";
 
 /** The chemistry did not come to an answer; the caller reports it and never guesses. */
 export class NoEquilibrium extends Error {
   override name = "NoEquilibrium";
+}
+
+/** A change of oxidation state that has happened in a tube. */
+export interface Reacted {
+  pair: string;
+  /** Balanced, mhchem with states. */
+  equation: string;
+  source: string;
+  /** The potentials leave it near the limit. */
+  borderline: boolean;
+  /** Turns of the equation, mol. */
+  turns: number;
 }
 
 export interface Tube {
@@ -18,12 +33,14 @@ export interface Tube {
   /** Water the contents were brought in, kg. */
   waterKg: number;
   celsius: number;
-  /** Pieces of aluminium foil lie in it. */
-  aluminium: boolean;
+  /** It stands open to the air long enough for that to matter. */
+  air: boolean;
   /** Solids opened by heat so far. */
   opened: string[];
-  /** Gates that have acted so far, with mol turned over. */
-  acted: Map<string, number>;
+  /** Changes of oxidation state so far, by equation, with mol turned over. */
+  reactions: Map<string, Reacted>;
+  /** Pairs of couples that have acted since something was last added or heated. */
+  pairs: Set<string>;
   /** Gas that has left so far, mol by id. */
   left: Map<string, number>;
   result: EquilibriumResult | undefined;
@@ -31,7 +48,7 @@ export interface Tube {
 }
 
 /** Partial pressure at which dissolved gas leaves as bubbles, atm: that of the air around. */
-const BUBBLING = { "CO2(g)": 1, "SO2(g)": 1, "NH3(g)": 1 } as const;
+const BUBBLING = { "CO2(g)": 1, "SO2(g)": 1, "NH3(g)": 1, "H2(g)": 1, "O2(g)": 1, "NO(g)": 1 } as const;
 
 const gasPhases = new Map(
   compileDatabase().phases.flatMap((phase) => (phase.kind === "gas" ? [[phase.id, phase]] : [])),
@@ -43,9 +60,10 @@ export function emptyTube(): Tube {
     contents: {},
     waterKg: 0,
     celsius: TEMPERATURE.room.value,
-    aluminium: false,
+    air: false,
     opened: [],
-    acted: new Map(),
+    reactions: new Map(),
+    pairs: new Set(),
     left: new Map(),
     result: undefined,
     start: undefined,
@@ -58,13 +76,30 @@ export function pour(tube: Tube, perDm3: Components, cm3: number): void {
     tube.contents[id] = (tube.contents[id] ?? 0) + (amount * cm3) / 1000;
   }
   tube.waterKg += cm3 / 1000;
+  tube.pairs.clear();
 }
 
-/** Lets the tube come to rest: gates act, solids form or dissolve, gas above one atmosphere leaves. Needs water in the tube. */
+/** Rounds of equilibrium and redox change after which a mixture is taken to run in circles. */
+const MOST_ROUNDS = 12;
+
+/**
+ * Lets the tube come to rest: solids form or dissolve, gas above one atmosphere leaves, and what can change its oxidation state in minutes
+ * does, until nothing more happens. Needs water in the tube.
+ * @throws NoEquilibrium when the solver gives up or the reactions do not end
+ */
 export function settle(tube: Tube, solve: Solver): EquilibriumResult {
-  passGates(tube);
+  openByHeat(tube);
+  for (let round = 0; round < MOST_ROUNDS; round++) {
+    const result = atEquilibrium(tube, solve);
+    if (!react(tube, result)) return result;
+  }
+  throw new NoEquilibrium(`oxidation and reduction do not come to an end in ${Object.keys(tube.contents).join(", ")}`);
+}
+
+function atEquilibrium(tube: Tube, solve: Solver): EquilibriumResult {
+  const totals = Object.fromEntries(Object.entries(tube.contents).filter(([id]) => !isMetal(id)));
   const outcome = solve(
-    { totals: tube.contents, waterKg: tube.waterKg },
+    { totals, waterKg: tube.waterKg },
     { celsius: tube.celsius, gases: BUBBLING, alsoAllowed: tube.opened },
     tube.start,
   );
@@ -73,6 +108,52 @@ export function settle(tube: Tube, solve: Solver): EquilibriumResult {
   tube.result = outcome;
   tube.start = outcome.start;
   return outcome;
+}
+
+const isMetal = (id: string): boolean => (METALS as readonly string[]).includes(id);
+
+/** Carries out the changes of oxidation state that happen now. Returns whether there were any. */
+function react(tube: Tube, { pH, molality, phases }: EquilibriumResult): boolean {
+  if (!mayReact(tube)) return false;
+  const { contents, waterKg, celsius, air, pairs } = tube;
+  const changes = redoxChanges({ contents, waterKg, pH, molality, phases, celsius, air, acted: pairs });
+  for (const { pair, equation, source, change, turns, borderline } of changes) {
+    for (const [id, moles] of Object.entries(change)) {
+      if (id === AIR) continue;
+      contents[id] = (contents[id] ?? 0) + moles * turns;
+      if (moles < 0 && id !== "H+" && id !== WATER && contents[id] < ABSENT) delete contents[id];
+    }
+    pairs.add(pair);
+    const before = tube.reactions.get(equation);
+    tube.reactions.set(equation, { pair, equation, source, borderline, turns: (before?.turns ?? 0) + turns });
+  }
+  return changes.length > 0;
+}
+
+/** Less than this of a component is none, mol. */
+const ABSENT = 1e-13;
+
+/** Components with an oxidising and with a reducing form in the table of potentials: without one of each nothing can happen. */
+const oxidisers = new Set(
+  halfEquations.flatMap(({ oxidised }) => oxidised.flatMap(({ components }) => Object.keys(components))),
+);
+const reducers = new Set(
+  halfEquations.flatMap(({ reduced }) => reduced.flatMap(({ components }) => Object.keys(components))),
+);
+for (const common of ["H+", WATER]) {
+  oxidisers.delete(common);
+  reducers.delete(common);
+}
+
+function mayReact({ contents, air }: Tube): boolean {
+  const ids = Object.keys(contents);
+  return ids.some((id) => reducers.has(id)) && (air || ids.some((id) => oxidisers.has(id)) || ids.some(isMetal));
+}
+
+function openByHeat(tube: Tube): void {
+  for (const { solid, fromCelsius } of HEAT_OPENS) {
+    if (tube.celsius >= fromCelsius && !tube.opened.includes(solid)) tube.opened = [...tube.opened, solid];
+  }
 }
 
 /** Takes gas out of the tube, mol. */
@@ -92,38 +173,3 @@ export function pressureOf(result: EquilibriumResult, id: string): number {
   const log = result.saturation.get(id);
   return log === undefined ? 0 : 10 ** log;
 }
-
-function passGates(tube: Tube): void {
-  const hot = tube.celsius > TEMPERATURE.room.value;
-  for (const gate of REDOX_GATES) {
-    if (gate.needs.heat && !hot) continue;
-    if (gate.needs.aluminium && !tube.aluminium) continue;
-    const pH = tube.result?.pH ?? 7;
-    if (gate.needs.alkali && pH <= ALKALINE.strong.value) continue;
-    if (gate.needs.notAlkaline && pH > ALKALINE.any.value) continue;
-    if (gate.extent < 1 && tube.acted.has(gate.id)) continue;
-    let turns = Number.POSITIVE_INFINITY;
-    for (const [id, change] of Object.entries(gate.change)) {
-      if (change >= 0 || id === "H+") continue;
-      // What a product binds of this reactant is not free to react.
-      const bound = gate.binds?.ion === id ? gate.binds.moles : 0;
-      const product = gate.binds?.with ?? "";
-      const free = (tube.contents[id] ?? 0) - bound * (tube.contents[product] ?? 0);
-      turns = Math.min(turns, free / (bound * (gate.change[product] ?? 0) - change));
-    }
-    turns *= gate.extent;
-    if (!(turns > 1e-12)) continue;
-    for (const [id, change] of Object.entries(gate.change)) {
-      tube.contents[id] = (tube.contents[id] ?? 0) + change * turns;
-      if (change < 0 && id !== "H+" && tube.contents[id] < 1e-15) delete tube.contents[id];
-    }
-    tube.acted.set(gate.id, (tube.acted.get(gate.id) ?? 0) + turns);
-  }
-  for (const { solid, fromCelsius } of HEAT_OPENS) {
-    if (tube.celsius >= fromCelsius && !tube.opened.includes(solid)) tube.opened = [...tube.opened, solid];
-  }
-}
-
-/** True while aluminium foil fizzes: in warm, strong alkali. */
-export const fizzes = (tube: Tube): boolean =>
-  tube.aluminium && tube.celsius > TEMPERATURE.room.value && (tube.result?.pH ?? 7) > ALKALINE.strong.value;

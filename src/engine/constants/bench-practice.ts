@@ -23,6 +23,8 @@ export const BENCH_PRACTICE = {
   looseSolid: { value: 1, unit: "cm3/g", source: `${COMMON}: from memory, loose powdered salts weigh near 1 g/cm3` },
   flameSolid: { value: 0.1, unit: "g", source: `${COMMON}: a few crystals on the wire` },
   flameSolution: { value: 0.25, unit: "cm3", source: `${COMMON}: five drops on a watch glass` },
+  /** A piece of foil or a granule. */
+  piece: { value: 0.1, unit: "g", source: `${COMMON}: a strip of foil as wide as a finger nail` },
   /** "In excess" for 1 cm3 of sample: we plan tubes for more than the 2 to 3 times its volume that are normally used. */
   excess: {
     value: 4,

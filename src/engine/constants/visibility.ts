@@ -40,6 +40,8 @@ export const VISIBILITY = {
   },
   /** Sulfur dioxide above the liquid that takes the colour from manganate(VII) paper. */
   sulfurDioxide: { value: 1e-5, unit: "atm", source: "from memory: about 10 ppm" },
+  /** Hydrogen or oxygen that a splint shows at the mouth of a tube. */
+  splint: { value: 2, unit: "cm3", source: "common practice, no source: a tenth of a test tube" },
   /** Carbon dioxide drawn off that clouds 1 cm3 of limewater. */
   limewater: {
     value: 0.3,

@@ -36,6 +36,15 @@ export interface Database {
 
 /** Reads reaction rows into a database. Throws a RangeError naming the row when a term is neither a component nor the row's own species. */
 export function compileDatabase(rows: readonly Reaction[] = reactions): Database {
+  if (rows !== reactions) return compile(rows);
+  standard ??= compile(rows);
+  return standard;
+}
+
+/** The database of the whole constant set, read once: every room asks for it. */
+let standard: Database | undefined;
+
+function compile(rows: readonly Reaction[]): Database {
   const components = basis.filter(({ id }) => id !== WATER).map(({ id, charge }) => ({ id, charge }));
   const componentIndex = new Map(components.map(({ id }, index) => [id, index]));
   const species: Species[] = components.map(({ id, charge }, index) => ({

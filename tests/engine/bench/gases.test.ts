@@ -10,8 +10,7 @@ import { cm3, saltWith, show, solve, take, test as tryGas, warm } from "./show.t
 const nothing: GasTestSeen = {
   test: "limewater",
   atm: { NH3: 0, SO2: 0, CO2: 0 },
-  left: { CO2: 0, SO2: 0 },
-  hydrogen: false,
+  left: { CO2: 0, SO2: 0, H2: 0, O2: 0 },
 };
 const named = (seen: Partial<GasTestSeen>) =>
   gasReadings({ ...nothing, ...seen }).map((gas) => (gas ? gas.formula : false));
@@ -37,16 +36,18 @@ describe("limits", () => {
   });
 
   test("limewater: gas that left counts with what is drawn from above, and the greater names it", () => {
-    expect(named({ left: { CO2: 2, SO2: 0 } })).toEqual(["CO2"]);
-    expect(named({ left: { CO2: 0.5, SO2: 0 } })).toEqual(["CO2", false]);
+    expect(named({ left: { ...nothing.left, CO2: 2 } })).toEqual(["CO2"]);
+    expect(named({ left: { ...nothing.left, CO2: 0.5 } })).toEqual(["CO2", false]);
     expect(named({ atm: { NH3: 0, SO2: 0.5, CO2: 0 } })).toEqual(["SO2"]);
     expect(named({})).toEqual([false]);
   });
 
-  test("splints: hydrogen pops, nothing here relights one", () => {
-    expect(named({ test: "lighted splint", hydrogen: true })).toEqual(["H2"]);
-    expect(named({ test: "lighted splint" })).toEqual([false]);
-    expect(named({ test: "glowing splint", hydrogen: true })).toEqual([false]);
+  test("splints: hydrogen pops, oxygen relights, neither does the other's work", () => {
+    expect(named({ test: "lighted splint", left: { ...nothing.left, H2: 10 } })).toEqual(["H2"]);
+    expect(named({ test: "lighted splint", left: { ...nothing.left, O2: 10 } })).toEqual([false]);
+    expect(named({ test: "glowing splint", left: { ...nothing.left, O2: 10 } })).toEqual(["O2"]);
+    expect(named({ test: "glowing splint", left: { ...nothing.left, H2: 10 } })).toEqual([false]);
+    expect(named({ test: "glowing splint" })).toEqual([false]);
   });
 
   test.each([

@@ -58,7 +58,7 @@ describe("components", () => {
     expect(componentsOf({ "Na+": 1, "HCO3-": 1 })).toEqual({ "Na+": 1, "CO3^2-": 1, "H+": 1 });
   });
 
-  test.each(["MnO4-", "Xx+", "constructor", "__proto__", "toString"])("refuses %s by name", (ion) => {
+  test.each(["CH3COOH", "Xx+", "constructor", "__proto__", "toString"])("refuses %s by name", (ion) => {
     expect(() => componentsOf(Object.fromEntries([[ion, 1]]))).toThrow(RangeError);
   });
 });

@@ -15,8 +15,8 @@ describe("no 0.1 mol/dm3 solution of", () => {
   test.each([
     ["Pb^2+", "Cl-", "lead(II) chloride does not dissolve to 0.1 mol/dm3: 17 g/dm3 stays solid"],
     ["Ca^2+", "SO4^2-", "calcium sulfate does not dissolve to 0.1 mol/dm3: 15 g/dm3 stays solid"],
-    ["Cu^2+", "I-", "copper(II) oxidises iodide at once, so there is no such solution"],
-    ["Fe^3+", "I-", "iron(III) oxidises iodide at once, so there is no such solution"],
+    ["Cu^2+", "I-", "copper(II) iodide oxidises itself, so there is no such solution"],
+    ["Fe^3+", "I-", "iron(III) iodide oxidises itself, so there is no such solution"],
     ["Al^3+", "CO3^2-", "water splits aluminium carbonate at 0.1 mol/dm3: 16 g/dm3 of another solid comes out"],
   ])("%s %s", (cation, anion, reason) => {
     expect(cannotBe(saltOf(cation, anion), solution, solve)).toBe(reason);
@@ -41,7 +41,7 @@ describe("no 0.1 mol/dm3 solution of", () => {
 test("a solid must not fall apart in water or of itself", () => {
   expect(cannotBe(saltOf("Ca^2+", "CO3^2-"), { given: "solid" }, solve)).toBeUndefined();
   expect(cannotBe(saltOf("Cu^2+", "I-"), { given: "solid" }, solve)).toBe(
-    "copper(II) oxidises iodide at once, so there is no such solid",
+    "copper(II) iodide oxidises itself, so there is no such solid",
   );
   expect(cannotBe(saltOf("Al^3+", "CO3^2-"), { given: "solid" }, solve)).toBe(
     "water takes aluminium carbonate apart at once, so there is no such solid to give out",

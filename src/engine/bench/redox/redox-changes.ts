@@ -125,8 +125,10 @@ function candidatesIn(state: RedoxState): Candidate[] {
     ({ couple }) => state.pH >= (couple.fromPH ?? -Infinity) && state.pH < (couple.toPH ?? Infinity),
   );
   const found: Candidate[] = [];
-  for (const oxidant of atWork) {
-    for (const reductant of atWork) {
+  const oxidants = atWork.filter(({ oxidised }) => mayTakePart(oxidised, state));
+  const reductants = atWork.filter(({ reduced }) => mayTakePart(reduced, state));
+  for (const oxidant of oxidants) {
+    for (const reductant of reductants) {
       if (oxidant === reductant) continue;
       const passed = passage(oxidant, reductant, at);
       if (!passed || hasActed(oxidant, reductant, passed.extent, state.acted)) continue;
@@ -140,6 +142,20 @@ function candidatesIn(state: RedoxState): Candidate[] {
     }
   }
   return found;
+}
+
+/** Whether a side of a half-equation can take part: something of it besides the solvent is there. What is missing may cancel in the pair. */
+function mayTakePart(side: readonly Part[], state: RedoxState): boolean {
+  const own = side.filter(({ components }) => Object.keys(components).some((id) => id !== "H+" && id !== "H2O"));
+  return own.length === 0 || own.some((part) => isThere(part, state));
+}
+
+/** Whether a substance of a half-equation can be there at all: its components are, or it is the solvent's own, or the air's. */
+function isThere({ id, components }: Part, { contents, air }: RedoxState): boolean {
+  if (AIR in components || id === AIR) return air || AIR in contents;
+  return Object.keys(components).every(
+    (component) => component === "H+" || component === "H2O" || (contents[component] ?? 0) > ABSENT,
+  );
 }
 
 /** Below this pH a reaction uses up acid that was poured in; above it, water and weak acids give what little it needs. Our choice. */
