@@ -1,8 +1,8 @@
-/** What an ion test shows for every ion of its kind, worked out from the steps its page names. */
+/** What an ion test shows for every ion of its kind on the school list, worked out from the steps its page names. */
 import { predictSalt } from "../engine/bench/predict.ts";
 import type { Prediction } from "../engine/bench/prediction.ts";
 import { saltOf } from "../engine/bench/salt.ts";
-import { ANIONS, CATIONS } from "../engine/constants/ions.ts";
+import { ION_LISTS } from "../engine/constants/ions.ts";
 import { createSolver } from "../engine/equilibrium/solve.ts";
 import type { Procedure, Step } from "../engine/practical.ts";
 import { phrase } from "../engine/wording/phrase.ts";
@@ -31,7 +31,7 @@ const solve = createSolver();
 /** Rows for all ions of the kind, those with nothing to see gathered in the last. */
 export function ionTestRows(kind: "cation" | "anion", stages: readonly TriedStage[]): IonTestRow[] {
   const parts: Procedure = [{ label: "a", title: "test", tests: stages.map(({ steps }) => ({ steps })) }];
-  const rows = (kind === "cation" ? CATIONS : ANIONS).map((ion) => {
+  const rows = ION_LISTS.school[`${kind}s`].map((ion) => {
     const salt = kind === "cation" ? saltOf(ion, PARTNER.cation) : saltOf(PARTNER.anion, ion);
     const shown = [...predictSalt({ ions: salt.ions, molPerDm3: TRIED_AT }, parts, solve).values()];
     return {

@@ -19,8 +19,11 @@ function peel(word: string): [before: string, core: string, after: string] {
   return closed > open ? ["", wrapped.slice(0, -1), `)${stop}`] : ["", wrapped, stop];
 }
 
+/** A number and its unit stay on one line. */
+const UNIT = /(\d) (?=(?:[cd]m3|g|mm|mol|min|s|%)(?![\w²³]))/g;
+
 function typeset(text: string, formula: (core: string) => string): string {
-  return text.replace(/[^\s,;:"&]+/g, (word) => {
+  return text.replace(UNIT, "$1\u00a0").replace(/[^\s,;:"&]+/g, (word) => {
     const [before, core, after] = peel(word);
     if (/(?:^|\/)[cd]m\^?3$/.test(core)) return before + core.replace(/\^?3$/, "³") + after;
     const isFormula = FORMULA.test(core) && HAS_FIGURES.test(core) && (!SAMPLE.test(core) || DIATOMIC.test(core));
@@ -29,7 +32,7 @@ function typeset(text: string, formula: (core: string) => string): string {
 }
 
 /**
- * The sentence with Unicode sub- and superscripts for formulas, and cm³ and dm³ for units; all other words stay as they are.
+ * The sentence with Unicode sub- and superscripts for formulas, cm³ and dm³ for units, no break before them; all other words stay as they are.
  *
  * @example plain("7.8 g/dm3 of BaSO4.") // "7.8 g/dm³ of BaSO₄."
  */

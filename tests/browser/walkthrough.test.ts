@@ -6,7 +6,11 @@ import { openPage, type ReaderOptions } from "./setup/open-page.ts";
 const LAMP_ROOM = "practicals/lamp-room-shelf/";
 
 /** What the walkthrough's own record shows, told by the trade's tables for these salts at these tests. */
-const GIVEN = ["R holds Zn2+ and SO42−.", "S holds Al3+ and Cl−.", "T holds NH4+ and Cl−."];
+const GIVEN = [
+  "R holds zinc sulfate, ZnSO4: Zn2+ and SO42−.",
+  "S holds aluminium chloride, AlCl3: Al3+ and Cl−.",
+  "T holds ammonium chloride, NH4Cl: NH4+ and Cl−.",
+];
 
 /** The walkthrough with every island started. */
 async function openWalkthrough(options: ReaderOptions = {}) {
@@ -43,8 +47,10 @@ test("a changed observation changes the conclusion, is spoken, and is taken back
   // Without the barium precipitate R is no sulfate; the acid gave no gas, so no carbonate; S and T share the chloride and the shelf
   // holds two anions: nitrate is left.
   await observation("c(ii) for R").selectOption({ label: "no visible change" });
-  expect(await sentences(conclude)).toEqual(["R holds Zn2+ and NO3−.", ...GIVEN.slice(1)]);
-  expect(await spoken.textContent()).toMatch(/^c\(ii\) for R: no visible change\. R holds \S+ and \S+\. S holds .*\.$/);
+  expect(await sentences(conclude)).toEqual(["R holds zinc nitrate, Zn(NO3)2: Zn2+ and NO3−.", ...GIVEN.slice(1)]);
+  expect(await spoken.textContent()).toMatch(
+    /^c\(ii\) for R: no visible change\. R holds zinc nitrate, \S+ \S+ and \S+\. S holds .*\.$/,
+  );
   expect(await record.getByRole("row", { name: /^c\(ii\)/ }).textContent()).toContain(
     "changed, was: white precipitate",
   );

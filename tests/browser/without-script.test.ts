@@ -12,7 +12,11 @@ test("without script the walkthrough shows record, conclusion and plan", async (
 
   const conclude = page.getByRole("region", { name: /^Conclude/ });
   const sentences = await conclude.getByRole("listitem").allTextContents();
-  expect(sentences).toEqual(["R holds Zn2+ and SO42−.", "S holds Al3+ and Cl−.", "T holds NH4+ and Cl−."]);
+  expect(sentences).toEqual([
+    "R holds zinc sulfate, ZnSO4: Zn2+ and SO42−.",
+    "S holds aluminium chloride, AlCl3: Al3+ and Cl−.",
+    "T holds ammonium chloride, NH4Cl: NH4+ and Cl−.",
+  ]);
   for (const sample of ["R", "S", "T"]) {
     expect(await conclude.getByRole("table", { name: `Evidence for ${sample}` }).isVisible()).toBe(true);
   }

@@ -1,25 +1,47 @@
 /** Which cautions belong beside a part of the procedure. */
 import type { CollectionEntry } from "astro:content";
-import type { Part } from "../../engine/practical.ts";
+import { SAMPLE_CAUTIONS } from "../../engine/constants/bench-cautions.ts";
+import { GAS_SAFETY } from "../../engine/constants/gas-safety.ts";
+import { reagentRank } from "../../engine/planning/reagent-plan.ts";
+import type { Gas, Part } from "../../engine/practical.ts";
+
+/** A toxic gas comes before everything else: it comes unasked, and some must leave before the step. */
+const TOXIC_GAS = -1;
+/** Burns and the like: what is done with heat stands after what blinds or poisons, before what irritates. */
+const OPERATION = 1;
 
 /**
- * The cautions that cover a reagent, a verb or a gas of the part, in the order of the list.
+ * The cautions that cover a reagent, a verb or a gas of the part, or an ion a sample may hold, the worst hazard first.
  *
+ * @param ions cations the paper allows
  * @param gases formulas of the gases that may come off in this part
  */
 export function cautionsFor(
   part: Part,
   gases: readonly string[],
+  ions: readonly string[],
   all: readonly CollectionEntry<"cautions">[],
 ): CollectionEntry<"cautions">[] {
   const steps = part.tests.flatMap((test) => test.steps);
-  const met = new Set<string>([
-    ...gases,
-    ...steps.map((step) => step.do),
-    ...steps.flatMap((step) => (step.do === "add" ? [step.reagent] : [])),
+  const ranks = new Map<string, number>([
+    ...ions.flatMap((ion): [string, number][] => (SAMPLE_CAUTIONS[ion] ? [[ion, SAMPLE_CAUTIONS[ion].rank]] : [])),
+    ...gases.map((gas): [string, number] => [gas, gasRank(gas as Gas)]),
+    ...steps.flatMap((step): [string, number][] =>
+      step.do === "add" ? [[step.reagent, reagentRank(step.reagent)]] : [],
+    ),
+    ...steps.map((step): [string, number] => [step.do, OPERATION]),
   ]);
   const hot = steps.some((step) => step.do === "warm" || step.do === "boil");
   const foil = steps.some((step) => step.do === "add" && step.reagent.startsWith("Al("));
-  if (hot && foil) met.add("foil in hot alkali");
-  return all.filter(({ data }) => data.covers.some((one) => met.has(one)));
+  if (hot && foil) ranks.set("foil in hot alkali", OPERATION);
+  const rankOf = ({ data }: CollectionEntry<"cautions">) =>
+    Math.min(...data.covers.map((one) => ranks.get(one) ?? Number.POSITIVE_INFINITY));
+  return all
+    .filter((one) => rankOf(one) < Number.POSITIVE_INFINITY)
+    .toSorted((a, b) => rankOf(a) - rankOf(b) || KINDS.indexOf(a.data.kind) - KINDS.indexOf(b.data.kind));
 }
+
+/** Order of cautions that are equally serious. */
+const KINDS = ["reagent", "gas", "operation"];
+
+const gasRank = (gas: Gas): number => (/toxic/.test(GAS_SAFETY[gas].hazard) ? TOXIC_GAS : GAS_SAFETY[gas].rank);

@@ -1,6 +1,6 @@
 /** A step of the procedure as an instruction: "Add sodium hydroxide (1 mol/dm3) drop by drop, shaking, until in excess." */
 import { GAS_SAFETY } from "../../engine/constants/gas-safety.ts";
-import type { PlannedReagent } from "../../engine/planning/bench-plan.ts";
+import type { BenchPlan, PlannedReagent } from "../../engine/planning/bench-plan.ts";
 import type { Duration, Gas, GasTest, Part, Sample, Step, Test } from "../../engine/practical.ts";
 import { list } from "../sentence.ts";
 
@@ -8,7 +8,29 @@ import { list } from "../sentence.ts";
 export interface Bench {
   reagents: readonly PlannedReagent[];
   /** What is taken: see `wordSample`. */
-  sample: string;
+  sample: Taken;
+  /** Most that is added of a reagent in excess, cm3, by its id. */
+  excess: Readonly<Record<string, number>>;
+  /** A solid is heated in the tube, so not even water may be in it. */
+  dry: boolean;
+}
+
+/** Of which samples a part takes. */
+export interface Taken {
+  /** "solution P", "each solution". */
+  words: string;
+  /** " (P and Q)" when there are several. */
+  letters: string;
+  several: boolean;
+}
+
+/** The bench as the steps of one part need it. */
+export function benchOf(part: Part, samples: readonly Sample[], plan: BenchPlan): Bench {
+  const marks = plan.tubes.filter((tube) => tube.part === part.label).flatMap((tube) => tube.marks);
+  const excess: Record<string, number> = {};
+  for (const { excess: one } of marks) if (one) excess[one.reagent] = Math.max(one.cm3, excess[one.reagent] ?? 0);
+  const dry = part.tests.some((test) => test.steps.some((step) => step.do === "heat solid"));
+  return { reagents: plan.reagents, sample: wordSample(part, samples), excess, dry };
 }
 
 const time = ({ min }: Duration) => (min < 1 ? `${Math.round(min * 60)} s` : `${min} min`);
@@ -25,28 +47,60 @@ const GAS_TEST: Record<GasTest, string> = {
     "Hold a paper wetted with acidified potassium manganate(VII) at the mouth of the tube.",
 };
 
-function reagent(step: Extract<Step, { do: "add" }>, { reagents }: Bench): string {
+function reagent(step: Extract<Step, { do: "add" }>, { reagents }: Pick<Bench, "reagents">): string {
   const planned = reagents.find(({ id }) => id === step.reagent);
   const name = planned?.name ?? step.reagent;
   const strength = step.at ? `${figure(step.at.molPerDm3)} mol/dm3` : planned?.concentration;
   return strength && !name.includes("mol/dm") ? `${name} (${strength})` : name;
 }
 
-/** One step as a whole sentence. */
-export function wordStep(step: Step, bench: Bench): string {
+/** The steps of a test as whole sentences, in order. `gas`: one may come off. */
+export function wordSteps(steps: readonly Step[], bench: Bench, gas: boolean): string[] {
+  return steps.flatMap((step, index) => {
+    const before = steps[index - 1];
+    // "Add ..., shake" has said it already.
+    if (step.do === "shake" && before?.do === "add" && !("pieces" in before.amount)) return [];
+    return wordStep(step, bench, gas ? fizzing(steps[index + 1]) : "; shake");
+  });
+}
+
+/** A tube from which a gas is awaited is not shaken: the gas would be gone before its test, and the froth out of the tube. */
+const fizzing = (next: Step | undefined): string =>
+  next?.do === "test gas" ? ", a little at a time" : ", a little at a time; shake when the fizzing is over";
+
+function wordTake(step: Extract<Step, { do: "take" }>, { sample, dry }: Bench): string {
+  const amount = "volume" in step ? `${figure(step.volume.cm3)} cm3` : `${figure(step.mass.g)} g`;
+  const tube = `clean, ${dry ? "dry, " : ""}labelled tube`;
+  const into = sample.several ? `its own ${tube}` : `a ${tube}`;
+  return `Put ${amount} of ${sample.words}${sample.letters} into ${into}.`;
+}
+
+function wordAdd(step: Extract<Step, { do: "add" }>, bench: Bench, then: string): string {
+  const what = reagent(step, bench);
+  const { amount } = step;
+  if ("inExcess" in amount) {
+    const most = bench.excess[step.reagent];
+    const limit = most === undefined ? "" : `; ${figure(most)} cm3 at most`;
+    return `Add ${what} drop by drop, shaking, until nothing more changes${limit}.`;
+  }
+  if ("pieces" in amount) return `Add ${amount.pieces} small ${amount.pieces === 1 ? "piece" : "pieces"} of ${what}.`;
+  if ("drops" in amount) return `Add ${amount.drops} ${amount.drops === 1 ? "drop" : "drops"} of ${what}${then}.`;
+  return `Add ${figure(amount.volume.cm3)} cm3 of ${what}${then}.`;
+}
+
+const wordFlame = ({ words, letters, several }: Taken): string[] => [
+  "Dip the wire into dilute hydrochloric acid on a watch glass and hold it in the roaring flame; repeat until it gives no colour.",
+  `Wet it with the acid once more and touch it to a little of ${words}${letters} on another watch glass.`,
+  `Hold it at the edge of the roaring flame and look at once.${several ? " Clean the wire again before the next sample." : ""}`,
+];
+
+/** One step as a sentence, or as several; `then` ends what is said of an addition. */
+function wordStep(step: Step, bench: Bench, then: string): string | string[] {
   switch (step.do) {
     case "take":
-      return "volume" in step
-        ? `Take ${figure(step.volume.cm3)} cm3 of ${bench.sample} into a clean tube.`
-        : `Take ${figure(step.mass.g)} g of ${bench.sample} into a clean, dry tube.`;
-    case "add": {
-      const what = reagent(step, bench);
-      const { amount } = step;
-      if ("inExcess" in amount) return `Add ${what} drop by drop, shaking, until in excess.`;
-      if ("drops" in amount) return `Add ${amount.drops} ${amount.drops === 1 ? "drop" : "drops"} of ${what}; shake.`;
-      if ("volume" in amount) return `Add ${figure(amount.volume.cm3)} cm3 of ${what}; shake.`;
-      return `Add ${amount.pieces} small ${amount.pieces === 1 ? "piece" : "pieces"} of ${what}.`;
-    }
+      return wordTake(step, bench);
+    case "add":
+      return wordAdd(step, bench, then);
     case "shake":
       return "Shake the tube gently.";
     case "warm":
@@ -62,12 +116,12 @@ export function wordStep(step: Step, bench: Bench): string {
     case "test gas":
       return GAS_TEST[step.with];
     case "flame":
-      return "Do a flame test: a little on a clean wire, held at the edge of a roaring flame.";
+      return wordFlame(bench.sample);
   }
 }
 
 /** A test in a few words for a table: the paper's own, or its reagents and actions. */
-export function wordTest(test: Test, bench: Bench): string {
+export function wordTest(test: Test, bench: Pick<Bench, "reagents">): string {
   if (test.says) return test.says;
   const words = test.steps.flatMap((step): string[] => {
     switch (step.do) {
@@ -95,11 +149,13 @@ export function wordTest(test: Test, bench: Bench): string {
   return words.length > 0 ? words.join(", then ") : "look";
 }
 
-/** "solution P", "each solution (P and Q)": what a part takes of its samples. */
-export function wordSample(part: Part, samples: readonly Sample[]): string {
+/** What a part takes of its samples. */
+function wordSample(part: Part, samples: readonly Sample[]): Taken {
   const on = samples.filter(({ label }) => !part.samples || part.samples.includes(label));
   const form = part.from ?? (on.every(({ given }) => given === "solid") ? "solid" : "solution");
-  return on.length === 1 ? `${form} ${on[0].label}` : `each ${form} (${list(on.map(({ label }) => label))})`;
+  const letters = list(on.map(({ label }) => label));
+  if (on.length === 1) return { words: `${form} ${letters}`, letters: "", several: false };
+  return { words: `each ${form}`, letters: ` (${letters})`, several: true };
 }
 
 /** The name of a gas given by its formula; a formula the engine has no row for passes as it is. */

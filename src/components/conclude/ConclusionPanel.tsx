@@ -1,31 +1,34 @@
 import type { PredictionTable, TableRecord } from "../../engine/bench/prediction-table.ts";
 import type { Conclusion } from "../../engine/deduction/conclusion.ts";
+import type { IonNames } from "../names.ts";
 import { Words } from "../Words.tsx";
 import { Matrix } from "./Matrix.tsx";
 import { Repeats } from "./Repeats.tsx";
 
 interface Props {
   table: PredictionTable;
+  names: IonNames;
   record: TableRecord;
   conclusion: Conclusion;
   /** One sentence for each sample. */
   headlines: string[];
 }
 
-/** What the paper's own statements struck out, each said once. */
+/** From so many ways on, their number tells a reader nothing. */
+const MANY_WAYS = 100;
+
+/** What the paper's own statements struck out, each said once; the engine joins those that act together with ", and ". */
 function statements(conclusion: Conclusion): string[] {
   const said = conclusion.samples.flatMap((sample) =>
     sample.ions.flatMap((ion) =>
-      ion.standing === "impossible"
-        ? ion.reasons.flatMap((reason) => (reason.by === "paper" ? [reason.statement] : []))
-        : [],
+      ion.reasons.flatMap((reason) => (reason.by === "paper" ? reason.statement.split(", and ") : [])),
     ),
   );
   return [...new Set(said)];
 }
 
 /** What follows from the record: the verdict, what to repeat, and the evidence for each sample. */
-export function ConclusionPanel({ table, record, conclusion, headlines }: Props) {
+export function ConclusionPanel({ table, names, record, conclusion, headlines }: Props) {
   const paper = statements(conclusion);
   const ways = conclusion.assignments;
   return (
@@ -43,17 +46,19 @@ export function ConclusionPanel({ table, record, conclusion, headlines }: Props)
           <b>What the paper adds:</b> <Words of={paper.join("; ")} />.
         </p>
       )}
-      <p class="small soft">
-        {ways === 0 && "No way to give every sample a salt agrees with the record and the paper."}
-        {ways === 1 && "This is the only way to give every sample a salt that agrees with the record and the paper."}
-        {ways > 1 && `${ways} ways to give every sample a salt still agree with the record and the paper.`}
-      </p>
+      {ways < MANY_WAYS && (
+        <p class="small soft">
+          {ways === 0 && "No way to give every sample a salt agrees with the record and the paper."}
+          {ways === 1 && "This is the only way to give every sample a salt that agrees with the record and the paper."}
+          {ways > 1 && `${ways} ways to give every sample a salt still agree with the record and the paper.`}
+        </p>
+      )}
       <p class="small">
         <span class="tick" /> fits, <span class="cross" /> clashes, <span class="none" /> says nothing: not done, or all
         ions look the same there.
       </p>
       {conclusion.samples.map((of) => (
-        <Matrix key={of.sample} table={table} record={record} of={of} />
+        <Matrix key={of.sample} table={table} names={names} record={record} of={of} />
       ))}
     </>
   );

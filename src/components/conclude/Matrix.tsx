@@ -1,5 +1,7 @@
 import type { PredictionTable, TableRecord } from "../../engine/bench/prediction-table.ts";
+import { candidates } from "../../engine/deduction/candidates.ts";
 import type { IonStanding, SampleConclusion } from "../../engine/deduction/conclusion.ts";
+import type { IonNames } from "../names.ts";
 import { Words } from "../Words.tsx";
 import { type Evidence, type EvidenceRow, evidence, testsOf } from "./evidence.ts";
 import { reasonFor } from "./reason.ts";
@@ -20,13 +22,17 @@ const waitsFor = (ion: IonStanding) => ion.reasons.find((reason) => reason.by ==
 
 interface Props {
   table: PredictionTable;
+  names: IonNames;
   record: TableRecord;
   of: SampleConclusion;
 }
 
 /** The allowed ions of one sample against its tests, with the reason for each that is struck out. */
-export function Matrix({ table, record, of }: Props) {
+export function Matrix({ table, names, record, of }: Props) {
+  const place = table.samples.findIndex(({ label }) => label === of.sample);
   const tests = testsOf(table, of.sample);
+  const all = candidates(table, record, place);
+  const about = { table, names, of, set: table.sets[table.samples[place].set], candidates: all, tests };
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable with the keyboard
     <section class="scroll" aria-label={`Evidence for ${of.sample}`} tabIndex={0}>
@@ -62,10 +68,10 @@ export function Matrix({ table, record, of }: Props) {
                 return (
                   <tr key={ion.ion} class={out ? "out" : undefined}>
                     <th scope="row">
-                      <Words of={ion.ion} />
+                      <Words of={ion.ion} /> <span class="name">{names[ion.ion]}</span>
                     </th>
                     {row.tests.map((said, index) => (
-                      <td key={tests[index]} class={CLASS[said]}>
+                      <td key={tests[index]} class={CLASS[said]} data-head={table.cells[tests[index]].id}>
                         <span class="vh">{WORD[said]}</span>
                       </td>
                     ))}
@@ -74,7 +80,7 @@ export function Matrix({ table, record, of }: Props) {
                       {waits && <>waits for {waits.sample}</>}
                       {out && (
                         <>
-                          <b class="clash">out:</b> <Words of={reasonFor(table, ion, row, tests)} />
+                          <b class="clash">out:</b> <Words of={reasonFor(about, ion, row)} />
                         </>
                       )}
                     </td>

@@ -1,52 +1,109 @@
-/** Why an ion is ruled out, in words. */
-import type { PredictionTable } from "../../engine/bench/prediction-table.ts";
-import type { IonStanding, Reason } from "../../engine/deduction/conclusion.ts";
+/** Why an ion is ruled out, in words: by the salt it would make with the partner the sample really has. */
+import type { PredictionSet, PredictionTable } from "../../engine/bench/prediction-table.ts";
+import type { Candidate } from "../../engine/deduction/candidates.ts";
+import type { IonStanding, Reason, SampleConclusion } from "../../engine/deduction/conclusion.ts";
+import type { IonNames } from "../names.ts";
 import type { EvidenceRow } from "./evidence.ts";
 
-/** One reason as a clause; formulas in mhchem notation. */
-function clause(table: PredictionTable, reason: Reason): string {
-  switch (reason.by) {
-    case "paper":
-      return `the paper says: ${reason.statement}`;
-    case "another sample":
-      return `not decided before ${reason.sample} is put right`;
-    case "cannot be":
-      return reason.reason;
-    case "observation":
-      return `as ${table.salts[reason.salt].formula}, ${sight(table, reason.cell, reason.wouldShow, reason.fact)}`;
-  }
+/** So many salts of an ion are told one by one. */
+const TOLD = 2;
+
+type Observation = PredictionTable["cells"][number]["readings"][number];
+
+/** How plain a sight is that the record lacks: 0 something appears, 1 a solid stays or goes, 2 nothing is seen. */
+function plainness({ precipitate, gas, effervescence, flame, fate }: Observation): number {
+  if (precipitate || gas || effervescence || flame) return 0;
+  return fate ? 1 : 2;
 }
 
-function sight(table: PredictionTable, cell: string, reading: number, fact: number): string {
-  const words = table.cells.find(({ id }) => id === cell)?.words[reading];
-  return `at ${cell} would show: ${words}${fact < 0 ? "" : ` (${table.facts[fact]})`}`;
+/** Place of the lowest bit set, from 0: the likeliest of the readings in a mask. */
+const first = (mask: number) => 31 - Math.clz32(mask & -mask);
+
+export interface Case {
+  table: PredictionTable;
+  names: IonNames;
+  of: SampleConclusion;
+  /** The predictions for the sample, and every salt it may hold against its own observations. */
+  set: PredictionSet;
+  candidates: Candidate[];
+  /** The test at each place of an evidence row, as its place in the table's cells. */
+  tests: readonly number[];
 }
 
 /**
- * The clearest reason. Best is one test at which every salt of the ion clashes and all would show the same; else a statement of the
- * paper, because a salt that only the paper excludes came closest; else the salt that clashes with the fewest observations stands
- * for all.
+ * Prefers the salts of the ion with a partner that is certain in the sample, then with one that is possible, then all of them.
  *
  * @param row the ion's evidence
- * @param tests the test at each place of the row, as its place in the table's cells
- * @example "at a(ii) would show: dissolves, colourless solution (99 % as Al(OH)4-)"
+ * @example "at a(ii) would show: precipitate dissolves, giving a colourless solution (99 % of the Al(OH)3 dissolves)"
  */
-export function reasonFor(
-  table: PredictionTable,
-  ion: IonStanding,
-  row: EvidenceRow,
-  tests: readonly number[],
-): string {
-  const decisive = row.wouldShow.findIndex((readings) => readings.length === 1);
-  if (decisive >= 0) {
-    const cell = table.cells[tests[decisive]].id;
-    const own = ion.reasons.find((reason) => reason.by === "observation" && reason.cell === cell);
-    return sight(table, cell, row.wouldShow[decisive][0], own?.by === "observation" ? own.fact : -1);
+export function reasonFor(of: Case, ion: IonStanding, row: EvidenceRow): string {
+  const reasons = withLikelyPartner(of, ion);
+  // Where all salts of the ion would show the same, that one sight says it all.
+  const shared = of.candidates.find(({ salt, clashes }) => reasons.some(isOf(salt)) && clashes.some(alike(of, row)));
+  if (shared) return observed(of, shared.salt, row);
+  const clauses = [...new Set(reasons.map((reason) => clause(of, reason, row)))];
+  if (clauses.length <= TOLD) return clauses.join("; ");
+  const closest = reasons.find(isOf(row.closest));
+  return `${closest ? clause(of, closest, row) : clauses[0]}; with other partners it clashes elsewhere`;
+}
+
+const isOf = (salt: number | undefined) => (reason: Reason) => reason.by === "observation" && reason.salt === salt;
+
+/** All salts of the ion would show the same at this cell, and none what is recorded. */
+const alike =
+  ({ tests }: Case, row: EvidenceRow) =>
+  (cell: number) =>
+    row.wouldShow[tests.indexOf(cell)]?.length === 1;
+
+function withLikelyPartner({ table, of }: Case, ion: IonStanding): Reason[] {
+  const other = ion.kind === "cation" ? "anion" : "cation";
+  const partner = (reason: Reason) => ("salt" in reason ? table.salts[reason.salt]?.[other] : undefined);
+  for (const standing of ["certain", "possible"]) {
+    const ions = of.ions.filter((one) => one.kind === other && one.standing === standing).map((one) => one.ion);
+    const found = ion.reasons.filter((reason) => ions.includes(partner(reason) ?? ""));
+    if (found.length > 0) return found;
+    // The one salt that only the paper excludes carries no salt of its own.
+    const paper = ion.reasons.filter(({ by }) => by === "paper");
+    if (ions.length > 0 && paper.length > 0) return paper;
   }
-  const paper = ion.reasons.find((reason) => reason.by === "paper");
-  if (paper) return `its own tests fit, but ${clause(table, paper)}`;
-  const first =
-    ion.reasons.find((reason) => reason.by === "observation" && reason.salt === row.closest) ?? ion.reasons[0];
-  const others = new Set(ion.reasons.map((reason) => clause(table, reason))).size - 1;
-  return `${clause(table, first)}${others > 0 ? `; its other salts are out too (${others})` : ""}`;
+  return ion.reasons;
+}
+
+/** One reason as a clause; formulas in mhchem notation. */
+function clause(of: Case, reason: Reason, row: EvidenceRow): string {
+  switch (reason.by) {
+    case "paper":
+      return `its own tests fit, but the paper says: ${reason.statement}`;
+    case "not together":
+      return `its own tests fit, but not all samples together: ${reason.statement}`;
+    case "another sample":
+      return `not decided before ${reason.sample} is put right`;
+    case "cannot be":
+      return cannotBe(of, reason.salt, reason.reason);
+    case "observation":
+      return observed(of, reason.salt, row);
+  }
+}
+
+/** "lead(II) chloride does not dissolve to 0.1 mol/dm3"; a reason that does not name the salt gets its formula. */
+function cannotBe({ table, names }: Case, salt: number, reason: string): string {
+  const entry = table.salts[salt];
+  return !entry || reason.includes(names[entry.cation]) ? reason : `${entry.formula}: ${reason}`;
+}
+
+/** The plainest of the tests at which the salt clashes: one at which all salts of the ion look alike if there is one, else the first of equals. */
+function observed(of: Case, salt: number, row: EvidenceRow): string {
+  const { table, set, candidates } = of;
+  const candidate = candidates.find((one) => one.salt === salt) as Candidate;
+  const common = candidate.clashes.filter(alike(of, row));
+  const sights = (common.length > 0 ? common : candidate.clashes).map((cell) => {
+    const reading = first(set.accepts[candidate.row][cell]);
+    return { cell, reading, plain: plainness(table.cells[cell].readings[reading]) };
+  });
+  const [{ cell, reading }] = sights.sort((a, b) => a.plain - b.plain || a.cell - b.cell);
+  const { id, words, readings } = table.cells[cell];
+  const { precipitate, effervescence } = readings[reading];
+  // An amount says how plainly it would be seen; of a solid that goes or a paper that turns the words say enough.
+  const fact = precipitate || effervescence ? table.facts[set.facts[candidate.row][cell]] : undefined;
+  return `${common.length > 0 ? "" : `as ${table.salts[salt].formula}, `}at ${id} would show: ${words[reading]}${fact ? ` (${fact})` : ""}`;
 }

@@ -1,47 +1,44 @@
 /** The rack: every tube to scale with its fill marks, for the tubes the school really has. Reads fully as built, without script. */
 import { useState } from "preact/hooks";
-import { BOILING_TUBES, HARD_GLASS_TUBE, TEST_TUBES, type TubeSize } from "../../engine/constants/glassware.ts";
 import { brimCapacity, depthOfVolume, depthRange } from "../../engine/planning/geometry.ts";
+import { useAwake } from "../awake.ts";
 import { list } from "../sentence.ts";
 import { Words } from "../Words.tsx";
-import type { RackTube } from "./rack.ts";
-import { figure, Tube } from "./Tube.tsx";
+import type { DrawnSize, RackTube, TubeKind } from "./rack.ts";
+import { figure, Tube, upTo } from "./Tube.tsx";
 
-const KINDS = [
-  { name: "Test-tubes, kept cold", sizes: TEST_TUBES },
-  { name: "Boiling tubes, heated", sizes: BOILING_TUBES },
-  { name: "Hard-glass tubes", sizes: [HARD_GLASS_TUBE] },
-];
 /** A label stays on one line. */
 const unbroken = (label: string) => label.replace(/ /g, "\u00a0");
 /** Volumes that differ by less are the same, cm3. */
 const ROUNDING = 1e-9;
-const kindOf = (id: string) => KINDS.findIndex((kind) => kind.sizes.some((size) => size.id === id));
 
 /** Why the tube will not do, or nothing. Fillings are the greatest the tests may need. */
-function faultOf(tube: RackTube, size: TubeSize, shakenFill: number): string | undefined {
+function faultOf(tube: RackTube, size: DrawnSize, shakenFill: number): string | undefined {
   const most = Math.max(0, ...tube.marks.map((mark) => mark.cm3));
   const brim = brimCapacity(size);
   const needs = `the tests may need ${figure(most)} cm³`;
-  if (most > brim) return `${needs}, and this tube holds ${figure(brim)} cm³ to the brim.`;
+  if (most > brim) return `${needs}, and this tube holds ${upTo(brim)} cm³ to the brim.`;
   const limit = (tube.heatedFill ?? 1) * brim;
-  if (most > limit + ROUNDING) return `${needs}; this tube is heated with at most ${figure(limit)} cm³.`;
-  if (most > brim * shakenFill) return `${needs}, too much to shake in a tube that holds ${figure(brim)} cm³.`;
+  if (most > limit + ROUNDING) return `${needs}; this tube is heated with at most ${upTo(limit)} cm³.`;
+  if (most > brim * shakenFill) return `${needs}, too much to shake in a tube that holds ${upTo(brim)} cm³.`;
   return undefined;
 }
 
 interface Props {
   tubes: RackTube[];
+  /** The kinds of tube among them. */
+  kinds: TubeKind[];
   /** Part of the brim volume above which a tube cannot be shaken. */
   shakenFill: number;
 }
 
-export default function BenchPlan({ tubes, shakenFill }: Props) {
-  const kinds = KINDS.map((_, index) => tubes.find((tube) => kindOf(tube.size) === index)?.size);
-  const [chosen, choose] = useState(kinds);
-  const sizeOf = (tube: RackTube): TubeSize => {
+export default function BenchPlan({ tubes, kinds, shakenFill }: Props) {
+  const kindOf = (id: string) => kinds.findIndex((kind) => kind.sizes.some((size) => size.id === id));
+  const awake = useAwake();
+  const [chosen, choose] = useState(kinds.map((_, index) => tubes.find((tube) => kindOf(tube.size) === index)?.size));
+  const sizeOf = (tube: RackTube): DrawnSize => {
     const kind = kindOf(tube.size);
-    return KINDS[kind].sizes.find((size) => size.id === chosen[kind]) as TubeSize;
+    return kinds[kind].sizes.find((size) => size.id === chosen[kind]) as DrawnSize;
   };
   const rack = tubes.map((tube) => {
     const size = sizeOf(tube);
@@ -56,13 +53,14 @@ export default function BenchPlan({ tubes, shakenFill }: Props) {
   return (
     <>
       <p class="tools screen">
-        {KINDS.map(
+        {kinds.map(
           (kind, index) =>
-            kinds[index] &&
             kind.sizes.length > 1 && (
               <label key={kind.name}>
                 {kind.name}:{" "}
                 <select
+                  autocomplete="off"
+                  disabled={!awake}
                   value={chosen[index]}
                   onChange={(event) => choose(chosen.map((id, k) => (k === index ? event.currentTarget.value : id)))}
                 >
@@ -104,10 +102,14 @@ export default function BenchPlan({ tubes, shakenFill }: Props) {
                 {tube.marks.map((mark, index) => (
                   <span key={mark.cm3}>
                     {index > 0 && "; "}
-                    {figure(mark.cm3)} cm³ at {Math.round(depthOfVolume(mark.cm3, size))} mm (<Words of={mark.what} />)
+                    {figure(mark.cm3)} cm³{" "}
+                    {mark.cm3 > brimCapacity(size)
+                      ? "does not fit"
+                      : `at ${Math.round(depthOfVolume(mark.cm3, size))} mm`}{" "}
+                    (<Words of={mark.what} />)
                   </span>
                 ))}
-                {limitCm3 && `; when heated never above ${figure(limitCm3)} cm³`}
+                {limitCm3 && `; when heated never above ${upTo(limitCm3)} cm³`}
               </td>
             </tr>
           ))}

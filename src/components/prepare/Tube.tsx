@@ -1,6 +1,5 @@
-import type { TubeSize } from "../../engine/constants/glassware.ts";
-import { boreMm, depthOfVolume } from "../../engine/planning/geometry.ts";
-import type { RackTube } from "./rack.ts";
+import { boreMm, brimCapacity, depthOfVolume } from "../../engine/planning/geometry.ts";
+import type { DrawnSize, RackTube } from "./rack.ts";
 
 /** Pixels to a millimetre of glass, the same for every tube on the rack. */
 const SCALE = 1.6;
@@ -15,15 +14,16 @@ function spread(heights: readonly number[]): number[] {
 }
 
 /** One tube, to scale: round bottom, label, a line for each fill mark and a dashed one for the limit when it is heated. */
-export function Tube({ tube, size, limitCm3 }: { tube: RackTube; size: TubeSize; limitCm3?: number }) {
+export function Tube({ tube, size, limitCm3 }: { tube: RackTube; size: DrawnSize; limitCm3?: number }) {
   const r = (boreMm(size) / 2) * SCALE;
   const left = LIP;
   const right = left + 2 * r;
   const top = 2;
   const bottom = top + size.lengthMm * SCALE;
+  const brim = brimCapacity(size);
   const lines = tube.marks
-    .map(({ cm3 }) => ({ cm3, mm: depthOfVolume(cm3, size), limit: false }))
-    .filter(({ mm }) => mm < size.lengthMm);
+    .filter(({ cm3 }) => cm3 <= brim)
+    .map(({ cm3 }) => ({ cm3, mm: depthOfVolume(cm3, size), limit: false }));
   if (limitCm3 !== undefined) lines.push({ cm3: limitCm3, mm: depthOfVolume(limitCm3, size), limit: true });
   lines.sort((a, b) => a.mm - b.mm);
   const at = lines.map((line) => bottom - line.mm * SCALE);
@@ -59,3 +59,6 @@ export function Tube({ tube, size, limitCm3 }: { tube: RackTube; size: TubeSize;
 
 /** A volume with no more figures than a dropper can give. */
 export const figure = (cm3: number) => String(Math.round(cm3 * 100) / 100);
+
+/** A volume that must not be passed, to a tenth and never above itself. */
+export const upTo = (cm3: number) => String(Math.floor(cm3 * 10 + 1e-6) / 10);

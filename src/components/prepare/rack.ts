@@ -1,5 +1,26 @@
 /** The tubes of a bench plan as they are drawn: tubes filled alike stand once, with every label they carry. */
+import { BOILING_TUBES, HARD_GLASS_TUBE, TEST_TUBES, type TubeSize } from "../../engine/constants/glassware.ts";
 import type { PlannedTube } from "../../engine/planning/bench-plan.ts";
+
+/** A tube as it is drawn; where its sizes come from stays in the engine. */
+export type DrawnSize = Omit<TubeSize, "source">;
+
+/** Tubes that can stand for each other. */
+export interface TubeKind {
+  name: string;
+  sizes: DrawnSize[];
+}
+
+/** The kinds of tube a rack holds, each with all sizes on offer: handed to the island, so that it need not carry the whole store. */
+export function kindsOf(rack: readonly RackTube[]): TubeKind[] {
+  return [
+    { name: "Test-tubes, kept cold", sizes: TEST_TUBES },
+    { name: "Boiling tubes, heated", sizes: BOILING_TUBES },
+    { name: "Hard-glass tubes", sizes: [HARD_GLASS_TUBE] },
+  ]
+    .filter(({ sizes }) => rack.some((tube) => sizes.some(({ id }) => id === tube.size)))
+    .map(({ name, sizes }) => ({ name, sizes: sizes.map(({ source: _, ...drawn }) => drawn) }));
+}
 
 export interface RackTube {
   /** What is written on the tubes that are filled like this one: "K a", "L a". */

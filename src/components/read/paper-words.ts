@@ -1,9 +1,13 @@
 /** What the paper says of its samples, in sentences. */
+import { ionName } from "../../engine/formula/ion-name.ts";
 import type { Sample, Statement } from "../../engine/practical.ts";
 import { list } from "../sentence.ts";
 
 const FORM = { solid: "a solid", solution: "a solution", both: "a solid and a solution" };
 const NUMBERS = ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"];
+
+/** "Cu^2+ copper(II)": no comma between the two, for they stand in a list. */
+const named = (ion: string) => `${ion} ${ionName(ion)}`;
 
 /** "K: a solution, 0.1 mol/dm3" */
 export function wordGiven({ label, given, concentration }: Sample): string {
@@ -26,8 +30,8 @@ export function wordPaper(paper: Statement, samples: readonly Sample[]): string[
   );
   return [
     `${each} one cation and one anion.`,
-    `The cation is one of ${list(paper.cations, "or")}.`,
-    `The anion is one of ${list(paper.anions, "or")}.`,
+    `The cation is one of ${list(paper.cations.map(named), "or")}.`,
+    `The anion is one of ${list(paper.anions.map(named), "or")}.`,
     ...inAll.map((text) => text.replace("one different", "one")),
     ...share,
     ...differ,

@@ -1,27 +1,35 @@
-/** What a test is for, in a few words: "tells apart which cation: 5 groups of 9". */
+/** What a test is for: what is seen, and for which ions. */
+import type { PredictionTable } from "../../engine/bench/prediction-table.ts";
 import type { Purpose } from "../../engine/deduction/conclusion.ts";
-import { list } from "../sentence.ts";
 
-/** Groups up to this size are named when a test sets them apart from all others. */
-const NAMED = 2;
-
-/** The different sets of ions of one kind that share a sight. */
-function groupsOf(purpose: Purpose, kind: "cation" | "anion"): string[][] {
-  const sets = new Map<string, string[]>();
-  for (const group of purpose.groups) {
-    const ions = group[`${kind}s`];
-    sets.set(ions.join(), ions);
-  }
-  return [...sets.values()];
+/** What is seen, and the ions (or salts, where no ion decides by itself) that show it; formulas in mhchem notation. */
+export interface Sight {
+  seen: string;
+  shownBy: string[];
 }
 
-/** One phrase for each kind of ion the test tells apart; none when all allowed salts look the same. */
-export function purposeWords(purpose: Purpose): string[] {
-  return purpose.tellsApart.map((kind) => {
-    const groups = groupsOf(purpose, kind);
-    const all = new Set(groups.flat()).size;
-    const [small] = groups.toSorted((a, b) => a.length - b.length);
-    if (groups.length === 2 && small.length <= NAMED && small.length < all - 1) return `${list(small)} from all others`;
-    return `which ${kind}: ${groups.length} groups of ${all} ions`;
-  });
+/**
+ * The different sights of a test, "no visible change" last. By the kind of ion the test tells apart; by salts where it tells both
+ * kinds apart or neither. Sights that the same ions may show stand together.
+ *
+ * @param words each reading of the test in words
+ */
+export function sightsOf(purpose: Purpose, words: readonly string[], table: PredictionTable): Sight[] {
+  const [kind, both] = purpose.tellsApart;
+  const sights = new Map<string, Sight>();
+  for (const { reading, salts, cations, anions } of purpose.groups) {
+    const ions = kind === "cation" ? cations : anions;
+    const shownBy = kind && !both ? ions : salts.map((salt) => table.salts[salt].formula);
+    const known = sights.get(shownBy.join());
+    if (known) known.seen += `, or ${words[reading]}`;
+    else sights.set(shownBy.join(), { seen: words[reading], shownBy });
+  }
+  const nothing = ({ seen }: Sight) => Number(seen.startsWith("no visible change"));
+  return [...sights.values()].sort((a, b) => nothing(a) - nothing(b));
+}
+
+/** In a few words: which kind of ion the test tells apart. */
+export function purposeWords({ tellsApart, groups }: Purpose): string {
+  if (tellsApart.length > 0) return `Tells apart which ${tellsApart.join(" and which ")}.`;
+  return groups.length > 1 ? "Tells no ion by itself, but some salts." : "Nothing: all allowed salts look the same.";
 }

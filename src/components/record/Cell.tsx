@@ -8,37 +8,46 @@ interface Props {
   sample: string;
   /** Reading recorded, or undefined when the test was not done. */
   reading: number | undefined;
-  /** What the walkthrough recorded. */
-  given: number | undefined;
+  /** What stood here before anything was changed; undefined where nothing did. */
+  before: number | undefined;
+  /** A choice made now would be taken; until then the page carries only the option chosen. */
+  awake: boolean;
   onChange(reading: number | undefined): void;
 }
 
 /** One observation: its words in full, with a native select over them. */
-export function Cell({ cell, sample, reading, given, onChange }: Props) {
+export function Cell({ cell, sample, reading, before, awake, onChange }: Props) {
   const words = (at: number | undefined) => (at === undefined ? NOT_DONE : cell.words[at]);
-  const changed = reading !== given;
+  const changed = before !== undefined && reading !== before;
   return (
     <>
       <span class={changed ? "cell changed" : "cell"}>
         <span aria-hidden="true">
           <Words of={words(reading)} />
         </span>
+        {/* Values are text: the number 0 and the empty text would count as equal, and "not done" be chosen in the page as built. */}
+        {/* A browser that fills in what it remembers of a form would show one record and keep another. */}
         <select
           aria-label={`${cell.id} for ${sample}`}
-          value={reading ?? ""}
+          autocomplete="off"
+          disabled={!awake}
+          value={String(reading ?? "")}
           onChange={({ currentTarget: { value } }) => onChange(value === "" ? undefined : Number(value))}
         >
-          {cell.words.map((text, index) => (
-            <option key={text} value={index}>
-              {text}
-            </option>
-          ))}
-          <option value="">{NOT_DONE}</option>
+          {cell.words.map(
+            (text, index) =>
+              (awake || index === reading) && (
+                <option key={text} value={String(index)}>
+                  {text}
+                </option>
+              ),
+          )}
+          {(awake || reading === undefined) && <option value="">{NOT_DONE}</option>}
         </select>
       </span>
       {changed && (
         <span class="was">
-          <b>changed</b>, was: <Words of={words(given)} />
+          <b>changed</b>, was: <Words of={words(before)} />
         </span>
       )}
     </>

@@ -3,6 +3,8 @@ export interface FoundPage {
   url: string;
   /** HTML: text with `mark` around what was found. */
   excerpt: string;
+  /** The whole text of the page. */
+  content: string;
   meta: Record<string, string>;
   filters: Record<string, string[]>;
 }

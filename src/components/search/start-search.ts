@@ -1,10 +1,13 @@
 /** The search form: asks the index and lists what it finds, grouped by kind of page. Without script the form stays hidden. */
 import { piecesOf } from "./excerpt.ts";
-import { type FoundPage, loadIndex } from "./pagefind.ts";
+import { type FoundPage, loadIndex, type SearchIndex } from "./pagefind.ts";
+import { asAsked, holds, wordsOf } from "./terms.ts";
 
 const KINDS = { practical: "Practicals", "ion test": "Ion tests", caution: "Cautions" };
 /** More than this many pages nobody reads through. */
 const LISTED = 30;
+/** The index names pages that only resemble the question, the best first: so many are looked at. */
+const LOOKED_AT = 100;
 
 export function startSearch(document: Document): void {
   const form = document.querySelector<HTMLFormElement>("#search");
@@ -29,11 +32,10 @@ export function startSearch(document: Document): void {
     status.textContent = "Searching …";
     try {
       const index = await loadIndex(form.dataset.base ?? "/");
-      const found = await index.search(query, kind.value ? { filters: { kind: kind.value } } : {});
-      const pages = await Promise.all(found.results.slice(0, LISTED).map((result) => result.data()));
+      const pages = await pagesFor(index, query, kind.value);
       if (mine !== asked) return;
-      status.textContent = told(found.results.length, query);
-      results.replaceChildren(...shelvesOf(document, pages));
+      status.textContent = told(pages.length, query);
+      results.replaceChildren(...shelvesOf(document, pages.slice(0, LISTED)));
     } catch {
       if (mine === asked) status.textContent = "The search index could not be loaded. The list below holds every page.";
     }
@@ -52,6 +54,16 @@ export function startSearch(document: Document): void {
   if (input.value) void ask();
 }
 
+/** Pages that really hold what was asked for. An unknown word makes the index fall back to its beginning: "asdf" would find "as". */
+async function pagesFor(index: SearchIndex, query: string, kind: string): Promise<FoundPage[]> {
+  const asked = asAsked(query);
+  const words = wordsOf(asked);
+  if (words.length === 0) return [];
+  const found = await index.search(asked, kind ? { filters: { kind } } : {});
+  const pages = await Promise.all(found.results.slice(0, LOOKED_AT).map((result) => result.data()));
+  return pages.filter(({ content, meta }) => holds(`${meta.title} ${content}`, words));
+}
+
 /** Keeps the question in the address, so that it can be sent to somebody. */
 function remember(query: string, kind: string): void {
   const address = new URL(window.location.href);
@@ -63,7 +75,7 @@ function remember(query: string, kind: string): void {
 }
 
 function told(count: number, query: string): string {
-  if (count === 0) return `Nothing found for “${query}”. Try one word, or the formula without its charge.`;
+  if (count === 0) return `Nothing found for “${query}”. Try one word, or the name of an ion.`;
   const listed = count > LISTED ? `, the first ${LISTED} listed` : "";
   return `${count} ${count === 1 ? "page" : "pages"} for “${query}”${listed}.`;
 }

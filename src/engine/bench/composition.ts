@@ -7,6 +7,7 @@ export type Components = Record<string, number>;
 /** Ions that are not basis components themselves. */
 const MADE_OF: Readonly<Record<string, Components>> = {
   "OH-": { "H+": -1, H2O: 1 },
+  "O^2-": { "H+": -2, H2O: 1 },
   "NH4+": { NH3: 1, "H+": 1 },
   "HCO3-": { "CO3^2-": 1, "H+": 1 },
   "HSO4-": { "SO4^2-": 1, "H+": 1 },

@@ -1,7 +1,21 @@
 /** What the paper says of its samples before any test is done. */
 import { z } from "zod";
+import { ION_LISTS } from "../constants/ions.ts";
+import { dispatch } from "./dispatch.ts";
 import { anion, cation } from "./ion.ts";
 import { describe } from "./quantity.ts";
+
+/** A list of ions written out, or the name of one of the two lists that are ready. */
+const ions = (kind: "cations" | "anions", ion: z.ZodType<string>) =>
+  dispatch<string[]>((input) =>
+    typeof input === "string" && Object.hasOwn(ION_LISTS, input)
+      ? z.unknown().transform((): string[] => [...ION_LISTS[input as keyof typeof ION_LISTS][kind]])
+      : Array.isArray(input)
+        ? different(z.array(ion).min(1))
+        : {
+            fault: `found ${describe(input)}, expected a list of ${kind}, or one of the words ${Object.keys(ION_LISTS).join(", ")}`,
+          },
+  );
 
 const howMany = z
   .int({ error: (issue) => `found ${describe(issue.input)}, expected a whole number of ions` })
@@ -20,14 +34,14 @@ const different = (list: z.ZodArray<z.ZodType<string>>) =>
   list.refine((ions) => new Set(ions).size === ions.length, { message: "found an ion twice, expected each once" });
 
 /**
- * - `cations`, `anions`: the ions to choose from.
+ * - `cations`, `anions`: the ions to choose from, written out or by the name of a list: school, advanced.
  * - `inAll`: how many different ones all samples hold together.
  * - `share`: samples that hold the same ion; `differ`: samples of which no two hold the same ion.
  * Each sample holds one cation and one anion.
  */
 export const statement = z.strictObject({
-  cations: different(z.array(cation).min(1)),
-  anions: different(z.array(anion).min(1)),
+  cations: ions("cations", cation),
+  anions: ions("anions", anion),
   inAll: z.strictObject({ cations: howMany.optional(), anions: howMany.optional() }).optional(),
   share: z.array(group).default([]),
   differ: z.array(group).default([]),
