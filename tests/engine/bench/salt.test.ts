@@ -37,7 +37,7 @@ describe("the ions of a formula", () => {
     expect(ionsOf(formula)).toMatchObject({ cation, anion });
   });
 
-  test.each(["NaHSO4", "NaOH", "Fe3O4", "HCl", "(NH4)2Fe(SO4)2*6H2O", "KCr(SO4)2*12H2O", "K", "H2O", "LiCl"])(
+  test.each(["NaHSO4", "H2SO4", "Fe3O4", "HCl", "(NH4)2Fe(SO4)2*6H2O", "KCr(SO4)2*12H2O", "K", "H2O", "CsCl"])(
     "%s is no salt of one known cation and one known anion",
     (formula) => {
       expect(ionsOf(formula)).toBeUndefined();
