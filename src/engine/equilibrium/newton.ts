@@ -45,7 +45,6 @@ export interface Balance {
 export interface Workspace {
   matrix: Float64Array;
   right: Float64Array;
-  molality: Float64Array;
   rowScale: Float64Array;
 }
 
@@ -56,6 +55,8 @@ const TOLERANCE = 1e-12;
 const STALL_TOLERANCE = 1e-6;
 /** How far (in ln units) above its bound a species may be taken by one step. */
 const OVERSHOOT = 1;
+/** ln of how many times smaller than its bound a species may be before it counts for nothing: below the precision of a double. */
+const NEGLIGIBLE = 37;
 /** An ionic strength that has collapsed far below what the species make up is set back to it, at most to this, mol/kg: the slope of
  * the Davies function is infinite at zero, and Newton cannot climb out of there. */
 const LARGEST_GUESSED_I = 2;
@@ -74,8 +75,18 @@ export function evaluateSpecies(system: System, balance: Balance, at: Iterate): 
   }
 }
 
-/** Moves `at` to the equilibrium with its present phases. Returns the number of iterations, or -1 when it does not settle. */
-export function newton(system: System, balance: Balance, at: Iterate, work: Workspace, maxIterations: number): number {
+/**
+ * Moves `at` to the equilibrium with its present phases, to a relative residual of `tolerance`. Returns the number of iterations, or -1
+ * when it does not settle.
+ */
+export function newton(
+  system: System,
+  balance: Balance,
+  at: Iterate,
+  work: Workspace,
+  maxIterations: number,
+  tolerance = TOLERANCE,
+): number {
   const nb = system.components.length;
   const ns = system.species.length;
   const np = at.present.length;
@@ -85,7 +96,7 @@ export function newton(system: System, balance: Balance, at: Iterate, work: Work
   const n = nb + 3 + np;
   const { speciesStart: start, speciesComponent: component, speciesMoles: moles } = system;
   const { phaseStart, phaseComponent, phaseMoles } = system;
-  const { molality: m, rowScale } = work;
+  const { rowScale } = work;
   let previous = Number.POSITIVE_INFINITY;
   let stalled = 0;
 
@@ -103,8 +114,9 @@ export function newton(system: System, balance: Balance, at: Iterate, work: Work
     let sumI = 0;
     let boundWater = 0;
     for (let i = 0; i < ns; i++) {
+      // What could not change any balance in the last digit is left out of the sums; its molality stands in lnM all the same.
+      if (at.lnM[i] < balance.lnBound[i] - NEGLIGIBLE) continue;
       const mi = Math.exp(Math.min(at.lnM[i], 50));
-      m[i] = mi;
       const z = system.speciesCharge[i];
       const w = system.speciesWater[i];
       const dS = w * dLnAw; // d ln m / dS
@@ -177,7 +189,7 @@ export function newton(system: System, balance: Balance, at: Iterate, work: Work
       Math.abs(b[rowI]) / (sumI + 1e-9),
       Math.abs(water) / 55,
     );
-    if (residual < TOLERANCE) return iteration;
+    if (residual < tolerance) return iteration;
     stalled = residual < previous * 0.9 ? 0 : stalled + 1;
     if (residual < STALL_TOLERANCE && stalled >= 3) return iteration;
     previous = Math.min(previous, residual);

@@ -10,11 +10,11 @@ import { lnWaterActivity, type System } from "./system.ts";
 /** Supersaturation (natural log) above which a phase is added. */
 const SUPERSATURATED = 1e-9;
 
-/** Drops the phase with the most negative amount. Returns whether one was dropped. */
-export function dropNegative(at: Iterate): boolean {
+/** Drops the phase with the most negative amount, below `-slack` mol. Returns whether one was dropped. */
+export function dropNegative(at: Iterate, slack = 0): boolean {
   let worst = -1;
   for (let q = 0; q < at.present.length; q++) {
-    if (at.amounts[q] < 0 && (worst < 0 || at.amounts[q] < at.amounts[worst])) worst = q;
+    if (at.amounts[q] < -slack && (worst < 0 || at.amounts[q] < at.amounts[worst])) worst = q;
   }
   if (worst < 0) return false;
   drop(at, worst);
@@ -35,10 +35,10 @@ export function saturationOf(system: System, balance: Balance, at: Iterate, phas
   return ln;
 }
 
-/** Adds the most supersaturated absent phase. Returns whether one was added. */
-export function addSupersaturated(system: System, balance: Balance, at: Iterate): boolean {
+/** Adds the most supersaturated absent phase, above `threshold` (natural log). Returns whether one was added. */
+export function addSupersaturated(system: System, balance: Balance, at: Iterate, threshold = SUPERSATURATED): boolean {
   let best = -1;
-  let most = SUPERSATURATED;
+  let most = threshold;
   for (let p = 0; p < system.phases.length; p++) {
     if (balance.allowed[p] === 0 || at.present.includes(p)) continue;
     const ln = saturationOf(system, balance, at, p);

@@ -10,7 +10,7 @@ import { CAPPED_IONIC_STRENGTH, daviesA } from "./activity.ts";
 import { coldStart } from "./first-guess.ts";
 import { type Balance, type Iterate, newton, WATER_KG_PER_MOL, type Workspace } from "./newton.ts";
 import { addSupersaturated, dropNegative, saturationOf } from "./phase-set.ts";
-import { compileDatabase, type Database, type Phase, WATER } from "./species.ts";
+import { compileDatabase, type Database, WATER } from "./species.ts";
 import { buildSystem, lnWaterActivity, type System } from "./system.ts";
 
 /** Amounts in a vessel: moles of each basis component (H+ may be negative: alkali), and the water they were brought in. */
@@ -76,7 +76,7 @@ const MAX_ITERATIONS = 150;
 /** Makes a solver over a database; it keeps the compiled systems of the mixtures it has met. */
 export function createSolver(database: Database = compileDatabase()): Solver {
   const systems = new Map<string, System>();
-  let work: Workspace = workspace(0, 0);
+  let work: Workspace = workspace(0);
 
   function systemFor(present: number[], celsius: number) {
     const key = `${celsius}|${present.join(",")}`;
@@ -88,17 +88,25 @@ export function createSolver(database: Database = compileDatabase()): Solver {
     return system;
   }
 
+  const proton = database.componentIndex.get("H+") as number;
+
+  /** Database indices of the components there are, H+ always among them, in ascending order. */
+  function presentIn({ totals }: EquilibriumProblem): number[] {
+    const present = [proton];
+    for (const id in totals) {
+      const index = database.componentIndex.get(id);
+      if (index !== undefined && index !== proton && totals[id] !== 0) present.push(index);
+    }
+    return present.sort((a, b) => a - b);
+  }
+
   return (problem, conditions = {}, start) => {
     const reason = refusal(database, problem, conditions);
     if (reason !== undefined) return { converged: false, reason };
     const celsius = conditions.celsius ?? 25;
-    const present = database.components.flatMap(({ id }, index) =>
-      id === "H+" || Math.abs(problem.totals[id] ?? 0) > 0 ? [index] : [],
-    );
+    const present = presentIn(problem);
     const system = systemFor(present, celsius);
-    if (work.molality.length < system.species.length || work.rowScale.length < present.length) {
-      work = workspace(system.species.length, present.length);
-    }
+    if (work.rowScale.length < present.length) work = workspace(present.length);
     const balance = balanceOf(system, database, problem, conditions);
     const begin = [
       () => (start && start.system === system ? resume(system, balance, start, problem.waterKg) : undefined),
@@ -118,12 +126,11 @@ export function createSolver(database: Database = compileDatabase()): Solver {
   };
 }
 
-function workspace(species: number, components: number): Workspace {
+function workspace(components: number): Workspace {
   const n = components + 3 + components + 4;
   return {
     matrix: new Float64Array(n * n),
     right: new Float64Array(n),
-    molality: new Float64Array(species),
     rowScale: new Float64Array(components),
   };
 }
@@ -142,16 +149,23 @@ function balanceOf(system: System, database: Database, problem: EquilibriumProbl
     }
     lnBound[i] = Math.log(bound / problem.waterKg);
   }
+  const lnPressure = new Float64Array(system.phases.length);
+  const allowed = Uint8Array.from(system.formsInMinutes);
+  system.phases.forEach((phase, p) => {
+    const atm = phase.kind === "gas" ? conditions.gases?.[phase.id] : undefined;
+    if (atm !== undefined) {
+      allowed[p] = 1;
+      lnPressure[p] = Math.log(atm);
+    } else if (conditions.alsoAllowed?.includes(phase.id)) allowed[p] = 1;
+  });
   return {
     totals,
     waterMol: problem.waterKg / WATER_KG_PER_MOL + (problem.totals[WATER] ?? 0),
     lnBound,
     daviesA: daviesA(system.celsius),
     cap: conditions.ionicStrengthCap ?? CAPPED_IONIC_STRENGTH,
-    lnPressure: Float64Array.from(system.phases, (phase) =>
-      phase.kind === "gas" ? Math.log(conditions.gases?.[phase.id] ?? 1) : 0,
-    ),
-    allowed: Uint8Array.from(system.phases, (phase) => (mayForm(phase, conditions) ? 1 : 0)),
+    lnPressure,
+    allowed,
   };
 }
 
@@ -160,11 +174,6 @@ function idealStart(system: System, balance: Balance, waterKg: number, work: Wor
   const ideal = { ...balance, cap: 0 };
   const at = coldStart(system, ideal, waterKg);
   return settle(system, ideal, at, work) < 0 ? undefined : at;
-}
-
-function mayForm(phase: Phase, conditions: Conditions): boolean {
-  if (phase.kind === "gas") return conditions.gases?.[phase.id] !== undefined;
-  return (phase.row?.formsInMinutes ?? false) || (conditions.alsoAllowed?.includes(phase.id) ?? false);
 }
 
 /** Takes up where a similar problem ended; phases that may not form here are left behind. */
@@ -185,15 +194,23 @@ function resume(system: System, balance: Balance, from: Start, waterKg: number):
   };
 }
 
-/** Finds the phases present and their amounts. Returns the number of Newton iterations, or -1. */
+/** While phases are still coming and going, a rough answer is enough: residual, supersaturation (ln) and negative mol that decide then. */
+const ROUGH = { residual: 1e-3, supersaturation: 0.1, negative: 1e-9 };
+
+/** Finds the phases present and their amounts: roughly first, then exactly. Returns the number of Newton iterations, or -1. */
 function settle(system: System, balance: Balance, at: Iterate, work: Workspace): number {
   let iterations = 0;
+  let exact = false;
   for (let round = 0; round < MAX_ROUNDS; round++) {
-    const taken = newton(system, balance, at, work, MAX_ITERATIONS);
+    const taken = newton(system, balance, at, work, MAX_ITERATIONS, exact ? undefined : ROUGH.residual);
     if (taken < 0) return -1;
     iterations += taken;
-    if (dropNegative(at)) continue;
-    if (!addSupersaturated(system, balance, at)) return iterations;
+    const changed = exact
+      ? dropNegative(at) || addSupersaturated(system, balance, at)
+      : dropNegative(at, ROUGH.negative) || addSupersaturated(system, balance, at, ROUGH.supersaturation);
+    if (changed) continue;
+    if (exact) return iterations;
+    exact = true;
   }
   return -1;
 }

@@ -24,6 +24,8 @@ export interface System {
   speciesComponent: Int32Array;
   speciesMoles: Float64Array;
   phases: Phase[];
+  /** 1 for a solid that forms within minutes by its own row, 0 for the others and for gases. */
+  formsInMinutes: Uint8Array;
   phaseWater: Float64Array;
   phaseLnK: Float64Array;
   phaseStart: Int32Array;
@@ -75,6 +77,7 @@ export function buildSystem(database: Database, present: readonly number[], cels
     speciesComponent: s.component,
     speciesMoles: s.moles,
     phases,
+    formsInMinutes: Uint8Array.from(phases, ({ kind, row }) => (kind === "solid" && row?.formsInMinutes ? 1 : 0)),
     phaseWater: Float64Array.from(phases, (entry) => entry.water),
     phaseLnK: Float64Array.from(phases, lnK),
     phaseStart: p.start,
