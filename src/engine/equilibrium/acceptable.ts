@@ -1,5 +1,5 @@
 /** Whether a problem can be solved at all, before any iteration: figures that are figures, components that exist, charges that cancel. */
-import type { Conditions, EquilibriumProblem } from "./solve.ts";
+import type { Conditions, EquilibriumProblem } from "./problem.ts";
 import { type Database, WATER } from "./species.ts";
 
 /** Net charge, as a part of all charge, that rounding may leave. */
