@@ -4,11 +4,13 @@ import type { Comparison } from "./comparison.ts";
 import { compareEquilibrium } from "./equilibrium.ts";
 import { compareHeat } from "./heat.ts";
 import { compareSection } from "./qualitative.ts";
+import { compareSolubility } from "./solubility.ts";
 
 export const compareAll = (): Comparison[] => [
   compareEquilibrium(),
-  ...["cation-alkali", "anion", "confirmatory", "flame"].map(compareSection),
+  ...["cation-alkali", "anion", "confirmatory", "flame"].map((section) => compareSection(section)),
   compareHeat(),
   compareDepths(),
   compareMasses(),
+  compareSolubility(),
 ];

@@ -33,9 +33,33 @@ export interface System {
   phaseMoles: Float64Array;
 }
 
-/** log10 K at a temperature by van 't Hoff with constant enthalpy of reaction. */
+const KELVIN = 273.15;
+const T0 = 298.15;
+
+/**
+ * log10 K at a temperature, by van 't Hoff with constant enthalpy of reaction; where the row has a second point, with a constant
+ * heat capacity of reaction as well, so that the curve has log K and enthalpy of 25 C and goes through that point.
+ *
+ * From d ln K/dT = dH/(R T^2) and dH = dH0 + dCp (T - T0) follows
+ * ln K(T) = ln K0 + (dH0/R)(1/T0 - 1/T) + (dCp/R) c(T) with c(T) = ln(T/T0) + T0/T - 1 (thermodynamics of any textbook, such as
+ * Anderson and Crerar, Thermodynamics in Geochemistry, from memory). The second point fixes dCp: what van 't Hoff alone misses there,
+ * divided by c(T2); elsewhere the share c(T)/c(T2) of it is added.
+ */
 export function logKAt(entry: Species, celsius: number): number {
-  return entry.logK + (entry.dH / (GAS_CONSTANT * LN10)) * (1 / 298.15 - 1 / (celsius + 273.15));
+  const straight = vantHoff(entry, celsius);
+  const second = entry.row?.second;
+  if (second === undefined) return straight;
+  const missed = second.logK - vantHoff(entry, second.celsius);
+  return straight + (missed * bend(celsius)) / bend(second.celsius);
+}
+
+const vantHoff = ({ logK, dH }: Species, celsius: number): number =>
+  logK + (dH / (GAS_CONSTANT * LN10)) * (1 / T0 - 1 / (celsius + KELVIN));
+
+/** c(T) above; 0 at 25 C and growing to both sides of it. */
+function bend(celsius: number): number {
+  const T = celsius + KELVIN;
+  return Math.log(T / T0) + T0 / T - 1;
 }
 
 function sparse(rows: readonly Species[], position: Map<number, number>) {

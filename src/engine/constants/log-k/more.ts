@@ -6,6 +6,7 @@ import { lithium } from "./lithium.ts";
 import { nickel } from "./nickel.ts";
 import { nitrite } from "./nitrite.ts";
 import { peroxide } from "./peroxide.ts";
+import { potassium } from "./potassium.ts";
 import type { Reaction } from "./reaction.ts";
 import { strontium } from "./strontium.ts";
 import { thiocyanate } from "./thiocyanate.ts";
@@ -27,4 +28,5 @@ export const moreReactions: readonly Reaction[] = [
   ...chromate,
   ...halogens,
   ...peroxide,
+  ...potassium,
 ];

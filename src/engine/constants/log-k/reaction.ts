@@ -1,6 +1,16 @@
 import type { MoreSourceKey } from "./more-sources.ts";
 import type { SourceKey } from "./sources.ts";
 
+/** A second point of log K against temperature. */
+export type SecondPoint = {
+  readonly celsius: number;
+  readonly logK: number;
+  /** The solubility it was converted from with the engine's own species and activities, and who printed that. */
+  readonly source: string;
+  /** The solubility is remembered, not read in its source. */
+  readonly memory?: true;
+};
+
 /** One equilibrium constant at 25 C and ionic strength 0, on the molal scale (gases at 1 atm). */
 export type Reaction = {
   /**
@@ -27,6 +37,8 @@ export type Reaction = {
   readonly alternatives?: readonly { readonly logK: number; readonly source: string }[];
   /** Where dH comes from; absent where it was not recorded. */
   readonly dHSource?: string;
+  /** log K at another temperature, where constant dH alone strays too far from the solubility when hot. */
+  readonly second?: SecondPoint;
   /** Whether log K was compared with the text of the named source. */
   readonly logKVerified?: boolean;
 };
