@@ -42,8 +42,8 @@ export function placeOf(text: string, piece: string): { line: number; column: nu
 const ALL_ANIONS: Edit = ["  inAll: { cations: 3, anions: 2 }\n", "  inAll: { cations: 3 }\n"];
 const NO_SHARE: Edit = ["  share:\n    - { samples: [S, T], ion: anion }\n", ""];
 const SILVER = "    d: { precipitate: white }\n";
-const FILTERED_PART =
-  "  - label: e\n    title: Filter\n    tests:\n      - steps:\n          - { take: 1 cm3 }\n          - { filter: residue }\nrecord:\n";
+const FOIL_PART =
+  "  - label: e\n    title: Foil\n    tests:\n      - steps:\n          - { take: 1 cm3 }\n          - { add: Al(s), pieces: 1 }\n          - { warm: true }\nrecord:\n";
 
 export const BROKEN = {
   "an observation the engine contradicts": edited(
@@ -68,8 +68,8 @@ export const BROKEN = {
     "    a(i): { precipitate: white }\n",
     "    a(i): { precipitate: white }\n    a(i): no visible change\n",
   ]),
-  "an observation after filtering": edited(
-    ["record:\n", FILTERED_PART],
+  "an observation of a test not predicted": edited(
+    ["record:\n", FOIL_PART],
     ["  R:\n", "  R:\n    e: { solution: blue }\n"],
   ),
   "a solution weighed like a solid": edited(["{ take: 1 cm3 }", "{ take: 0.2 g }"]),

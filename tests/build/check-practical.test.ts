@@ -27,7 +27,7 @@ const PLACES: [Name, string][] = [
   ["a deciding test left out of the record", "{ label: S,"],
   ["an unknown reagent", "NaOH(conc)"],
   ["a bad unit", "0.1 M,"],
-  ["an observation after filtering", "{ solution: blue }"],
+  ["an observation of a test not predicted", "{ solution: blue }"],
   ["a solution weighed like a solid", "0.2 g"],
   ["an observation of a test that is not done", "{ precipitate: white }\n    a(i): no visible change"],
   ["an entry written twice", "a(i): no visible change\n    a(ii): { fate: dissolves"],
@@ -188,13 +188,13 @@ describe("in words", () => {
            |     ^"
     `);
   });
-  test("an observation after filtering", () => {
-    expect(told("an observation after filtering")).toMatchInlineSnapshot(`
-      "src/content/practicals/lamp-room-shelf.mdx:61:8  record R e
+  test("an observation of a test not predicted", () => {
+    expect(told("an observation of a test not predicted")).toMatchInlineSnapshot(`
+      "src/content/practicals/lamp-room-shelf.mdx:62:8  record R e
         stated: blue solution
-        found:  the engine does not predict this test (filter), so nobody could check it
+        found:  the engine does not predict this test or one before it in this tube, so nobody could check it
         to do:  leave this observation out
-        61 |     e: { solution: blue }
+        62 |     e: { solution: blue }
            |        ^"
     `);
   });

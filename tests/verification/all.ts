@@ -8,7 +8,7 @@ import { compareSolubility } from "./solubility.ts";
 
 export const compareAll = (): Comparison[] => [
   compareEquilibrium(),
-  ...["cation-alkali", "anion", "confirmatory", "flame"].map((section) => compareSection(section)),
+  ...["cation-alkali", "anion", "gas", "flame", "confirmatory", "appearance"].map((section) => compareSection(section)),
   compareHeat(),
   compareDepths(),
   compareMasses(),

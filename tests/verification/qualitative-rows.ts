@@ -1,4 +1,8 @@
-/** The boards' published observations as rows, and each row's reagent text as a procedure the engine can carry out. */
+/** The boards' published observations as rows, and each row as one or more trials the engine can carry out. */
+import { saltOf } from "../../src/engine/bench/salt.ts";
+import type { TestedSalt } from "../../src/engine/bench/sample.ts";
+import { ANIONS, CATIONS } from "../../src/engine/constants/ions.ts";
+import { BY_REAGENT, BY_ROW, LEFT, SAMPLES, type Steps } from "./qualitative-steps.ts";
 import { reference } from "./reference.ts";
 
 export interface PublishedObservation {
@@ -28,6 +32,19 @@ export const publishedRows = file.records;
 /** Colour words the boards use for one another. */
 export const colourSynonyms = file.meta.colourSynonyms;
 
+/** One sample taken through the steps of a row; the last test is the one the row speaks of. */
+export interface Trial {
+  /** The row's id, with the sample where the row speaks of several. */
+  id: string;
+  sample: string;
+  salt: TestedSalt;
+  steps: Steps;
+  expected: PublishedObservation;
+}
+
+/** Strength of the sample, mol/dm3: the usual one of bench solutions (RSC: 0.1 to 0.5). */
+const SAMPLE = 0.1;
+
 /** The table's way of writing an ion ("SO4 2-", "Al3+") in mhchem. */
 export function mhchem(ion: string): string {
   const bare = ion.replace(/\(aq\)$/, "").trim();
@@ -37,54 +54,82 @@ export function mhchem(ion: string): string {
   return metal ? `${metal[1]}^${metal[2]}${metal[3]}` : bare;
 }
 
-/** One test as an author would write its steps; the last one is the one the row speaks of. */
-type Steps = unknown[][];
+/** The trials of a row, or why there are none. */
+export function trialsOf(row: PublishedRow): Trial[] | string {
+  const left = LEFT[row.id];
+  if (left !== undefined) return left;
+  const steps = BY_ROW[row.id] ?? (row.section === "cation-alkali" ? alkaliSteps(row) : BY_REAGENT[row.reagent]);
+  if (!steps) return "reagent or operation not covered";
+  const samples = SAMPLES[row.id] ?? namesIn(row.ion);
+  const unknown = samples.filter((name) => saltBringing(name) === undefined);
+  if (unknown.length > 0) return "ion not covered";
+  return samples.map((name, index) => ({
+    id: samples.length > 1 ? `${row.id} ${name}` : row.id,
+    sample: name,
+    salt: saltBringing(name) as TestedSalt,
+    steps,
+    expected: observationOf(row, name, index, samples.length),
+  }));
+}
 
-const take = { take: "1 cm3" };
-const add = (reagent: string, volume = "1 cm3") => ({ add: reagent, volume });
-const drops = (reagent: string) => ({ add: reagent, drops: 5 });
-const excess = (reagent: string) => ({ add: reagent, until: "in excess" });
+/** "Ca2+ / Ba2+", "Cl-, SO4 2-, NO3-": the ions of a row. */
+const namesIn = (ion: string): string[] =>
+  ion
+    .split(/\s*\/\s*|,\s*/)
+    .map((name) => mhchem(name))
+    .flatMap((name) => (name === "Group 1" ? ["Li+", "Na+", "K+"] : [name]));
+
+const listed: readonly string[] = [...CATIONS, ...ANIONS];
+
+/** Samples that are no simple salt of the ion lists: ions of one formula unit, and strength. */
+const OTHER_SAMPLES: Readonly<Record<string, TestedSalt>> = {
+  "Cr2O7^2-": { ions: { "K+": 2, "CrO4^2-": 2, "H+": 2, H2O: -1 }, molPerDm3: SAMPLE },
+  "MnO4-": { ions: { "K+": 1, "MnO4-": 1 }, molPerDm3: SAMPLE },
+  H2O2: { ions: { H2O2: 1 }, molPerDm3: SAMPLE },
+};
+
+/** The sample that brings the ion: nitrates for cations, sodium salts for anions, a solid by its formula. */
+function saltBringing(name: string): TestedSalt | undefined {
+  if (listed.includes(name)) {
+    const { ions } = name.endsWith("+") ? saltOf(name, "NO3-") : saltOf("Na+", name);
+    return { ions, molPerDm3: SAMPLE, solid: "x" };
+  }
+  return OTHER_SAMPLES[name] ?? SOLIDS[name];
+}
+
+/** Solids that are heated for a gas. */
+const SOLIDS: Readonly<Record<string, TestedSalt>> = {
+  "NaHCO3(s)": { ions: saltOf("Na+", "HCO3-").ions, solid: "NaHCO3" },
+  "Cu(NO3)2(s)": { ions: saltOf("Cu^2+", "NO3-").ions, solid: "Cu(NO3)2*3H2O" },
+  "MgCl2(s)": { ions: saltOf("Mg^2+", "Cl-").ions, solid: "MgCl2*6H2O" },
+};
+
+/** What one of several samples of a row should show: some rows say in words which of them dissolves, or give colours in their order. */
+function observationOf(row: PublishedRow, name: string, index: number, count: number): PublishedObservation {
+  const seen = row.observation;
+  if (count === 1) return seen;
+  const { solubleInExcess } = seen;
+  const colour = seen.colour?.split(" / ")[index] ?? seen.colour;
+  if (typeof solubleInExcess !== "string") return { ...seen, colour };
+  const plain = name.replace("^", "");
+  const dissolves = solubleInExcess.includes(plain) && !solubleInExcess.includes(`${plain} no`);
+  const resultingColour = dissolves ? (seen.resultingColour?.replace(/ for .*$/, "") ?? null) : null;
+  return { ...seen, colour, solubleInExcess: dissolves, resultingColour };
+}
 
 /** The steps for a row of the cation and alkali section, or undefined for a stage that is not a test of its own. */
-export function alkaliSteps(reagent: string, stage: string): Steps | undefined {
-  const few = [take, drops(reagent)];
+function alkaliSteps({ reagent, stage }: PublishedRow): Steps | undefined {
+  const few = [{ take: "1 cm3" }, { add: reagent, drops: 5 }];
+  const excess = { add: reagent, until: "in excess" };
   switch (stage) {
     case "a few drops":
       return [few];
     case "in excess":
     case "a few drops or in excess":
-      return [few, [excess(reagent)]];
+      return [few, [excess]];
     case "in excess, then warmed":
-      return [few, [excess(reagent)], [{ warm: true }, { testGas: "damp red litmus" }]];
+      return [few, [excess], [{ warm: true }, { testGas: "damp red litmus" }]];
     default:
       return undefined;
   }
 }
-
-/**
- * Steps for the other rows, by the table's reagent text (and stage where it matters). Rows that are not here need reagents or
- * operations the engine does not predict yet.
- */
-export const OTHER_STEPS: Record<string, Steps> = {
-  "dilute acid (HCl, HNO3)": [[take, add("HCl(aq)"), { testGas: "limewater" }]],
-  "AgNO3(aq) without acid": [[take, add("AgNO3(aq)")]],
-  "BaCl2(aq) or Ba(NO3)2(aq) without acid": [[take, add("BaCl2(aq)")]],
-  "dilute HNO3 then AgNO3(aq)": [[take, add("HNO3(aq)")], [add("AgNO3(aq)")]],
-  "then NH3(aq), dilute": [[take, add("HNO3(aq)", "0.5 cm3"), add("AgNO3(aq)")], [excess("NH3(aq)")]],
-  "then NH3(aq), dilute or concentrated": [[take, add("HNO3(aq)", "0.5 cm3"), add("AgNO3(aq)")], [excess("NH3(aq)")]],
-  "NaOH(aq) + Al foil (or Devarda's alloy), warm": [
-    [take, add("NaOH(aq)", "2 cm3")],
-    [{ add: "Al(s)", pieces: 1 }, { warm: true }, { testGas: "damp red litmus" }],
-  ],
-  "dilute HNO3 then Ba(NO3)2(aq)": [[take, add("HNO3(aq)")], [add("Ba(NO3)2(aq)")]],
-  "dilute HCl then BaCl2(aq)": [[take, add("HCl(aq)")], [add("BaCl2(aq)")]],
-  "BaCl2(aq)": [[take, add("BaCl2(aq)")]],
-  "dilute acid, warm": [[take, add("HCl(aq)"), { warm: true }, { testGas: "acidified manganate(VII) paper" }]],
-  "AgNO3(aq), neutral": [[take, drops("AgNO3(aq)")]],
-  "Pb(NO3)2(aq)": [[take, add("Pb(NO3)2(aq)")]],
-  // Textbooks let iodide be in excess; a row that says "a few drops" shows its precipitate on the way there.
-  "KI(aq)": [[take, excess("KI(aq)")]],
-  "dilute HCl": [[take, add("HCl(aq)")]],
-  "dilute H2SO4": [[take, add("H2SO4(aq)")]],
-  "flame (clean nichrome wire, conc. HCl, roaring edge of blue flame)": [[{ flame: true }]],
-};

@@ -1,6 +1,5 @@
 import { isTrueOf } from "../../engine/bench/agreement.ts";
-import { hasChemistry } from "../../engine/bench/carry-out-test.ts";
-import { cellsOf, type Practical } from "../../engine/practical.ts";
+import type { Practical } from "../../engine/practical.ts";
 import { phrase } from "../../engine/wording/phrase.ts";
 import type { ContentFault } from "../faults.ts";
 import type { Walkthrough } from "../walkthrough.ts";
@@ -12,21 +11,18 @@ export function wrongObservations(
   { predicted, table }: Walkthrough,
   fault: MakeFault,
 ): ContentFault[] {
-  const cells = cellsOf(practical.parts);
   return Object.entries(practical.record).flatMap(([sample, row]) =>
     Object.entries(row).flatMap(([id, seen]) => {
       const path = ["record", sample, id];
-      const cell = cells.find((each) => each.id === id);
       const solid = table.cells.find((each) => each.id === id)?.dry ? "solid" : "precipitate";
       const shown = predicted[sample]?.[id];
       const readings = shown?.readings ?? [];
       const stated = phrase(seen, solid);
       if (readings.length === 0) {
-        const hard = cell?.test.steps.find((step) => !hasChemistry(step))?.do ?? "an earlier step of this part";
         return fault(path, {
           what: `record ${sample} ${id}`,
           stated,
-          found: `the engine does not predict this test (${hard}), so nobody could check it`,
+          found: "the engine does not predict this test or one before it in this tube, so nobody could check it",
           advice: "leave this observation out",
         });
       }

@@ -107,10 +107,14 @@ function wordStep(step: Step, bench: Bench, then: string): string | string[] {
       return "Warm the tube gently; keep it moving, its mouth away from everyone.";
     case "boil":
       return `Boil gently for ${time(step.time)}; keep the tube moving, its mouth away from everyone.`;
+    case "cool":
+      return "Let the tube cool to room temperature; when it is no longer too hot to touch, cold water on its outside helps.";
     case "stand":
       return `Let it stand for ${time(step.time)}.`;
     case "filter":
       return `Filter, and keep the ${step.keep}.`;
+    case "wash":
+      return "Wash the residue two or three times with a little deionised water; throw the washings away as waste.";
     case "heat solid":
       return `Heat the solid ${step.how}, the mouth of the tube away from everyone. Look at it hot, and again when cold.`;
     case "test gas":
@@ -134,10 +138,14 @@ export function wordTest(test: Test, bench: Pick<Bench, "reagents">): string {
         return ["warmed"];
       case "boil":
         return ["boiled"];
+      case "cool":
+        return ["cooled"];
       case "stand":
         return ["left to stand"];
       case "filter":
         return [`filtered, the ${step.keep}`];
+      case "wash":
+        return ["washed with water"];
       case "heat solid":
         return [`the solid heated ${step.how}`];
       case "flame":

@@ -1,16 +1,19 @@
 /** Carries out one test on one tube and writes down everything that happens on the way. */
 import { flameColours } from "../constants/flame-colours.ts";
 import { HEAT_OPENS, TEMPERATURE } from "../constants/kinetic-gates.ts";
+import { STARCH } from "../constants/starch.ts";
 import type { EquilibriumResult, Solver } from "../equilibrium/solve.ts";
 import { compileDatabase } from "../equilibrium/species.ts";
 import type { Colour, Step, Test } from "../practical.ts";
-import { addAmounts, amountsOf } from "./amounts.ts";
+import { type Amounts, addAmounts, amountsOf } from "./amounts.ts";
+import { beyondUs } from "./beyond.ts";
+import type { SetAside } from "./filter.ts";
 import { heatSolid } from "./heat/heat-solid.ts";
 import { UnknownSolidError } from "./heat/looks.ts";
 import { carryOut, reagentComponents } from "./operations.ts";
 import { volumeAdded } from "./portion.ts";
 import { addAlone, type Portion, type TestedSalt, take } from "./sample.ts";
-import { look } from "./sight.ts";
+import { look, type Sight } from "./sight.ts";
 import { emptyTrace, type GasTestSeen, MOLAR_VOLUME_DM3, type TestTrace } from "./trace.ts";
 import { pressureOf, settle, type Tube } from "./tube.ts";
 
@@ -24,9 +27,6 @@ export interface Hand {
   air: boolean;
 }
 
-/** Filtering is not predicted; a test that needs it, and those after it, say nothing. */
-export const hasChemistry = (step: Step): boolean => step.do !== "filter";
-
 /** Turns below which a reaction changes nothing anyone could see, mol. */
 const NO_REACTION = 1e-8;
 
@@ -38,25 +38,34 @@ const slowSolids = new Set(
   compileDatabase().phases.flatMap((phase) => (phase.kind === "solid" && !phase.row?.formsInMinutes ? [phase.id] : [])),
 );
 
+/** A tube as a part goes on with it: starch, once in, stays. */
+export type BenchTube = Tube & { starch?: true };
+
+/** What the eye finds in the tube, the colour starch gives to iodine included. */
+const see = (result: EquilibriumResult, { starch, celsius }: BenchTube): Sight =>
+  look(result, starch && celsius < STARCH.fadesAt.value);
+
 /**
  * Carries out the steps of a test. `tube` and `portion` change; `partTogether` gathers what has been brought together since the part
  * began.
  */
 export function carryOutTest(
   test: Test,
-  tube: Tube,
+  tube: BenchTube,
   portion: Portion,
   partTogether: TestTrace["together"],
   solve: Solver,
   hand: Hand,
 ): TestTrace {
-  tube.celsius = TEMPERATURE.room.value;
+  // A tube waits for its next test in the rack and is cold by then, unless the test is to watch it cool.
+  if (test.steps[0]?.do !== "cool") tube.celsius = TEMPERATURE.room.value;
+  const aside: SetAside = { amounts: new Map(), solids: [] };
   const trace = emptyTrace(partTogether);
   const reactedBefore = new Map([...tube.reactions].map(([equation, { turns }]) => [equation, turns]));
   const leftBefore = new Map(tube.left);
   if (tube.waterKg > 0) {
     const result = settle(tube, solve);
-    trace.before = look(result);
+    trace.before = see(result, tube);
     addAmounts(trace.together, amountsOf(result));
   }
   const watch = watcher(trace, tube);
@@ -71,7 +80,7 @@ export function carryOutTest(
     }
     trace.dry ??= portion.dry;
     if (trace.before === undefined && trace.dry === undefined && tube.waterKg > 0)
-      trace.before = look(settle(tube, solve));
+      trace.before = see(settle(tube, solve), tube);
     if (step.do === "flame") trace.flame = flameOf(portion.salt);
     else if (step.do === "heat solid") heat(step.how, portion, trace);
     else if (step.do === "test gas")
@@ -81,8 +90,12 @@ export function carryOutTest(
         hand.stopAtDrop !== undefined && isDrops(step) ? { ...step, amount: { drops: hand.stopAtDrop } } : step;
       tube.air = step.do === "stand" && hand.air;
       addReagent(done, [trace.together, partTogether], portion.cm3, solve);
+      if (done.do === "add") notePoured(done, trace, tube, portion.cm3, solve);
       const leftSoFar = totalOf(tube.left);
-      carryOut(done, tube, portion.cm3, hand.warm, solve, watch, (result) => trace.drops.push(look(result)));
+      const left = carryOut(done, tube, portion.cm3, hand.warm, solve, watch, (result) =>
+        trace.drops.push(see(result, tube)),
+      );
+      if (left) setAside(left, aside, tube, partTogether);
       if (step.do === "warm" || step.do === "boil")
         trace.heatedBubbles += (totalOf(tube.left) - leftSoFar) * CM3_PER_MOL;
       if (tube.waterKg > 0) portion.dry = undefined;
@@ -91,7 +104,7 @@ export function carryOutTest(
     }
   }
   trace.dry ??= portion.dry;
-  if (tube.waterKg > 0) finish(trace, tube.result ?? settle(tube, solve), tube);
+  if (tube.waterKg > 0) finish(trace, tube.result ?? settle(tube, solve), tube, aside);
   for (const [id, mol] of tube.left) {
     const cm3 = (mol - (leftBefore.get(id) ?? 0)) * CM3_PER_MOL;
     if (cm3 > 0) trace.bubbles.set(id, cm3);
@@ -127,10 +140,10 @@ const totalOf = (amounts: ReadonlyMap<string, number>): number =>
 const isDrops = (step: Step): step is Extract<Step, { do: "add" }> => step.do === "add" && "drops" in step.amount;
 
 /** Notes what is seen after each small change. */
-function watcher(trace: TestTrace, tube: Tube) {
+function watcher(trace: TestTrace, tube: BenchTube) {
   const largest = new Map<string, number>();
   return (result: EquilibriumResult) => {
-    const sight = look(result);
+    const sight = see(result, tube);
     trace.during.push(sight);
     trace.pressures.SO2 = Math.max(trace.pressures.SO2, pressureOf(result, "SO2(g)"));
     if (tube.celsius > TEMPERATURE.room.value) {
@@ -144,9 +157,13 @@ function watcher(trace: TestTrace, tube: Tube) {
   };
 }
 
-function finish(trace: TestTrace, result: EquilibriumResult, tube: Tube): void {
-  trace.after = look(result);
+/** What is seen at the end is the liquid and, where it was filtered, the solid still on the paper. */
+function finish(trace: TestTrace, result: EquilibriumResult, tube: BenchTube, aside: SetAside): void {
+  const inTube = see(result, tube);
+  trace.after = { ...inTube, solids: [...inTube.solids, ...aside.solids] };
+  if (tube.starch && trace.after.solution === STARCH.colour) trace.gates.push(STARCH.id);
   trace.end = amountsOf(result);
+  addAmounts(trace.end, aside.amounts);
   trace.heldBack = [...result.saturation].flatMap(([id, log]) =>
     log > SUPERSATURATED && slowSolids.has(id) && !tube.opened.includes(id) ? [id] : [],
   );
@@ -158,12 +175,6 @@ function finish(trace: TestTrace, result: EquilibriumResult, tube: Tube): void {
       trace.gates.push(id);
     }
   }
-}
-
-/** Foil outside warm alkali is beyond the engine: it displaces metals and dissolves in acids at its own pace. */
-function beyondUs(tube: Tube): boolean {
-  if (tube.contents["Al(s)"] === undefined || tube.celsius <= TEMPERATURE.room.value) return false;
-  return ![...tube.reactions.keys()].some((equation) => equation.includes("Al(s)"));
 }
 
 /** The colour a sample gives to the flame: of its cations, the one no other hides; false when it gives none of use. */
@@ -181,6 +192,30 @@ function testGas(test: GasTestSeen["test"], tube: Tube, leftBefore: ReadonlyMap<
     atm: { NH3: pressure("NH3(g)"), SO2: pressure("SO2(g)"), CO2: pressure("CO2(g)") },
     left: { CO2: left("CO2(g)"), SO2: left("SO2(g)"), H2: left("H2(g)"), O2: left("O2(g)") },
   };
+}
+
+/** Gathers what filtering and washing left behind. What goes on is all that the next tests bring together with. */
+function setAside(left: SetAside, aside: SetAside, tube: BenchTube, partTogether: Amounts): void {
+  addAmounts(aside.amounts, left.amounts);
+  aside.solids.push(...left.solids);
+  partTogether.clear();
+  if (tube.result) addAmounts(partTogether, amountsOf(tube.result));
+}
+
+/** Notes starch, and the colour a reagent has of itself, so that its loss can be told. */
+function notePoured(
+  step: Extract<Step, { do: "add" }>,
+  trace: TestTrace,
+  tube: BenchTube,
+  sampleCm3: number,
+  solve: Solver,
+): void {
+  if (step.reagent === STARCH.reagent) tube.starch = true;
+  if ("pieces" in step.amount) return;
+  const alone = solve({ totals: reagentComponents(step.reagent, step.at?.molPerDm3), waterKg: 1 });
+  if (!alone.converged) return;
+  const { solution, absorbance } = look(alone);
+  if (solution !== "colourless") trace.poured = { solution, absorbance, cm3: volumeAdded(step.amount, sampleCm3) };
 }
 
 /** Adds what a reagent holds, speciated by itself, to the amounts that were brought together. */

@@ -24,6 +24,7 @@ export function observe(trace: TestTrace): Prediction {
   const gases = trace.gasTests.map(gasReadings);
   const gasOptions = gases.find((options) => options.some((gas) => gas !== false)) ?? gases[0] ?? [undefined];
   const solution = solutionSeen(trace);
+  const lost = colourLost(trace);
 
   const readings: Observation[] = [];
   for (const solid of solidReadings(trace, grown, fate)) {
@@ -37,6 +38,8 @@ export function observe(trace: TestTrace): Prediction {
         if (trace.flame !== undefined) reading.flame = trace.flame;
         const nothing = Object.keys(reading).length === 0;
         if (gas !== undefined) reading.gas = gas;
+        // An excess shows the reagent's colour at the end, and on the way there its drops lost it: either is told.
+        if (lost !== undefined) readings.push({ ...reading, solution: lost });
         readings.push(nothing && !gas ? { none: true, ...reading } : reading);
       }
     }
@@ -77,6 +80,9 @@ function solidReadings(trace: TestTrace, grown: readonly Growth[], fate: FateRea
   return precipitateReadings(grown).flatMap((precipitate): SolidReading[] => {
     if (precipitate === false) return wasThere ? fates.map((end) => (end ? { fate: end } : {})) : [{}];
     if (!wasThere) return fates.map((end) => (end && end !== "remains" ? { precipitate, fate: end } : { precipitate }));
+    // Both may be gone at the end: then that is what is told, with or without the one that came in between.
+    if (!trace.dry && fates.includes("dissolves"))
+      return fates.flatMap((end) => [{ fate: end }, { precipitate, fate: end }]);
     const before = trace.dry?.colour ?? colourTogether(seenBefore);
     return sameColour(before, precipitate.colour) ? [{ fate: "remains" }, { precipitate }] : [{ precipitate }];
   });
@@ -91,11 +97,29 @@ function solutionSeen(trace: TestTrace): { colour: Observation["solution"]; wort
   if (!after) return undefined;
   const first = before ?? trace.during[0];
   if (!first || trace.dry) return { colour: after.solution, worthSaying: after.solution !== "colourless" };
-  if (first.solution === after.solution) return { colour: after.solution, worthSaying: false };
-  const diluted = (first.absorbance * first.cm3) / after.cm3;
   const hidden = after.solids.some(({ gramsPerDm3 }) => gramsPerDm3 >= VISIBILITY.visible.value);
+  if (first.solution === after.solution)
+    return { colour: after.solution, worthSaying: !hidden && pouredPlainly(trace, after.cm3) !== undefined };
+  const diluted = (first.absorbance * first.cm3) / after.cm3;
   if (after.solution === "colourless") {
     return { colour: after.solution, worthSaying: !hidden && diluted > VISIBILITY.absorbance.value * PLAINLY_COLOURED };
   }
   return { colour: after.solution, worthSaying: true };
+}
+
+/** The colour of a reagent plainly coloured of itself, where the liquid at the end does not show it. */
+function pouredPlainly({ poured, after }: TestTrace, cm3: number): Observation["solution"] {
+  if (!poured || poured.solution === after?.solution) return undefined;
+  return (poured.absorbance * poured.cm3) / cm3 > VISIBILITY.absorbance.value * PLAINLY_COLOURED
+    ? poured.solution
+    : undefined;
+}
+
+/** The colour of the liquid as long as a coloured reagent lost its own in it, where an excess of that reagent colours it at the end. */
+function colourLost({ poured, after, during }: TestTrace): Observation["solution"] {
+  if (!poured || poured.solution !== after?.solution) return undefined;
+  const clear = during.filter(({ solids }) =>
+    solids.every(({ gramsPerDm3 }) => gramsPerDm3 < VISIBILITY.visible.value),
+  );
+  return clear.findLast(({ solution }) => solution !== poured.solution)?.solution;
 }

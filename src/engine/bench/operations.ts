@@ -2,12 +2,14 @@
 import { BENCH_PRACTICE } from "../constants/bench-practice.ts";
 import { BOILED_AWAY, TEMPERATURE } from "../constants/kinetic-gates.ts";
 import { reagents } from "../constants/reagents.ts";
+import { STARCH } from "../constants/starch.ts";
 import { WATER_KG_PER_MOL } from "../equilibrium/newton.ts";
 import type { EquilibriumResult, Solver } from "../equilibrium/solve.ts";
 import { molarMass } from "../formula/molar-mass.ts";
 import { parseFormula } from "../formula/parse.ts";
 import type { Step } from "../practical.ts";
 import { type Components, componentsOf, hasConstants } from "./composition.ts";
+import { filter, type SetAside, wash } from "./filter.ts";
 import { volumeAdded } from "./portion.ts";
 import { pour, pressureOf, settle, type Tube, takeGas } from "./tube.ts";
 
@@ -22,7 +24,7 @@ export class UnknownReagent extends Error {
 const byId = new Map(reagents.map((reagent) => [reagent.id, reagent]));
 
 /** Reagents that bring no ions and still have a part to play. */
-const WITHOUT_IONS = ["H2O(l)", "Al(s)"];
+const WITHOUT_IONS = ["H2O(l)", "Al(s)", "Zn(s)", STARCH.reagent];
 
 /** Reagents the engine can carry out: those whose ions all have constants, and solids with a gate of their own. */
 export const usableReagents: readonly string[] = reagents
@@ -32,15 +34,28 @@ export const usableReagents: readonly string[] = reagents
   })
   .map(({ id }) => id);
 
-/** Components of a reagent in mol/dm3; `molPerDm3` overrides the usual strength. Water brings none. */
+/**
+ * Components of a reagent in mol/dm3; `molPerDm3` overrides the usual strength, not that of the acid an acidified one is made up with.
+ * Water and starch bring none.
+ */
 export function reagentComponents(id: string, molPerDm3?: number): Components {
   const reagent = byId.get(id);
   if (!reagent || !usableReagents.includes(id)) {
     throw new UnknownReagent(`found the reagent "${id}", expected one of ${usableReagents.join(", ")}`);
   }
   const strength = molPerDm3 ?? reagent.concentration ?? 1;
-  return Object.fromEntries(Object.entries(componentsOf(reagent.components)).map(([ion, n]) => [ion, n * strength]));
+  const perDm3 = Object.entries(componentsOf(reagent.components)).map(([ion, n]): [string, number] => [
+    ion,
+    n * strength,
+  ]);
+  const brought: Components = Object.fromEntries(perDm3);
+  for (const [ion, n] of reagent.sulfuricAcid ? Object.entries(SULFURIC_ACID) : []) {
+    brought[ion] = (brought[ion] ?? 0) + n * (reagent.sulfuricAcid ?? 0);
+  }
+  return brought;
 }
+
+const SULFURIC_ACID: Components = { "H+": 2, "SO4^2-": 1 };
 
 /** Parts of a drop as it mixes in: where it lands the reagent is scarce for a moment, and what forms there is seen. */
 const WITHIN_DROP = [0.1, 0.2, 0.3, 0.4];
@@ -123,15 +138,17 @@ const CARRIED = [
   ["SO2(g)", "SO3^2-"],
 ] as const;
 
-/** Drops pieces of a metal into the tube. */
-function addPieces(tube: Tube, reagent: string, pieces: number): void {
+/** Drops pieces of a metal into the tube, and gives them time to react with the liquid there. */
+function addPieces(tube: Tube, reagent: string, pieces: number, solve: Solver, watch: Watch): void {
   const mol = (BENCH_PRACTICE.piece.value * pieces) / molarMass(parseFormula(reagent));
   tube.contents[reagent] = (tube.contents[reagent] ?? 0) + mol;
   tube.pairs.clear();
+  if (tube.waterKg > 0) watch(settle(tube, solve), tube);
 }
 
 /**
  * Carries out one step on a tube that holds `sampleCm3` of sample solution; "warm" means `warm` C. Steps that only look (gas tests, flame) change nothing.
+ * Returns what filtering or washing leaves behind.
  * `afterDrop` is told of the tube after each whole drop, when the step counts drops.
  */
 export function carryOut(
@@ -142,19 +159,23 @@ export function carryOut(
   solve: Solver,
   watch: Watch,
   afterDrop?: (result: EquilibriumResult) => void,
-): void {
+): SetAside | undefined {
   if (step.do === "warm") heatTo(tube, warm, solve, watch);
+  else if (step.do === "cool") heatTo(tube, TEMPERATURE.room.value, solve, watch);
+  else if (step.do === "filter") return tube.waterKg > 0 ? filter(tube, step.keep, solve) : undefined;
+  else if (step.do === "wash") return tube.waterKg > 0 ? wash(tube, solve) : undefined;
   else if (step.do === "stand") {
     tube.pairs.clear();
     if (tube.waterKg > 0) watch(settle(tube, solve), tube);
   } else if (step.do === "boil") boil(tube, step.time.min, solve, watch);
   else if (step.do === "add") {
     const { amount } = step;
-    if ("pieces" in amount) addPieces(tube, step.reagent, amount.pieces);
+    if ("pieces" in amount) addPieces(tube, step.reagent, amount.pieces, solve, watch);
     else {
       const perDm3 = reagentComponents(step.reagent, step.at?.molPerDm3);
       if ("drops" in amount) addDrops(tube, perDm3, amount.drops, solve, watch, afterDrop);
       else addVolume(tube, perDm3, volumeAdded(amount, sampleCm3), solve, watch);
     }
   }
+  return undefined;
 }

@@ -2,7 +2,7 @@
 import { TEMPERATURE } from "../constants/kinetic-gates.ts";
 import type { Solver } from "../equilibrium/solve.ts";
 import { type Cell, cellsOf, type Part, type Procedure } from "../practical.ts";
-import { carryOutTest, type Hand, hasChemistry } from "./carry-out-test.ts";
+import { type BenchTube, carryOutTest, type Hand } from "./carry-out-test.ts";
 import { observe } from "./observe.ts";
 import type { Prediction } from "./prediction.ts";
 import type { Portion, TestedSalt } from "./sample.ts";
@@ -38,17 +38,17 @@ const NO_OPINION: Prediction = { readings: [], events: [], gases: [], gates: [],
  */
 function predictPart(salt: TestedSalt, part: Part, cells: readonly Cell[], solve: Solver): [string, Prediction][] {
   const warm = TEMPERATURE.warm.value;
-  const counted = runPart(salt, part, cells, solve, () => ({ warm, air: true }));
+  const counted = runPart(salt, part, solve, () => ({ warm, air: true }));
   const stops = counted.map(({ trace }) => stopAt(trace));
   const runs = [counted];
   if (stops.some((stop) => stop !== undefined)) {
-    runs.unshift(runPart(salt, part, cells, solve, (index) => ({ warm, air: true, stopAtDrop: stops[index] })));
+    runs.unshift(runPart(salt, part, solve, (index) => ({ warm, air: true, stopAtDrop: stops[index] })));
   }
   if (part.tests.some(({ steps }) => steps.some((step) => step.do === "warm"))) {
-    runs.push(runPart(salt, part, cells, solve, () => ({ warm: TEMPERATURE.warmer.value, air: true })));
+    runs.push(runPart(salt, part, solve, () => ({ warm: TEMPERATURE.warmer.value, air: true })));
   }
   if (part.tests.some(({ steps }) => steps.some((step) => step.do === "stand"))) {
-    runs.push(runPart(salt, part, cells, solve, () => ({ warm, air: false })));
+    runs.push(runPart(salt, part, solve, () => ({ warm, air: false })));
   }
   return cells.map((cell, index) => [cell.id, together(runs.map((run) => run[index].prediction))]);
 }
@@ -67,19 +67,12 @@ interface TestRun {
   prediction: Prediction;
 }
 
-function runPart(
-  salt: TestedSalt,
-  part: Part,
-  cells: readonly Cell[],
-  solve: Solver,
-  hand: (index: number) => Hand,
-): TestRun[] {
-  const tube = emptyTube();
+function runPart(salt: TestedSalt, part: Part, solve: Solver, hand: (index: number) => Hand): TestRun[] {
+  const tube: BenchTube = emptyTube();
   const portion: Portion = { salt, cm3: 0, dry: undefined };
   const brought: TestTrace["together"] = new Map();
   let known = true;
   return part.tests.map((test, index) => {
-    known &&= cells[index].test.steps.every(hasChemistry);
     if (!known) return { trace: undefined, prediction: NO_OPINION };
     const trace = carryOutTest(test, tube, portion, brought, solve, hand(index));
     known = !trace.unknown;

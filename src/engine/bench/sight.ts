@@ -1,6 +1,7 @@
 /** What the eye finds in a tube: solids with their colour and amount, and the colour of the liquid. */
 import { ABSORPTIVITY } from "../constants/absorptivities.ts";
 import { basis } from "../constants/log-k/index.ts";
+import { STARCH } from "../constants/starch.ts";
 import { VISIBILITY } from "../constants/visibility.ts";
 import type { EquilibriumResult } from "../equilibrium/solve.ts";
 import { compileDatabase } from "../equilibrium/species.ts";
@@ -36,8 +37,10 @@ const gramsPerMol = new Map(
   database.phases.flatMap((phase) => (phase.kind === "solid" ? [[phase.id, molarMass(parseFormula(phase.id))]] : [])),
 );
 
-/** Looks into a tube that has come to rest. */
-export function look(result: EquilibriumResult): Sight {
+const absorptivities = new Map(Object.entries(ABSORPTIVITY));
+
+/** Looks into a tube that has come to rest; `starch`: it holds starch and is cold enough for its colour. */
+export function look(result: EquilibriumResult, starch = false): Sight {
   const cm3 = result.waterKg * 1000;
   const solids: SolidSeen[] = [];
   for (const [id, mol] of result.phases) {
@@ -46,16 +49,25 @@ export function look(result: EquilibriumResult): Sight {
     const grams = mol * mass;
     solids.push({ id, mol, grams, gramsPerDm3: (grams / cm3) * 1000, colour: colourOf.get(id) ?? "white" });
   }
+  // Absorbances add up; the colour that takes away most light is the one that is named.
+  const byColour = new Map<Colour, number>();
+  for (const [id, molality] of result.molality) {
+    const strength = absorptivities.get(id);
+    if (strength === undefined) continue;
+    const colour = colourOf.get(id) ?? "colourless";
+    byColour.set(colour, (byColour.get(colour) ?? 0) + strength * molality * VISIBILITY.path.value);
+  }
   let solution: Colour = "colourless";
   let absorbance = 0;
-  for (const [id, strength] of Object.entries(ABSORPTIVITY)) {
-    const molality = result.molality.get(id);
-    if (molality === undefined) continue;
-    const own = strength * molality * VISIBILITY.path.value;
-    if (own > absorbance) {
-      absorbance = own;
-      solution = colourOf.get(id) ?? "colourless";
-    }
+  for (const [colour, own] of byColour) {
+    if (own <= absorbance) continue;
+    absorbance = own;
+    solution = colour;
+  }
+  const iodine = starch ? STARCH.iodine.reduce((sum, id) => sum + (result.molality.get(id) ?? 0), 0) : 0;
+  if (iodine >= STARCH.least.value) {
+    absorbance = STARCH.absorptivity.value * iodine * VISIBILITY.path.value;
+    solution = STARCH.colour;
   }
   if (absorbance < VISIBILITY.absorbance.value) solution = "colourless";
   return { solids, solution, absorbance, cm3 };

@@ -28,6 +28,8 @@ export interface TestTrace {
   before: Sight | undefined;
   /** A dry sample in the tube when the test began. */
   dry: DrySample | undefined;
+  /** The last coloured reagent poured in: its own colour and absorbance, and how much of it, cm3. */
+  poured?: { solution: Colour; absorbance: number; cm3: number };
   during: Sight[];
   /** The tube after each whole drop of an addition counted in drops. */
   drops: Sight[];

@@ -41,6 +41,7 @@ const rows = {
   "light blue": { alsoCalled: ["blue"], paint: "#9cc9ee" },
   "deep blue": { alsoCalled: ["dark blue"], paint: "#1f3fa8" },
   "dark blue": { alsoCalled: [], paint: "#1b2f7d" },
+  "blue-black": { alsoCalled: ["dark blue", "black"], paint: "#161b3a" },
   "blue-green": { alsoCalled: ["green", "blue"], paint: "#3fa79a" },
   green: { alsoCalled: [], paint: "#4d9a52" },
   "pale green": { alsoCalled: ["green", "very pale green", "light green"], paint: "#cfe6cd" },

@@ -86,6 +86,8 @@ export type Reagent = {
   readonly range?: readonly [from: number, to: number];
   /** What one formula unit brings into the solution. Empty for what does not dissolve. */
   readonly components: Readonly<Record<string, number>>;
+  /** Sulfuric acid it is made up with, mol/dm3, where it comes acidified. */
+  readonly sulfuricAcid?: number;
   /** Plain words, at the default strength; the stricter reading where sources differ. */
   readonly hazards: readonly string[];
   /** Classes and codes behind the words. Teaching data, not a label. */
@@ -254,16 +256,59 @@ export const reagents: readonly Reagent[] = [
     sources: ["SSS48", "CLP", "CAIE-PLAN"], status: "school limits read; the rest from memory", confirm: true,
   },
   {
+    id: "acidified KMnO4(aq)", name: "acidified potassium manganate(VII)", formula: "KMnO4", kind: "solution", concentration: 0.02, range: [0.005, 0.02], components: { "K+": 1, "MnO4-": 1 }, sulfuricAcid: 0.5,
+    hazards: ["Irritates skin and eyes (0.5 mol/dm3 sulfuric acid is in it); stains skin and cloth brown.", "Toxic to water life."],
+    hazardCodes: ["Skin Irrit. 2 H315", "Eye Irrit. 2 H319", "Aquatic"],
+    limits: ["sulfuric acid irritates from 5 % (0.5 mol/dm3)", "potassium manganate(VII) irritates from 0.1 mol/dm3"],
+    firstAid: "irritant", waste: "drain",
+    notes: ["Equal volumes of 0.04 mol/dm3 potassium manganate(VII) and 1 mol/dm3 sulfuric acid; never hydrochloric acid, which it can turn to chlorine.", "Add it by drops: an excess is purple whatever the sample was."],
+    sources: ["SSS48", "CLP", "SSSX"], status: "school limit of the manganate read; the rest from memory", confirm: true,
+  },
+  {
+    id: "acidified K2Cr2O7(aq)", name: "acidified potassium dichromate(VI)", formula: "K2Cr2O7", kind: "solution", concentration: 0.05, range: [0.01, 0.1], components: { "K+": 2, "CrO4^2-": 2, "H+": 2, H2O: -1 }, sulfuricAcid: 0.5,
+    hazards: ["Can cause cancer and genetic damage, harm an unborn child and cause allergy of skin and lungs: gloves, dropper bottle, smallest amount.", "Toxic to water life."],
+    hazardCodes: ["Carc. 1B H350", "Muta. 1B H340", "Repr. 1B H360FD", "Resp. Sens. 1 H334", "Skin Sens. 1 H317", "Aquatic Chronic"],
+    limits: ["cancer and genetic damage from 0.1 %"],
+    firstAid: "toxic", waste: "chromium(VI)",
+    notes: ["Many schools no longer use it: acidified manganate(VII) shows the same reducing agents.", "In the constants dichromate(VI) is two chromate(VI) with two protons, less water."],
+    sources: ["SSS47", "CLP"], status: "school limits read; the rest from memory", confirm: true,
+  },
+  {
+    id: "acidified H2O2(aq)", name: "acidified hydrogen peroxide, 10 volume", formula: "H2O2", kind: "solution", concentration: 0.9, range: [0.9, 1.7], components: { H2O2: 1 }, sulfuricAcid: 0.5,
+    hazards: ["Irritates skin and eyes (0.5 mol/dm3 sulfuric acid is in it): wear eye protection."], hazardCodes: ["Skin Irrit. 2 H315", "Eye Irrit. 2 H319"],
+    limits: ["sulfuric acid irritates from 5 % (0.5 mol/dm3)", "peroxide irritates eyes from 1.5 mol/dm3"],
+    firstAid: "irritant", waste: "drain", sources: ["SSS57", "CLP", "SSSX"], status: "limits of the peroxide read; the rest from memory", confirm: true,
+  },
+  {
     id: "H2O2(aq)", name: "aqueous hydrogen peroxide, 10 volume", formula: "H2O2", kind: "solution", concentration: 0.9, range: [0.9, 1.7], components: { H2O2: 1 },
     hazards: ["Low hazard at this strength; wear eye protection."], hazardCodes: [],
     limits: ["irritates eyes from 1.5 mol/dm3", "damages eyes from 2.3 mol/dm3"],
     firstAid: "rinse", waste: "drain", sources: ["SSS57", "CLP"], status: "limits read",
   },
   {
-    id: "Cl2(aq)", name: "chlorine water", formula: "Cl2", kind: "solution", concentration: null, components: { Cl2: 1 },
+    id: "Cl2(aq)", name: "chlorine water", formula: "Cl2", kind: "solution", concentration: 0.05, range: [0.02, 0.09], components: { Cl2: 1 },
     hazards: ["Gives off chlorine, toxic to breathe: fume cupboard or a well-ventilated room; not near asthmatics."], hazardCodes: [],
-    limits: [],
+    limits: ["saturated at 20 C it holds about 0.09 mol/dm3; an open bottle loses much of it"],
     firstAid: "gas", waste: "neutralise", sources: ["BENCH"], status: "from memory", confirm: true,
+  },
+  {
+    id: "I2(aq)", name: "iodine in potassium iodide solution", formula: "KI3", kind: "solution", concentration: 0.05, range: [0.01, 0.05], components: { "K+": 1, "I-": 1, I2: 1 },
+    hazards: ["Low hazard at this strength; stains skin and cloth brown."], hazardCodes: [],
+    limits: ["harmful from 1 mol/dm3"],
+    firstAid: "rinse", waste: "drain", notes: ["0.05 mol of iodine for each dm3; the bottle holds rather more iodide than is counted here."],
+    sources: ["SSSX", "BENCH"], status: "from memory", confirm: true,
+  },
+  {
+    id: "MgSO4(aq)", name: "aqueous magnesium sulfate", formula: "MgSO4", kind: "solution", concentration: 0.5, range: [0.1, 1], components: { "Mg^2+": 1, "SO4^2-": 1 },
+    hazards: ["Low hazard."], hazardCodes: [], limits: ["not classed"],
+    firstAid: "rinse", waste: "drain", sources: ["SSS36", "CLP"], status: "school sheet read; the strength from memory",
+  },
+  {
+    id: "Na2SO3(aq)", name: "freshly made aqueous sodium sulfite", formula: "Na2SO3", kind: "solution", concentration: 0.2, range: [0.1, 0.5], components: { "Na+": 2, "SO3^2-": 1 },
+    hazards: ["Low hazard itself. Acid sets free sulfur dioxide: toxic, and it can bring on an asthma attack."], hazardCodes: [],
+    limits: ["no harmonised class; acid sets free a toxic gas (EUH031)"],
+    firstAid: "rinse", waste: "drain", notes: ["Make it the same day: air turns it to sulfate."],
+    sources: ["SSSX", "BENCH"], status: "from memory", confirm: true,
   },
   {
     id: "Ca(OH)2(aq)", name: "limewater", formula: "Ca(OH)2", kind: "solution", concentration: 0.02, components: { "Ca^2+": 1, "OH-": 2 },
@@ -309,6 +354,13 @@ export const reagents: readonly Reagent[] = [
     hazards: ["Low hazard as foil. In warm alkali it froths and sprays: small pieces, boiling tube, take it off the flame once it starts."], hazardCodes: [],
     limits: ["the powder is flammable: do not use it"],
     firstAid: "rinse", waste: "solid", sources: ["SSS45", "CLP"], status: "school sheet read",
+  },
+  {
+    id: "Zn(s)", name: "granulated zinc", formula: "Zn", kind: "solid", concentration: null, components: {},
+    hazards: ["Low hazard as granules. With acid it gives off hydrogen: keep flames away except for the splint."], hazardCodes: [],
+    limits: ["the powder is flammable: do not use it"],
+    firstAid: "rinse", waste: "solid", notes: ["Rinse what is left and use it again."],
+    sources: ["SSS49", "CLP"], status: "school sheet read; the rest from memory", confirm: true,
   },
   {
     id: "H2O(l)", name: "distilled or deionised water", formula: "H2O", kind: "liquid", concentration: null, components: {},

@@ -34,14 +34,29 @@ export type Step =
   | { do: "shake" }
   | { do: "warm" }
   | { do: "boil"; time: Duration }
+  | { do: "cool" }
   | { do: "stand"; time: Duration }
   | { do: "filter"; keep: "filtrate" | "residue" }
+  | { do: "wash" }
   | { do: "heat solid"; how: "gently" | "strongly" }
   | { do: "test gas"; with: GasTest }
   | { do: "flame" };
 
 /** The entry that names each kind of step, in the order they are looked for. */
-const VERBS = ["take", "add", "shake", "warm", "boil", "stand", "filter", "heat", "testGas", "flame"] as const;
+const VERBS = [
+  "take",
+  "add",
+  "shake",
+  "warm",
+  "boil",
+  "cool",
+  "stand",
+  "filter",
+  "wash",
+  "heat",
+  "testGas",
+  "flame",
+] as const;
 
 const yes = z.literal(true, { error: (issue) => `found ${describe(issue.input)}, expected true` });
 
@@ -100,6 +115,7 @@ const shapes: Record<(typeof VERBS)[number], z.ZodType<Step>> = {
   shake: z.strictObject({ shake: yes }).transform((): Step => ({ do: "shake" })),
   warm: z.strictObject({ warm: yes }).transform((): Step => ({ do: "warm" })),
   boil: z.strictObject({ boil: duration }).transform((step): Step => ({ do: "boil", time: step.boil })),
+  cool: z.strictObject({ cool: yes }).transform((): Step => ({ do: "cool" })),
   stand: z.strictObject({ stand: duration }).transform((step): Step => ({ do: "stand", time: step.stand })),
   filter: z
     .strictObject({
@@ -108,6 +124,7 @@ const shapes: Record<(typeof VERBS)[number], z.ZodType<Step>> = {
       }),
     })
     .transform((step): Step => ({ do: "filter", keep: step.filter })),
+  wash: z.strictObject({ wash: yes }).transform((): Step => ({ do: "wash" })),
   heat: z
     .strictObject({
       heat: z.enum(["gently", "strongly"], {

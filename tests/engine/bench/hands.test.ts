@@ -49,3 +49,12 @@ describe("silver chloride and ammonia", () => {
     expect(then.events).toContainEqual(expect.objectContaining({ kind: "precipitate dissolves", phase: "AgCl(s)" }));
   });
 });
+
+test("zinc chloride, silver nitrate, then ammonia: zinc hydroxide comes and goes on the way, and all is clear at the end", () => {
+  const [, then] = show(
+    saltOf("Zn^2+", "Cl-").ions,
+    [take, cm3("HNO3(aq)", 0.5), cm3("AgNO3(aq)", 1)],
+    [excess("NH3(aq)")],
+  );
+  expect(then.readings[0]).toMatchObject({ fate: "dissolves", solution: "colourless" });
+});

@@ -99,9 +99,9 @@ test("steps", () => {
     faultsWith(["parts", 0, "tests", 0, "steps"], []),
   ];
   expect(told.join("\n")).toMatchInlineSnapshot(`
-    "parts > 0 > tests > 0 > steps > 1: found a group of entries, expected a step: one of take, add, shake, warm, boil, stand, filter, heat, testGas, flame
-    parts > 0 > tests > 0 > steps > 1: found "shake", expected a step: one of take, add, shake, warm, boil, stand, filter, heat, testGas, flame
-    parts > 0 > tests > 0 > steps > 1: found a group of entries, expected a step: one of take, add, shake, warm, boil, stand, filter, heat, testGas, flame
+    "parts > 0 > tests > 0 > steps > 1: found a group of entries, expected a step: one of take, add, shake, warm, boil, cool, stand, filter, wash, heat, testGas, flame
+    parts > 0 > tests > 0 > steps > 1: found "shake", expected a step: one of take, add, shake, warm, boil, cool, stand, filter, wash, heat, testGas, flame
+    parts > 0 > tests > 0 > steps > 1: found a group of entries, expected a step: one of take, add, shake, warm, boil, cool, stand, filter, wash, heat, testGas, flame
     parts > 0 > tests > 0 > steps > 1: found 2 amounts of NaOH(aq), expected one of drops, volume, pieces or until: in excess
     parts > 0 > tests > 0 > steps > 1: found 0 amounts of NaOH(aq), expected one of drops, volume, pieces or until: in excess
     parts > 0 > tests > 0 > steps > 1 > drops: found the number 2.5, expected a whole number of drops, 1 to 40
@@ -173,8 +173,8 @@ test("ions, formulas and words of choice", () => {
     faultsWith(["paper", "share"], [{ samples: ["P", "Q"], ion: "metal" }]),
   ];
   expect(told.join("\n")).toMatchInlineSnapshot(`
-    "paper > cations > 0: found "Zn2+", expected a cation the engine knows: NH4+, Na+, K+, Mg^2+, Ca^2+, Ba^2+, Al^3+, Cr^3+, Mn^2+, Fe^2+, Fe^3+, Cu^2+, Zn^2+, Ag+, Pb^2+
-    paper > anions > 0: found "PO4^3-", expected an anion the engine knows: CO3^2-, Cl-, Br-, I-, NO3-, SO4^2-, SO3^2-
+    "paper > cations > 0: found "Zn2+", expected a cation the engine knows: NH4+, Li+, Na+, K+, Mg^2+, Ca^2+, Sr^2+, Ba^2+, Al^3+, Cr^3+, Mn^2+, Fe^2+, Fe^3+, Co^2+, Ni^2+, Cu^2+, Zn^2+, Ag+, Pb^2+
+    paper > anions > 0: found "PO4^3-", expected an anion the engine knows: CO3^2-, HCO3-, Cl-, Br-, I-, NO3-, NO2-, SO4^2-, SO3^2-, S2O3^2-, CrO4^2-, OH-, O^2-
     paper > cations: found a list, expected at least 1 entries
     no fault
     samples > 0 > salt: Cannot read "Zn(SO4": found the end at character 7, expected ")" to close the "(" of character 3.

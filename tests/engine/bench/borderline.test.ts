@@ -1,0 +1,96 @@
+/**
+ * Which predictions are near to flipping. What should flip, and with what, is what an independent prototype of the same equilibrium found
+ * (nearly the same constants, another program); the tests of chloride and sulfate that nothing shakes are textbook statements.
+ */
+import { describe, expect, test } from "vitest";
+import { borderline, type Variation } from "../../../src/engine/bench/borderline.ts";
+import { predictSalt } from "../../../src/engine/bench/predict.ts";
+import { saltOf } from "../../../src/engine/bench/salt.ts";
+import { procedure } from "../../../src/engine/practical.ts";
+import { cm3, drops, excess, solve, take } from "./show.ts";
+
+const partsOf = (tests: unknown[][]) =>
+  procedure.parse([{ label: "a", title: "test", tests: tests.map((steps) => ({ steps })) }]);
+
+/** The border of a salt in tests that follow one another in one tube, the sample's strength left open. */
+const open = (cation: string, anion: string, ...tests: unknown[][]) =>
+  borderline(saltOf(cation, anion), { given: "solution" }, partsOf(tests), solve);
+
+const alkali = (reagent: string) => [[take, drops(reagent)], [excess(reagent)]];
+
+const strengths = (flips: { variation: Variation }[], of: "sample" | "reagent") =>
+  flips.flatMap(({ variation }) => (variation.of === of ? [variation.molPerDm3] : []));
+
+describe("the strength of the sample", () => {
+  test("aluminium hydroxide stays in excess ammonia, but not from 0.02 mol/dm3", () => {
+    const cell = open("Al^3+", "NO3-", ...alkali("NH3(aq)")).get("a(ii)");
+    expect(cell?.flips.find(({ variation }) => "molPerDm3" in variation && variation.molPerDm3 === 0.02)).toMatchObject(
+      {
+        reading: { fate: "dissolves" },
+      },
+    );
+  });
+  test("no lasting brown with silver and ammonia at 0.05 mol/dm3 and below", () => {
+    const flips = open("Ag+", "NO3-", ...alkali("NH3(aq)")).get("a(i)")?.flips ?? [];
+    expect(strengths(flips, "sample")).toEqual([0.02, 0.05]);
+  });
+  test("too little carbonate does not fizz", () => {
+    const cell = open("Na+", "CO3^2-", [take, cm3("HCl(aq)")]).get("a");
+    expect(cell?.flips).toMatchObject([{ variation: { of: "sample", molPerDm3: 0.02 }, reading: { none: true } }]);
+    expect(cell?.readings).toContainEqual({ effervescence: true });
+    expect(cell?.readings).toContainEqual({ none: true });
+  });
+  test("is not varied where the paper gives it, nor beyond what dissolves", () => {
+    const given = { given: "solution", concentration: { molPerDm3: 0.1 } } as const;
+    expect(borderline(saltOf("Al^3+", "NO3-"), given, partsOf(alkali("NH3(aq)")), solve).size).toBe(0);
+    // Barium nitrate does not dissolve to 0.5 mol/dm3 (CRC Handbook, from memory: 0.39 mol/dm3 at 25 C).
+    const barium = open("Ba^2+", "NO3-", [take, excess("NH3(aq)")]);
+    expect([...barium.values()].flatMap(({ flips }) => strengths(flips, "sample"))).not.toContain(0.5);
+  });
+});
+
+describe("the strength of the reagent", () => {
+  test.each(["Cu^2+", "Zn^2+"])("weak ammonia does not dissolve all of the hydroxide of %s", (cation) => {
+    const cell = open(cation, "NO3-", ...alkali("NH3(aq)")).get("a(ii)");
+    expect(strengths(cell?.flips ?? [], "reagent")).toEqual([0.4]);
+    expect(cell?.readings.map(({ fate }) => fate)).toContain("dissolves");
+    expect(cell?.readings.map(({ fate }) => fate)).toContain("partly dissolves");
+  });
+  test("twice as strong nitric acid keeps silver sulfite away", () => {
+    const cell = open("Na+", "SO3^2-", [take, cm3("HNO3(aq)"), cm3("AgNO3(aq)")]).get("a");
+    expect(cell?.flips).toContainEqual({
+      variation: { of: "reagent", id: "HNO3(aq)", molPerDm3: 2 },
+      reading: { none: true },
+    });
+  });
+  test("is not varied where the paper gives it", () => {
+    const fixed = [[take, drops("NH3(aq)")], [{ ...excess("NH3(aq)"), at: "2 mol/dm3" }]];
+    const flips = open("Zn^2+", "NO3-", ...fixed).get("a(ii)")?.flips ?? [];
+    expect(strengths(flips, "reagent")).toEqual([]);
+  });
+});
+
+test("lead hydroxide with five drops of ammonia has a narrow margin in its own constant, and no other reading is lost", () => {
+  const tests = alkali("NH3(aq)");
+  const cell = open("Pb^2+", "NO3-", ...tests).get("a(i)");
+  const constants = cell?.flips.flatMap(({ variation }) => (variation.of === "constant" ? [variation.id] : []));
+  expect(constants).toContain("Pb(OH)2(s)");
+  const plain = predictSalt({ ions: saltOf("Pb^2+", "NO3-").ions, molPerDm3: 0.1 }, partsOf(tests), solve).get("a(i)");
+  expect(cell?.readings.slice(0, plain?.readings.length)).toEqual(plain?.readings);
+});
+
+describe("nothing shakes", () => {
+  test.each([
+    ["Cl-", "AgNO3(aq)"],
+    ["Br-", "AgNO3(aq)"],
+    ["I-", "AgNO3(aq)"],
+    ["SO4^2-", "Ba(NO3)2(aq)"],
+    ["NO3-", "AgNO3(aq)"],
+    ["NO3-", "Ba(NO3)2(aq)"],
+  ])("%s in nitric acid with %s", (anion, reagent) => {
+    expect(open("Na+", anion, [take, cm3("HNO3(aq)"), cm3(reagent)])).toEqual(new Map());
+  });
+  test.each(["Cu^2+", "Fe^2+", "Mg^2+", "Zn^2+", "Al^3+"])("%s with sodium hydroxide", (cation) => {
+    expect(open(cation, "NO3-", ...alkali("NaOH(aq)"))).toEqual(new Map());
+  });
+});
