@@ -1,9 +1,12 @@
 /** Works out all that a walkthrough page shows of one practical. */
+import { borderline } from "../engine/bench/borderline.ts";
+import { interference } from "../engine/bench/interference.ts";
 import { ionsOf } from "../engine/bench/salt.ts";
 import { formKey } from "../engine/bench/tabulate.ts";
 import { DEFAULT_TUBES } from "../engine/constants/glassware.ts";
 import { HEAT_OPENS, SLOW_SOLIDS, SOLID_TO_SOLID } from "../engine/constants/kinetic-gates.ts";
 import { createSolver, deduce, type Practical, phrase, planBench, purposes, tabulate } from "../engine/index.ts";
+import { curvesOf } from "./curves.ts";
 import { recordInTable } from "./record-in-table.ts";
 import type { NamedGate, Walkthrough } from "./walkthrough.types.ts";
 
@@ -35,7 +38,21 @@ export function walkthrough(practical: Practical): Walkthrough {
     answers,
     predicted,
     gates: namedGates(acted),
+    interference: interference(practical, solve),
+    borderline: bordersOf(practical),
+    curves: curvesOf(practical, solve),
   };
+}
+
+/** The cells of each sample whose reading another strength or constant would change. */
+function bordersOf({ samples, parts }: Practical): Walkthrough["borderline"] {
+  return Object.fromEntries(
+    samples.map((sample) => {
+      const salt = ionsOf(sample.salt);
+      const mine = parts.filter((part) => part.samples?.includes(sample.label) ?? true);
+      return [sample.label, salt ? Object.fromEntries(borderline(salt, sample, mine, solve)) : {}];
+    }),
+  );
 }
 
 function namedGates(ids: ReadonlySet<string>): NamedGate[] {

@@ -1,9 +1,12 @@
 /** All that a walkthrough page shows of one practical, computed at build. */
+import type { Borderline } from "../engine/bench/borderline.ts";
+import type { Interference } from "../engine/bench/interference.ts";
 import type { Prediction } from "../engine/bench/prediction.ts";
 import type { PredictionTable, TableRecord } from "../engine/bench/prediction-table.ts";
 import type { Conclusion, Purpose } from "../engine/deduction/conclusion.ts";
 import type { BenchPlan } from "../engine/planning/bench-plan.ts";
 import type { Practical } from "../engine/practical.ts";
+import type { NamedCurve } from "./curves.ts";
 
 /** A kinetic gate that acts in this practical: what happens, or comes slowly, within the minutes of a test. */
 export interface NamedGate {
@@ -25,4 +28,10 @@ export interface Walkthrough {
   /** What the true salts show: by sample, by cell. */
   predicted: Record<string, Record<string, Prediction>>;
   gates: NamedGate[];
+  /** Lines whose result would be false for some allowed salt. */
+  interference: Interference[];
+  /** Predictions of the true salts that stand on the border: by sample, by cell. */
+  borderline: Record<string, Record<string, Borderline>>;
+  /** Where the ions of the true salts are as a liquid is added, where that shows why a precipitate comes or goes. */
+  curves: NamedCurve[];
 }

@@ -1,0 +1,150 @@
+/** How far a salt's predictions are from flipping: the same test again with another strength of sample or reagent, or another constant. */
+import { reagents } from "../constants/reagents.ts";
+import { createSolver, type Solver } from "../equilibrium/solve.ts";
+import { compileDatabase } from "../equilibrium/species.ts";
+import { cellsOf, type Observation, type Part, type Procedure } from "../practical.ts";
+import { sameSight } from "./agreement.ts";
+import { cannotBe, type Form } from "./allowed-salts.ts";
+import { asSample } from "./as-sample.ts";
+import { predictSalt } from "./predict.ts";
+import type { Prediction } from "./prediction.ts";
+import type { SimpleSalt } from "./salt.ts";
+import type { TestedSalt } from "./sample.ts";
+
+/** One thing changed from what the prediction takes for granted. */
+export type Variation =
+  | { of: "sample"; molPerDm3: number }
+  | { of: "reagent"; id: string; molPerDm3: number }
+  /** log K of a solid, gas or complex of the constant set, raised or lowered. */
+  | { of: "constant"; id: string; by: number };
+
+export interface Borderline {
+  /** What makes the main reading another sight, with the reading it then is. */
+  flips: { variation: Variation; reading: Observation }[];
+  /** The readings of the prediction and those the flips lead to: all are accepted. */
+  readings: Observation[];
+}
+
+/** Sample strengths tried where the paper fixes none, mol/dm3: schools make up samples between these. */
+export const SAMPLE_STRENGTHS = [0.02, 0.05, 0.2, 0.5] as const;
+/** Strength at which a prediction is made where the paper gives none, mol/dm3 (common practice, no source). */
+const USUAL_STRENGTH = 0.1;
+/** Change tried of each log K: as far as published values of one constant usually lie apart (our choice). */
+export const LOG_K_SHIFT = 0.3;
+
+/**
+ * Repeats every test of a salt with one thing changed at a time: the sample's strength where `form` gives none and it
+ * dissolves so far, each reagent at the ends of
+ * its usual range where the paper gives it no strength, and log K of each solid, gas and complex that counts in the tube, up and down. A
+ * cell is in the answer when its main reading (the first) becomes another sight than the main reading of the plain prediction.
+ * Slow (some hundred predictions for a salt): for the true salts of a practical, not for all.
+ * @param solve a solver over the whole constant set, as of `createSolver()`
+ * @throws what `predictSalt` throws
+ */
+export function borderline(salt: SimpleSalt, form: Form, parts: Procedure, solve: Solver): Map<string, Borderline> {
+  const fixed = form.given === "solid" || form.concentration !== undefined;
+  const sample = asSample(salt, fixed ? form : { ...form, concentration: { molPerDm3: USUAL_STRENGTH } });
+  const strengths = SAMPLE_STRENGTHS.filter(
+    (molPerDm3) => !fixed && cannotBe(salt, { ...form, concentration: { molPerDm3 } }, solve) === undefined,
+  );
+  const found = new Map<string, Borderline>();
+  for (const part of parts) {
+    const met = new Set<string>();
+    const plain = predictSalt(sample, [part], noting(met, solve));
+    const variations: Variation[] = [
+      ...strengths.map((molPerDm3) => ({ of: "sample", molPerDm3 }) as const),
+      ...reagentVariations(part),
+      ...[...met].flatMap((id) => [-LOG_K_SHIFT, LOG_K_SHIFT].map((by) => ({ of: "constant", id, by }) as const)),
+    ];
+    for (const variation of variations) {
+      const varied = predictVaried(variation, sample, part, solve);
+      for (const { id } of cellsOf([part])) note(found, id, variation, plain.get(id), varied.get(id));
+    }
+  }
+  return found;
+}
+
+function note(
+  found: Map<string, Borderline>,
+  cell: string,
+  variation: Variation,
+  plain: Prediction | undefined,
+  varied: Prediction | undefined,
+): void {
+  const [main] = plain?.readings ?? [];
+  const [reading] = varied?.readings ?? [];
+  if (!plain || !main || !reading || sameSight(main, reading) || sameSight(reading, main)) return;
+  const one = found.get(cell) ?? { flips: [], readings: [...plain.readings] };
+  found.set(cell, one);
+  one.flips.push({ variation, reading });
+  if (!one.readings.some((other) => JSON.stringify(other) === JSON.stringify(reading))) one.readings.push(reading);
+}
+
+function predictVaried(variation: Variation, sample: TestedSalt, part: Part, solve: Solver): Map<string, Prediction> {
+  switch (variation.of) {
+    case "sample":
+      return predictSalt({ ...sample, molPerDm3: variation.molPerDm3 }, [part], solve);
+    case "reagent":
+      return predictSalt(sample, [withStrength(part, variation.id, variation.molPerDm3)], solve);
+    case "constant":
+      return predictSalt(sample, [part], solverWith(variation.id, variation.by));
+  }
+}
+
+/** Both ends of the usual range of every reagent to which the paper gives no strength. */
+function reagentVariations(part: Part): Variation[] {
+  const steps = part.tests.flatMap((test) => test.steps);
+  const open = new Set(steps.flatMap((step) => (step.do === "add" && !step.at ? [step.reagent] : [])));
+  return reagents.flatMap(({ id, range, concentration }): Variation[] =>
+    open.has(id) && range
+      ? range.filter((end) => end !== concentration).map((molPerDm3) => ({ of: "reagent", id, molPerDm3 }))
+      : [],
+  );
+}
+
+const withStrength = (part: Part, reagent: string, molPerDm3: number): Part => ({
+  ...part,
+  tests: part.tests.map((test) => ({
+    ...test,
+    steps: test.steps.map((step) =>
+      step.do === "add" && step.reagent === reagent && !step.at ? { ...step, at: { molPerDm3 } } : step,
+    ),
+  })),
+});
+
+/** Dissolved species below this count for nothing in a tube, mol/kg. */
+const COUNTS = 1e-5;
+
+const database = compileDatabase();
+const ofReaction = new Set(database.species.flatMap(({ id, row }) => (row ? [id] : [])));
+
+/** The solver, noting every complex that counts and every solid or gas that is there or would be if its log K were a little other. */
+function noting(met: Set<string>, solve: Solver): Solver {
+  return (problem, conditions, start) => {
+    const result = solve(problem, conditions, start);
+    if (!result.converged) return result;
+    for (const [id, molality] of result.molality) if (molality > COUNTS && ofReaction.has(id)) met.add(id);
+    for (const [id, mol] of result.phases) if (mol > 0) met.add(id);
+    for (const [id, log] of result.saturation) if (Math.abs(log) < LOG_K_SHIFT) met.add(id);
+    for (const gas of FELT_GASES) if ((result.saturation.get(gas) ?? Number.NEGATIVE_INFINITY) > FELT) met.add(gas);
+    return result;
+  };
+}
+
+/** Gases noticed long before they bubble, and log10 of a pressure in atm below which nobody does. */
+const FELT_GASES = ["NH3(g)", "SO2(g)", "CO2(g)"];
+const FELT = -6;
+
+/** Solvers over the constant set with one log K changed. */
+const changed = new Map<string, Solver>();
+
+function solverWith(id: string, by: number): Solver {
+  const key = `${id} ${by}`;
+  const known = changed.get(key);
+  if (known) return known;
+  const shift = <T extends { id: string; logK: number }>(rows: readonly T[]): T[] =>
+    rows.map((row) => (row.id === id ? { ...row, logK: row.logK + by } : row));
+  const solver = createSolver({ ...database, species: shift(database.species), phases: shift(database.phases) });
+  changed.set(key, solver);
+  return solver;
+}
