@@ -191,7 +191,7 @@ describe("in words", () => {
   test("an observation of a test not predicted", () => {
     expect(told("an observation of a test not predicted")).toMatchInlineSnapshot(`
       "src/content/practicals/lamp-room-shelf.mdx:62:8  record R e
-        stated: blue solution
+        stated: solution turns blue
         found:  the engine does not predict this test or one before it in this tube, so nobody could check it
         to do:  leave this observation out
         62 |     e: { solution: blue }

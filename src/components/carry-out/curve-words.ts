@@ -57,7 +57,9 @@ function tellSolid(solid: Series, curve: NamedCurve, reagent: string): Told[] {
   const most = (n: number) => series.filter((one) => one !== solid).toSorted((a, b) => b.mol[n] - a.mol[n])[0];
   const told: Told[] = [];
   if (share[0] < TRACE) {
-    const from = most(0);
+    // Hydrogensulfate and sulfate are there together; the equation beside it is written with sulfate.
+    const main = most(0);
+    const from = main.id === "HSO4-" ? { ...main, id: "SO4^2-" } : main;
     told.push({
       says: `${capital(reagent)} turns ${speciesName(from)} into ${what}, which hardly dissolves: a precipitate appears. At ${volume(x[peak])} it holds ${percent(share[peak])} of the ${ion}, its most.`,
       equation: curve.forms[solid.id],

@@ -33,8 +33,9 @@ function wordVariation(variation: Variation): string {
   return `with ${what} at ${figures(variation.molPerDm3)} mol/dm3`;
 }
 
-/** "Borderline for R: with NH3 at 0.4 mol/dm3, some of the precipitate dissolves; both are right." */
+/** "Borderline for R: with NH3 at 0.4 mol/dm3 it would read: some of the precipitate dissolves. Check the strength on the bottle." */
 export function wordBorderline(letter: string, { flips }: Borderline): string {
   const ways = new Map(flips.map(({ variation, reading }) => [phrase(reading), wordVariation(variation)]));
-  return `Borderline for ${letter}: ${list([...ways].map(([seen, way]) => `${way}, ${seen}`))}; that is right as well.`;
+  const advice = flips.some(({ variation }) => variation.of !== "constant") ? " Check the strength on the bottle." : "";
+  return `Borderline for ${letter}: ${list([...ways].map(([seen, way]) => `${way} it would read: ${seen}`))}.${advice}`;
 }

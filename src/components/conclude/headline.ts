@@ -4,6 +4,17 @@ import type { Conclusion, SampleConclusion } from "../../engine/deduction/conclu
 import { type IonNames, saltWords, withName } from "../names.ts";
 import { list } from "../sentence.ts";
 
+/** When every sample fits salts of its own, but no choice of them obeys the paper: which statement fails, and who could mend it. */
+function notTogether({ samples, contradiction }: Conclusion, sample: string): string {
+  const reasons = samples.flatMap(({ ions }) => ions.flatMap(({ reasons: all }) => all));
+  const clash = reasons.find((reason) => reason.by === "not together");
+  if (!clash) return `${sample}: ${contradiction ?? "nothing agrees with what the paper says"}.`;
+  if (clash.samples.length > 0 && !clash.samples.includes(sample)) {
+    return `${sample} is not decided before ${list(clash.samples, "or")} is put right.`;
+  }
+  return `${sample} fits salts of its own, but not together with the other samples: the paper says ${clash.statement}.`;
+}
+
 /** Above this many, ions are counted and not named. */
 const NAMED = 4;
 
@@ -23,7 +34,7 @@ export function headline(
   if (conclusion.assignments === 0) {
     if (stuck.includes(sample)) return `${sample} fits no salt the paper allows.`;
     if (stuck.length > 0) return `${sample} is not decided before ${list(stuck)} is put right.`;
-    return `${sample} alone could be named, but not together with what the paper says of all samples.`;
+    return notTogether(conclusion, sample);
   }
   const left = salts.map((salt) => table.salts[salt]);
   if (left.length === 1) {

@@ -58,15 +58,15 @@ const alike =
 function withLikelyPartner({ table, of }: Case, ion: IonStanding): Reason[] {
   const other = ion.kind === "cation" ? "anion" : "cation";
   const partner = (reason: Reason) => ("salt" in reason ? table.salts[reason.salt]?.[other] : undefined);
+  // A salt of the ion that fits its own tests is excluded by the others alone: that is the reason, whatever its other salts would show.
+  const together = ion.reasons.filter(({ by }) => by === "paper" || by === "not together" || by === "another sample");
   for (const standing of ["certain", "possible"]) {
     const ions = of.ions.filter((one) => one.kind === other && one.standing === standing).map((one) => one.ion);
     const found = ion.reasons.filter((reason) => ions.includes(partner(reason) ?? ""));
-    if (found.length > 0) return found;
-    // The one salt that only the paper excludes carries no salt of its own.
-    const paper = ion.reasons.filter(({ by }) => by === "paper");
-    if (ions.length > 0 && paper.length > 0) return paper;
+    if (found.length > 0 && (standing === "certain" || together.length === 0)) return found;
+    if (ions.length > 0 && together.length > 0) return together;
   }
-  return ion.reasons;
+  return together.length > 0 ? together : ion.reasons;
 }
 
 /** One reason as a clause; formulas in mhchem notation. */

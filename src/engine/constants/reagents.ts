@@ -44,7 +44,8 @@ export const wastes = {
   "copper or zinc":
     "Test-tube amounts: down the foul-water sink, well diluted, where local rules allow. Larger amounts: precipitate with " +
     "carbonate and collect.",
-  barium: "Add sulfate in excess, let the barium sulfate settle and collect it; the liquid may go down the sink.",
+  barium:
+    "Add sulfate in excess, let the barium sulfate settle and collect it; the liquid goes where your teacher says.",
   silver:
     "Into the silver bottle. Make mixtures with ammonia acidic at once and never store them: dried, they can explode.",
   lead: "Into the bottle marked LEAD, solid and liquid. Never down the sink.",

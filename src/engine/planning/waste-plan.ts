@@ -6,7 +6,10 @@ import type { BenchPlan, WasteRow } from "./bench-plan.ts";
 import { reagentOf } from "./reagent-plan.ts";
 import type { TubePlan } from "./tube-plan.ts";
 
-/** Kinds of waste that are collected. A tube that holds several goes into the bottle of the first. */
+/**
+ * Kinds of waste that are collected. A tube that holds several goes into the bottle of the first; but one that silver was added to goes into
+ * the silver bottle, away from tubes with ammonia: silver and ammonia kept together can explode.
+ */
 const COLLECTED: readonly Waste[] = ["lead", "chromium(VI)", "silver", "barium", "heavy metal"];
 
 /** What the others in a bottle ask for, besides a word on its label. */
@@ -32,7 +35,9 @@ export function emptied(
   for (const { tubes, uses } of plans) {
     if (tubes.length === 0) continue;
     const reagents = uses.map(({ id }) => reagentOf(id));
-    const kinds = COLLECTED.filter((waste) => held.includes(waste) || reagents.some((one) => one.waste === waste));
+    const adds = (waste: Waste) => reagents.some((one) => one.waste === waste);
+    const kinds = COLLECTED.filter((waste) => held.includes(waste) || adds(waste));
+    if (adds("silver")) kinds.sort((a, b) => Number(b === "silver") - Number(a === "silver"));
     const group = groups.get(kinds.join()) ?? { kinds, tubes: [], because: [] };
     group.tubes.push(...tubes.map(({ label }) => label));
     if (held.includes(kinds[0])) group.because.push("what the samples may hold");

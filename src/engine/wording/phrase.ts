@@ -33,8 +33,7 @@ export function phrase(seen: Observation, solid: "precipitate" | "solid" = "prec
       words.push(seen.precipitate ? "some of it dissolves" : `some of the ${solid} dissolves`);
     if (seen.fate === "dissolves") words.push(`${what} dissolves`);
   }
-  if (seen.solution)
-    words.push(seen.fate === "dissolves" ? `giving a ${seen.solution} solution` : `${seen.solution} solution`);
+  if (seen.solution) words.push(wordSolution(seen, seen.solution));
   if (seen.gas) words.push(wordGas(seen.gas));
   if (seen.gas === false)
     words.push(seen.none ? "no visible change, gas test shows nothing" : "gas test shows nothing");
@@ -46,6 +45,12 @@ export function phrase(seen: Observation, solid: "precipitate" | "solid" = "prec
   if (seen.flame === false) words.push("no flame colour");
   else if (seen.flame) words.push(`${seen.flame} flame`);
   return words.length === 0 ? "no visible change" : words.join(", ");
+}
+
+/** A colour of its own beside a solid; what the liquid turns to where no solid tells the story. */
+function wordSolution({ fate, precipitate }: Observation, colour: string): string {
+  if (fate === "dissolves") return `giving a ${colour} solution`;
+  return fate || precipitate ? `${colour} solution` : `solution turns ${colour}`;
 }
 
 /** The evidence, with the gas it names. Clouded limewater names none: carbon dioxide and sulfur dioxide both do it. */

@@ -137,15 +137,19 @@ describe("waste", () => {
       ["barium waste bottle", "aqueous barium chloride"],
     ]);
   });
-  test("what may hold lead goes to the lead, and the bottle says what else is in it", () => {
+  test("what may hold lead goes to the lead, but a tube with silver stays away from it, and each bottle says what else is in it", () => {
+    // Tubes with ammonia may stand in the lead bottle; silver and ammonia kept together can explode.
     expect(rows(["Pb^2+", "Zn^2+"])).toEqual([
-      [["P a"], "lead waste bottle"],
       [["P b"], "lead waste bottle"],
       [["P c"], "lead waste bottle"],
+      [["P a"], "silver waste bottle"],
     ]);
-    expect(bottles(["Pb^2+", "Zn^2+"])).toEqual([["lead waste bottle", "what the samples may hold"]]);
-    const [silver, barium] = silverAndBarium(["Pb^2+"]).waste;
-    expect(silver.how).toContain("May also hold silver");
+    expect(bottles(["Pb^2+", "Zn^2+"])).toEqual([
+      ["lead waste bottle", "what the samples may hold"],
+      ["silver waste bottle", "aqueous silver nitrate"],
+    ]);
+    const [barium, , silver] = silverAndBarium(["Pb^2+"]).waste;
+    expect(silver.how).toContain("May also hold lead");
     expect(barium.how).toContain("Add a little of a sulfate first");
   });
 });

@@ -18,7 +18,7 @@ test.each<[written: unknown, words: string]>([
   [{ fate: "dissolves", solution: "deep blue" }, "precipitate dissolves, giving a deep blue solution"],
   [{ precipitate: "light blue", fate: "partly dissolves" }, "light blue precipitate, some of it dissolves"],
   [{ precipitate: "light blue", fate: "remains" }, "light blue precipitate, it remains"],
-  [{ solution: "brown" }, "brown solution"],
+  [{ solution: "brown" }, "solution turns brown"],
   [{ effervescence: true }, "effervescence"],
   [{ effervescence: true, gas: "CO2" }, "effervescence, limewater turns milky"],
   [{ gas: "NH3" }, "damp red litmus turns blue (ammonia)"],
