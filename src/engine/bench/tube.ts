@@ -7,7 +7,7 @@ import type { EquilibriumResult, Solver, Start } from "../equilibrium/solve.ts";
 import { compileDatabase, WATER } from "../equilibrium/species.ts";
 import type { Components } from "./composition.ts";
 import { halfEquations } from "./redox/half-equation.ts";
-import { redoxChanges } from "./redox/index.ts";
+import { redoxChanges } from "./redox/redox-changes.ts";
 import { AIR, METALS } from "./redox/substances.ts";
 
 /** The chemistry did not come to an answer; the caller reports it and never guesses. */

@@ -1,4 +1,3 @@
-import type { MoreSourceKey } from "./more-sources.ts";
 import type { SourceKey } from "./sources.ts";
 
 /** A second point of log K against temperature. */
@@ -25,7 +24,7 @@ export type Reaction = {
   readonly phase: "aqueous" | "solid" | "gas";
   readonly colour: string;
   readonly colourNote?: string;
-  readonly source: SourceKey | MoreSourceKey;
+  readonly source: SourceKey;
   /** The figure is remembered, not read in its source. */
   readonly memory?: true;
   /** Whether the species appears within the minutes of a test-tube test at room temperature. */

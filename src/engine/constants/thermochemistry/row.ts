@@ -3,7 +3,7 @@ import type { COLOURS } from "../colours.ts";
 /**
  * Where a figure was read.
  * - CRC: CRC Handbook of Chemistry and Physics, "Standard Thermodynamic Properties of Chemical Substances", read in the open
- *   transcription of that table kept with the `thermo` library.
+ *   copy of that table that the `thermo` package for Python carries.
  * - NBS: The NBS Tables of Chemical Thermodynamic Properties, J. Phys. Chem. Ref. Data 11, suppl. 2 (1982), from memory.
  * - JANAF: NIST-JANAF Thermochemical Tables, 4th ed. (1998), from memory.
  * - colour only: no figures known here; the row says what the substance looks like.

@@ -1,7 +1,7 @@
 /** The added ions and reagents where nothing is oxidised: what the published table says of their solids and complexes. */
 import { expect, test } from "vitest";
 import { compositionOf } from "../../../../src/engine/bench/redox/substances.ts";
-import { moreReactions } from "../../../../src/engine/constants/log-k/more.ts";
+import { reactions } from "../../../../src/engine/constants/log-k/index.ts";
 import { type Colour, sameColour } from "../../../../src/engine/practical.ts";
 import published from "../../../reference/qualitative-tables.json";
 import { atRest, mixed } from "./mixture.ts";
@@ -36,7 +36,7 @@ test.each(solids)("%s", (id, mol, solid) => {
   expect(precipitate).toBe(solid !== undefined);
   expect([...phases.keys()].filter((phase) => phase.endsWith("(s)"))).toEqual(solid ? [solid] : []);
   if (solid) {
-    const ours = moreReactions.find(({ reaction }) => reaction.startsWith(`${solid} `))?.colour;
+    const ours = reactions.find(({ reaction }) => reaction.startsWith(`${solid} `))?.colour;
     expect(sameColour(ours as Colour, colour as Colour), `${ours} and ${colour}`).toBe(true);
   }
 });

@@ -1,6 +1,6 @@
 /** A tube for redox tests: components poured together, brought to equilibrium with all rows of log-k, then left to react. */
 import type { Components } from "../../../../src/engine/bench/composition.ts";
-import { type RedoxChange, type RedoxState, redoxChanges } from "../../../../src/engine/bench/redox/index.ts";
+import { type RedoxChange, type RedoxState, redoxChanges } from "../../../../src/engine/bench/redox/redox-changes.ts";
 import { compositionOf } from "../../../../src/engine/bench/redox/substances.ts";
 import { createSolver, type EquilibriumResult } from "../../../../src/engine/equilibrium/solve.ts";
 

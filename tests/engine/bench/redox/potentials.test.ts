@@ -1,7 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { halfEquations } from "../../../../src/engine/bench/redox/half-equation.ts";
 import { reactions } from "../../../../src/engine/constants/log-k/index.ts";
-import { moreReactions } from "../../../../src/engine/constants/log-k/more.ts";
 import { couples, potentialSources } from "../../../../src/engine/constants/potentials.ts";
 import { pairGates } from "../../../../src/engine/constants/redox-gates.ts";
 import { imbalance, parseEquation } from "../../../../src/engine/formula/equation.ts";
@@ -48,8 +47,7 @@ test("ids are unique and the gates name only couples of the table", () => {
 
 const volts = (id: string) => couples.find((one) => one.id === id)?.volts ?? Number.NaN;
 const logKOf = (start: string) =>
-  [...reactions, ...moreReactions].find(({ reaction }) => reaction.startsWith(start) || reaction.includes(`= ${start}`))
-    ?.logK ?? Number.NaN;
+  reactions.find(({ reaction }) => reaction.startsWith(start) || reaction.includes(`= ${start}`))?.logK ?? Number.NaN;
 
 /**
  * log K of the half-equation with H+ in minteq.v4.dat as distributed with PHREEQC (US Geological Survey), electrons, and the OH- the

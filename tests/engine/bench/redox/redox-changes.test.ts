@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { halfEquations } from "../../../../src/engine/bench/redox/half-equation.ts";
-import { redoxChanges } from "../../../../src/engine/bench/redox/index.ts";
 import { pairEquation } from "../../../../src/engine/bench/redox/pair-equation.ts";
+import { redoxChanges } from "../../../../src/engine/bench/redox/redox-changes.ts";
 import { imbalance, parseEquation } from "../../../../src/engine/formula/equation.ts";
 import { parseFormula } from "../../../../src/engine/formula/parse.ts";
 import { atRest, firstChanges, mixed, reactionsOf } from "./mixture.ts";
