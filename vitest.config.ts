@@ -14,6 +14,8 @@ export default defineConfig({
           include: ["tests/**/*.test.{ts,tsx}"],
           exclude: SITE_TESTS,
           maxWorkers: "100%",
+          // A whole practical with all its borders takes seconds on a slow or busy machine; the limit only ends what hangs.
+          testTimeout: 30_000,
           sequence: { groupOrder: 1 },
         },
       },

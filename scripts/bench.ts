@@ -24,6 +24,7 @@ import { practicalPaths, readPage, readPracticalFile } from "../src/build/practi
 import { walkthrough } from "../src/build/walkthrough.ts";
 import type { Walkthrough } from "../src/build/walkthrough.types.ts";
 import type { TableRecord } from "../src/engine/bench/prediction-table.ts";
+import { createPredictor } from "../src/engine/bench/predictor.ts";
 import { DEFAULT_TUBES } from "../src/engine/constants/glassware.ts";
 import { solveLinear } from "../src/engine/equilibrium/linear-system.ts";
 import { createSolver, deduce, type Practical, phrase, planBench, tabulate } from "../src/engine/index.ts";
@@ -120,7 +121,7 @@ function benchPredict(practicals: ReturnType<typeof readPracticals>) {
   say(`predict: all salts of ${LAMP_ROOM}`);
   const practical = practicals.find(({ id }) => id === LAMP_ROOM)?.practical;
   if (practical === undefined) throw new Error(`There is no practical ${LAMP_ROOM}.`);
-  const each = times(ROUNDS.predict, [() => tabulate(practical, createSolver(), phrase)]);
+  const each = times(ROUNDS.predict, [() => tabulate(practical, createPredictor(createSolver()), phrase)]);
   return { practicalMs: rounded(median(each)) };
 }
 

@@ -1,8 +1,9 @@
 /** Works out all that a walkthrough page shows of one practical. */
-import { borderline } from "../engine/bench/borderline.ts";
 import { interference } from "../engine/bench/interference.ts";
+import type { PredictionTable } from "../engine/bench/prediction-table.ts";
+import { createPredictor } from "../engine/bench/predictor.ts";
 import { ionsOf } from "../engine/bench/salt.ts";
-import { formKey } from "../engine/bench/tabulate.ts";
+import { formKey, type Tabulation } from "../engine/bench/tabulate.ts";
 import { DEFAULT_TUBES } from "../engine/constants/glassware.ts";
 import { HEAT_OPENS, SLOW_SOLIDS, SOLID_TO_SOLID } from "../engine/constants/kinetic-gates.ts";
 import { createSolver, deduce, type Practical, phrase, planBench, purposes, tabulate } from "../engine/index.ts";
@@ -12,11 +13,11 @@ import type { NamedGate, Walkthrough } from "./walkthrough.types.ts";
 
 export type { NamedGate, Walkthrough } from "./walkthrough.types.ts";
 
-const solve = createSolver();
+const predictor = createPredictor(createSolver());
 
 /** Predicts, deduces and plans. Throws what the engine throws for a procedure it cannot carry out; the content check words that. */
 export function walkthrough(practical: Practical): Walkthrough {
-  const { table, predictions } = tabulate(practical, solve, phrase);
+  const { table, predictions, borders } = tabulate(practical, predictor, phrase);
   const record = recordInTable(table, practical.record, phrase);
   const answers = Object.fromEntries(practical.samples.map(({ label, salt }) => [label, salt]));
   const predicted = Object.fromEntries(
@@ -38,19 +39,23 @@ export function walkthrough(practical: Practical): Walkthrough {
     answers,
     predicted,
     gates: namedGates(acted),
-    interference: interference(practical, solve),
-    borderline: bordersOf(practical),
-    curves: curvesOf(practical, solve),
+    interference: interference(practical, predictor.solve),
+    borderline: bordersOf(practical, table, borders),
+    curves: curvesOf(practical, predictor.solve),
   };
 }
 
-/** The cells of each sample whose reading another strength or constant would change. */
-function bordersOf({ samples, parts }: Practical): Walkthrough["borderline"] {
+/** The cells of each true salt whose reading another strength or constant would change. */
+function bordersOf(
+  { samples }: Practical,
+  { cells }: PredictionTable,
+  borders: Tabulation["borders"],
+): Walkthrough["borderline"] {
   return Object.fromEntries(
     samples.map((sample) => {
-      const salt = ionsOf(sample.salt);
-      const mine = parts.filter((part) => part.samples?.includes(sample.label) ?? true);
-      return [sample.label, salt ? Object.fromEntries(borderline(salt, sample, mine, solve)) : {}];
+      const near = borders.get(formKey(sample))?.get(ionsOf(sample.salt)?.formula ?? "");
+      const mine = cells.filter(({ samples }) => samples.includes(sample.label)).map(({ id }) => id);
+      return [sample.label, Object.fromEntries([...(near ?? [])].filter(([id]) => mine.includes(id)))];
     }),
   );
 }

@@ -4,7 +4,8 @@
  * - `readPractical(input)`: any input to a Practical, or all its faults.
  * - `createSolver()`: chemical equilibrium, mol and kg in, mol/kg out; says so when it finds none.
  * - `predictSalt(salt, procedure, solve)`: what one salt shows at every test, with the events and numbers behind it.
- * - `tabulate(practical, solve, phrase)`: the same for every salt the paper allows, as a compact table.
+ * - `createPredictor(solve)`: the same, and what stands on the border of another sight, remembered.
+ * - `tabulate(practical, predictor, phrase)`: the same for every salt the paper allows, as a compact table.
  * - `deduce(table, record)`: which salts remain, why the others do not, what to repeat when nothing fits.
  * - `purposes(table)`: what each test is for.
  * - `planBench(practical, table, tubes)`: tubes, fill marks (cm3 and mm), reagents, papers, gases, cautions.
@@ -18,6 +19,7 @@ export { cannotBe } from "./bench/allowed-salts.ts";
 export { predictSalt } from "./bench/predict.ts";
 export type { BenchEvent, Prediction } from "./bench/prediction.ts";
 export type { PredictionTable, TableRecord } from "./bench/prediction-table.ts";
+export { createPredictor } from "./bench/predictor.ts";
 export { tabulate } from "./bench/tabulate.ts";
 export type { Conclusion, Purpose } from "./deduction/conclusion.ts";
 export { deduce, undecided } from "./deduction/deduce.ts";

@@ -56,6 +56,12 @@ export function ConclusionPanel({ table, names, record, conclusion, headlines }:
       <p class="small">
         <span class="tick" /> fits, <span class="cross" /> clashes, <span class="none" /> says nothing: not done, or all
         ions look the same there.
+        {table.sets.some(({ atBorder }) => atBorder.length > 0) && (
+          <>
+            {" "}
+            <span class="just" /> only just fits: another strength of sample or reagent would show it.
+          </>
+        )}
       </p>
       {conclusion.samples.map((of) => (
         <Matrix key={of.sample} table={table} names={names} record={record} of={of} />

@@ -6,8 +6,13 @@ import { Words } from "../Words.tsx";
 import { type Evidence, type EvidenceRow, evidence, testsOf } from "./evidence.ts";
 import { reasonFor } from "./reason.ts";
 
-const WORD: Record<Evidence, string> = { fits: "fits", clashes: "clashes", nothing: "says nothing" };
-const CLASS: Record<Evidence, string | undefined> = { fits: undefined, clashes: "n", nothing: "o" };
+const WORD: Record<Evidence, string> = {
+  fits: "fits",
+  border: "only just fits",
+  clashes: "clashes",
+  nothing: "says nothing",
+};
+const CLASS: Record<Evidence, string | undefined> = { fits: undefined, border: "b", clashes: "n", nothing: "o" };
 const STANDING = { certain: "certain", possible: "still possible" };
 const KINDS = ["cation", "anion"] as const;
 

@@ -1,9 +1,10 @@
 /** Ions against tests: what each recorded observation says of each ion, read off the table of predictions. */
 import type { PredictionTable, TableRecord } from "../../engine/bench/prediction-table.ts";
 import { type Candidate, candidates } from "../../engine/deduction/candidates.ts";
+import { likeliest, plainly } from "../../engine/deduction/likeliest.ts";
 
-/** `nothing`: not done, or every ion of this kind would look the same there. */
-export type Evidence = "fits" | "clashes" | "nothing";
+/** `border`: fits only as a borderline reading; `nothing`: not done, or every ion of this kind would look the same there. */
+export type Evidence = "fits" | "border" | "clashes" | "nothing";
 
 export interface EvidenceRow {
   ion: string;
@@ -20,6 +21,9 @@ export function testsOf(table: PredictionTable, sample: string): number[] {
   return table.cells.flatMap((cell, index) => (cell.samples.includes(sample) ? [index] : []));
 }
 
+/** What one salt says counts for its ion, in this order. */
+const STRONGEST = ["fits", "border", "clashes"] as const;
+
 /** An ion fits a test when some salt of it fits there, and clashes when none does. */
 export function evidence(
   table: PredictionTable,
@@ -28,24 +32,25 @@ export function evidence(
   ions: readonly string[],
 ): EvidenceRow[] {
   const place = table.samples.findIndex((each) => each.label === sample);
-  const { accepts } = table.sets[table.samples[place].set];
+  const set = table.sets[table.samples[place].set];
   const all = candidates(table, record, place);
   const says = (of: Candidate, cell: number): Evidence => {
-    if (record[sample]?.[table.cells[cell].id] === undefined || accepts[of.row][cell] === 0) return "nothing";
-    return of.clashes.includes(cell) ? "clashes" : "fits";
+    const { id, agrees } = table.cells[cell];
+    const seen = record[sample]?.[id];
+    if (seen === undefined || set.accepts[of.row][cell] === 0) return "nothing";
+    if (of.clashes.includes(cell)) return "clashes";
+    return plainly(set, of.row, cell) & agrees[seen] ? "fits" : "border";
   };
   const cells = testsOf(table, sample);
   const rows = ions.map((ion): EvidenceRow => {
     const own = all.filter(({ salt }) => table.salts[salt].cation === ion || table.salts[salt].anion === ion);
     const tests = cells.map((cell): Evidence => {
       const said = own.map((one) => says(one, cell));
-      if (said.includes("fits")) return "fits";
-      return said.includes("clashes") ? "clashes" : "nothing";
+      return STRONGEST.find((one) => said.includes(one)) ?? "nothing";
     });
     const wouldShow = cells.map((cell, test) => {
       if (tests[test] !== "clashes") return [];
-      const first = own.map(({ row }) => accepts[row][cell]).filter((mask) => mask !== 0);
-      return [...new Set(first.map((mask) => 31 - Math.clz32(mask & -mask)))];
+      return [...new Set(own.map(({ row }) => likeliest(set, row, cell)).filter((reading) => reading >= 0))];
     });
     const [closest] = own.toSorted((a, b) => a.clashes.length - b.clashes.length);
     return { ion, tests, wouldShow, closest: closest?.salt };

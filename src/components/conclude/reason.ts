@@ -2,6 +2,7 @@
 import type { PredictionSet, PredictionTable } from "../../engine/bench/prediction-table.ts";
 import type { Candidate } from "../../engine/deduction/candidates.ts";
 import type { IonStanding, Reason, SampleConclusion } from "../../engine/deduction/conclusion.ts";
+import { likeliest } from "../../engine/deduction/likeliest.ts";
 import type { IonNames } from "../names.ts";
 import type { EvidenceRow } from "./evidence.ts";
 
@@ -15,9 +16,6 @@ function plainness({ precipitate, gas, effervescence, flame, fate }: Observation
   if (precipitate || gas || effervescence || flame) return 0;
   return fate ? 1 : 2;
 }
-
-/** Place of the lowest bit set, from 0: the likeliest of the readings in a mask. */
-const first = (mask: number) => 31 - Math.clz32(mask & -mask);
 
 export interface Case {
   table: PredictionTable;
@@ -97,7 +95,7 @@ function observed(of: Case, salt: number, row: EvidenceRow): string {
   const candidate = candidates.find((one) => one.salt === salt) as Candidate;
   const common = candidate.clashes.filter(alike(of, row));
   const sights = (common.length > 0 ? common : candidate.clashes).map((cell) => {
-    const reading = first(set.accepts[candidate.row][cell]);
+    const reading = likeliest(set, candidate.row, cell);
     return { cell, reading, plain: plainness(table.cells[cell].readings[reading]) };
   });
   const [{ cell, reading }] = sights.sort((a, b) => a.plain - b.plain || a.cell - b.cell);

@@ -6,6 +6,9 @@ const SCALE = 1.6;
 const LINE = 14;
 const LIP = 5;
 
+/** A tenth of a pixel is finer than any screen, and long figures weigh on every visit. */
+const tenth = (pixels: number) => Math.round(pixels * 10) / 10;
+
 /** Heights of the words beside the marks: each at its mark, or pushed up so that no two overlap. From the lowest mark up. */
 function spread(heights: readonly number[]): number[] {
   const places: number[] = [];
@@ -15,9 +18,9 @@ function spread(heights: readonly number[]): number[] {
 
 /** One tube, to scale: round bottom, label, a line for each fill mark and a dashed one for the limit when it is heated. */
 export function Tube({ tube, size, limitCm3 }: { tube: RackTube; size: DrawnSize; limitCm3?: number }) {
-  const r = (boreMm(size) / 2) * SCALE;
+  const r = tenth((boreMm(size) / 2) * SCALE);
   const left = LIP;
-  const right = left + 2 * r;
+  const right = tenth(left + 2 * r);
   const top = 2;
   const bottom = top + size.lengthMm * SCALE;
   const brim = brimCapacity(size);
@@ -26,8 +29,8 @@ export function Tube({ tube, size, limitCm3 }: { tube: RackTube; size: DrawnSize
     .map(({ cm3 }) => ({ cm3, mm: depthOfVolume(cm3, size), limit: false }));
   if (limitCm3 !== undefined) lines.push({ cm3: limitCm3, mm: depthOfVolume(limitCm3, size), limit: true });
   lines.sort((a, b) => a.mm - b.mm);
-  const at = lines.map((line) => bottom - line.mm * SCALE);
-  const words = spread(at.map((y) => y + 4));
+  const at = lines.map((line) => tenth(bottom - line.mm * SCALE));
+  const words = spread(at.map((y) => y + 4)).map(tenth);
   const width = Math.round(right + 116);
   const label = tube.labels[0];
   const labelTop = top + 12;
@@ -39,18 +42,21 @@ export function Tube({ tube, size, limitCm3 }: { tube: RackTube; size: DrawnSize
       viewBox={`0 0 ${width} ${Math.round(bottom + 4)}`}
       aria-hidden="true"
     >
-      <path class="glass" d={`M${left - 4} ${top}H${left}V${bottom - r}a${r} ${r} 0 0 0 ${2 * r} 0V${top}h4`} />
+      <path
+        class="glass"
+        d={`M${left - 4} ${top}H${left}V${tenth(bottom - r)}a${r} ${r} 0 0 0 ${tenth(2 * r)} 0V${top}h4`}
+      />
       {lines.map((line, index) => (
         <g key={`${line.cm3} ${line.limit}`}>
           <path class={line.limit ? "limit" : "fillmark"} d={`M${left} ${at[index]}H${right}`} />
-          <path class="leader" d={`M${right} ${at[index]}l10 ${words[index] - 4 - at[index]}`} />
-          <text class={line.limit ? "over" : undefined} x={right + 13} y={words[index]}>
+          <path class="leader" d={`M${right} ${at[index]}l10 ${tenth(words[index] - 4 - at[index])}`} />
+          <text class={line.limit ? "over" : undefined} x={tenth(right + 13)} y={words[index]}>
             {line.limit ? "no higher" : `${figure(line.cm3)} cm³`} · {Math.round(line.mm)} mm
           </text>
         </g>
       ))}
-      <rect class="label" x={left + r - wide / 2} y={labelTop} width={wide} height={18} />
-      <text class="written" x={left + r} y={labelTop + 13}>
+      <rect class="label" x={tenth(left + r - wide / 2)} y={labelTop} width={tenth(wide)} height={18} />
+      <text class="written" x={tenth(left + r)} y={labelTop + 13}>
         {label}
       </text>
     </svg>

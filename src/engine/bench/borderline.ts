@@ -6,6 +6,7 @@ import { cellsOf, type Observation, type Part, type Procedure } from "../practic
 import { sameSight } from "./agreement.ts";
 import { cannotBe, type Form } from "./allowed-salts.ts";
 import { asSample } from "./as-sample.ts";
+import { LOG_K_SHIFT, notingDecisive } from "./decisive.ts";
 import { predictSalt } from "./predict.ts";
 import type { Prediction } from "./prediction.ts";
 import type { SimpleSalt } from "./salt.ts";
@@ -29,15 +30,13 @@ export interface Borderline {
 export const SAMPLE_STRENGTHS = [0.02, 0.05, 0.2, 0.5] as const;
 /** Strength at which a prediction is made where the paper gives none, mol/dm3 (common practice, no source). */
 const USUAL_STRENGTH = 0.1;
-/** Change tried of each log K: as far as published values of one constant usually lie apart (our choice). */
-export const LOG_K_SHIFT = 0.3;
 
 /**
  * Repeats every test of a salt with one thing changed at a time: the sample's strength where `form` gives none and it
  * dissolves so far, each reagent at the ends of
- * its usual range where the paper gives it no strength, and log K of each solid, gas and complex that counts in the tube, up and down. A
+ * its usual range where the paper gives it no strength, and log K of each solid, gas and complex that decides what is in the tube, up and down. A
  * cell is in the answer when its main reading (the first) becomes another sight than the main reading of the plain prediction.
- * Slow (some hundred predictions for a salt): for the true salts of a practical, not for all.
+ * Slow: some ten predictions for each test.
  * @param solve a solver over the whole constant set, as of `createSolver()`
  * @throws what `predictSalt` throws
  */
@@ -50,7 +49,7 @@ export function borderline(salt: SimpleSalt, form: Form, parts: Procedure, solve
   const found = new Map<string, Borderline>();
   for (const part of parts) {
     const met = new Set<string>();
-    const plain = predictSalt(sample, [part], noting(met, solve));
+    const plain = predictSalt(sample, [part], notingDecisive(met, solve));
     const variations: Variation[] = [
       ...strengths.map((molPerDm3) => ({ of: "sample", molPerDm3 }) as const),
       ...reagentVariations(part),
@@ -112,28 +111,7 @@ const withStrength = (part: Part, reagent: string, molPerDm3: number): Part => (
   })),
 });
 
-/** Dissolved species below this count for nothing in a tube, mol/kg. */
-const COUNTS = 1e-5;
-
 const database = compileDatabase();
-const ofReaction = new Set(database.species.flatMap(({ id, row }) => (row ? [id] : [])));
-
-/** The solver, noting every complex that counts and every solid or gas that is there or would be if its log K were a little other. */
-function noting(met: Set<string>, solve: Solver): Solver {
-  return (problem, conditions, start) => {
-    const result = solve(problem, conditions, start);
-    if (!result.converged) return result;
-    for (const [id, molality] of result.molality) if (molality > COUNTS && ofReaction.has(id)) met.add(id);
-    for (const [id, mol] of result.phases) if (mol > 0) met.add(id);
-    for (const [id, log] of result.saturation) if (Math.abs(log) < LOG_K_SHIFT) met.add(id);
-    for (const gas of FELT_GASES) if ((result.saturation.get(gas) ?? Number.NEGATIVE_INFINITY) > FELT) met.add(gas);
-    return result;
-  };
-}
-
-/** Gases noticed long before they bubble, and log10 of a pressure in atm below which nobody does. */
-const FELT_GASES = ["NH3(g)", "SO2(g)", "CO2(g)"];
-const FELT = -6;
 
 /** Solvers over the constant set with one log K changed. */
 const changed = new Map<string, Solver>();

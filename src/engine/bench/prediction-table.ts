@@ -37,6 +37,11 @@ export interface PredictionSet {
   salts: number[];
   /** accepts[i][c]: bit mask over cell c's readings that salt salts[i] may show; 0 where the cell is not done or not predicted. */
   accepts: number[][];
+  /**
+   * [i, c, mask]: which of accepts[i][c] salt salts[i] shows only when the sample or a reagent is made up to another strength than usual, or
+   * a constant is a little off: the readings of a borderline prediction besides its own.
+   */
+  atBorder: [row: number, cell: number, mask: number][];
   /** facts[i][c]: index into `facts`, the engine's number behind the main reading, or -1. */
   facts: number[][];
   /** Salts that cannot be such a sample, with the computed reason. */

@@ -2,15 +2,15 @@
  * Predicts every salt a paper allows through its whole procedure, and packs the result into the compact table that deduction and the
  * page work on.
  */
-import type { Solver } from "../equilibrium/solve.ts";
 import { type Cell, cellsOf, type Gas, type Observation, type Practical } from "../practical.ts";
 import { sameSight } from "./agreement.ts";
-import { cannotBe, type Form, pairsOf, solidForm } from "./allowed-salts.ts";
+import { cannotBe, type Form, pairsOf } from "./allowed-salts.ts";
+import { asSample } from "./as-sample.ts";
+import type { Borderline } from "./borderline.ts";
 import { factOf } from "./fact.ts";
-import { predictSalt } from "./predict.ts";
 import type { Prediction } from "./prediction.ts";
 import type { PredictionSet, PredictionTable, TableCell } from "./prediction-table.ts";
-import type { SimpleSalt } from "./salt.ts";
+import type { Predictor } from "./predictor.ts";
 
 /** What of a practical decides its predictions. */
 export type Tabulated = Pick<Practical, "samples" | "paper" | "parts">;
@@ -24,98 +24,119 @@ function commonReadings(cell: Cell): Observation[] {
   return [{ none: true }, { precipitate: { colour: "white", amount: "plain" } }];
 }
 
-/** Predictions behind a table, by form and salt, for the checks and the explanations. */
-export type Predictions = Map<string, Map<string, Map<string, Prediction>>>;
+/** By form (see `formKey`), by salt (formula), by cell. */
+type ByCell<T> = Map<string, Map<string, Map<string, T>>>;
+
+/** A table with what is behind it, for the checks and the explanations. */
+export interface Tabulation {
+  table: PredictionTable;
+  predictions: ByCell<Prediction>;
+  /** The cells at the border only. */
+  borders: ByCell<Borderline>;
+}
 
 /** Identity of a form: samples given alike share their predictions. */
 export const formKey = (form: Form): string => `${form.given} ${form.concentration?.molPerDm3 ?? ""}`;
 
 /**
- * Predicts all allowed salts of a practical.
+ * Predicts all allowed salts of a practical. Where a prediction stands on the border (see `borderline`), both readings are accepted.
  * @throws UnknownReagent, RangeError for a procedure the engine cannot carry out; NoEquilibrium when the solver gives up.
  */
-export function tabulate(
-  practical: Tabulated,
-  solve: Solver,
-  words: Words,
-): { table: PredictionTable; predictions: Predictions } {
+export function tabulate(practical: Tabulated, { solve, predict, border }: Predictor, words: Words): Tabulation {
   const { paper, parts, samples } = practical;
   const pairs = pairsOf(paper);
   const cells = cellsOf(parts);
   const letters = samples.map(({ label }) => label);
-  const tableCells: TableCell[] = cells.map((cell) => ({
-    id: cell.id,
-    samples: cell.part.samples ?? letters,
-    ...(startsDry(cell, samples) && { dry: true as const }),
-    readings: [],
-    words: [],
-    agrees: [],
-    comesOff: [],
+  const lines: Line[] = cells.map((cell) => ({
+    cell,
+    of: {
+      id: cell.id,
+      samples: cell.part.samples ?? letters,
+      ...(startsDry(cell, samples) && { dry: true as const }),
+      readings: [],
+      words: [],
+      agrees: [],
+      comesOff: [],
+    },
   }));
   const facts = new Map<string, number>();
-  const predictions: Predictions = new Map();
-  const sets: PredictionSet[] = [];
-  const setOf = new Map<string, number>();
-  for (const sample of samples) {
-    const key = formKey(sample);
-    if (setOf.has(key)) continue;
-    const made = new Map<string, Map<string, Prediction>>();
-    predictions.set(key, made);
-    setOf.set(key, sets.length);
-    const set: PredictionSet = { salts: [], accepts: [], facts: [], cannotBe: [] };
-    const done = cells.map((cell) => samples.some((one) => formKey(one) === key && isDoneOn(cell, one.label)));
+  const predictions: Tabulation["predictions"] = new Map();
+  const borders: Tabulation["borders"] = new Map();
+  const forms = new Map(samples.map((sample) => [formKey(sample), sample]));
+  const sets = [...forms].map(([key, form]): PredictionSet => {
+    const given = samples.filter((one) => formKey(one) === key);
+    const isDone = (cell: Cell) => given.some(({ label }) => isDoneOn(cell, label));
+    const mine = parts.filter((part) => given.some(({ label }) => part.samples?.includes(label) ?? true));
+    const set: PredictionSet = { salts: [], accepts: [], atBorder: [], facts: [], cannotBe: [] };
+    const shown = new Map<string, Map<string, Prediction>>();
+    const near = new Map<string, Map<string, Borderline>>();
     pairs.forEach((salt, index) => {
-      const reason = cannotBe(salt, sample, solve);
+      const reason = cannotBe(salt, form, solve);
       if (reason !== undefined) {
         set.cannotBe.push({ salt: index, reason });
         return;
       }
-      const shown = predictSalt(
-        tested(salt, sample),
-        parts.filter((part) => partIsDone(part, samples, key)),
-        solve,
-      );
-      made.set(salt.formula, shown);
-      set.salts.push(index);
-      set.accepts.push(cells.map((cell, c) => (done[c] ? accept(tableCells[c], shown.get(cell.id)) : 0)));
-      set.facts.push(cells.map((cell, c) => (done[c] ? intern(facts, factOf(shown.get(cell.id))) : -1)));
-      cells.forEach((cell, c) => {
-        for (const gas of shown.get(cell.id)?.gases ?? []) noteGas(tableCells[c], gas, index);
-      });
+      const predicted = predict(asSample(salt, form), mine);
+      const bordering = border(salt, form, mine);
+      shown.set(salt.formula, predicted);
+      near.set(salt.formula, bordering);
+      addRow(set, index, lines, isDone, predicted, bordering);
+      set.facts.push(cells.map((cell) => (isDone(cell) ? intern(facts, factOf(predicted.get(cell.id))) : -1)));
     });
-    sets.push(set);
-  }
-  cells.forEach((cell, c) => {
-    const of = tableCells[c];
+    predictions.set(key, shown);
+    borders.set(key, near);
+    return set;
+  });
+  for (const { cell, of } of lines) {
     if (of.readings.length > 0) for (const reading of commonReadings(cell)) readingIndex(of, reading);
     finish(of, words);
-  });
+  }
+  const place = [...forms.keys()];
   return {
     table: {
       salts: pairs.map(({ formula, cation, anion }) => ({ formula, cation, anion })),
-      cells: tableCells,
+      cells: lines.map(({ of }) => of),
       facts: [...facts.keys()],
       sets,
-      samples: samples.map((sample) => ({ label: sample.label, set: setOf.get(formKey(sample)) as number })),
+      samples: samples.map((sample) => ({ label: sample.label, set: place.indexOf(formKey(sample)) })),
       paper,
     },
     predictions,
+    borders,
   };
+}
+
+/** A line of the record with its column of the table. */
+interface Line {
+  cell: Cell;
+  of: TableCell;
+}
+
+/** Adds a salt to a set: what it may show on each line, plainly and at the border, and the gases it gives off. */
+function addRow(
+  set: PredictionSet,
+  salt: number,
+  lines: readonly Line[],
+  isDone: (cell: Cell) => boolean,
+  predicted: ReadonlyMap<string, Prediction>,
+  near: ReadonlyMap<string, Borderline>,
+): void {
+  const row = set.salts.push(salt) - 1;
+  set.accepts.push(
+    lines.map(({ cell, of }, c) => {
+      if (!isDone(cell)) return 0;
+      const plain = maskOf(of, predicted.get(cell.id)?.readings);
+      const all = plain | maskOf(of, near.get(cell.id)?.readings);
+      if (all !== plain) set.atBorder.push([row, c, all & ~plain]);
+      return all;
+    }),
+  );
+  for (const { cell, of } of lines) {
+    for (const gas of predicted.get(cell.id)?.gases ?? []) noteGas(of, gas, salt);
+  }
 }
 
 const isDoneOn = (cell: Cell, letter: string): boolean => cell.part.samples?.includes(letter) ?? true;
-
-const partIsDone = (part: Cell["part"], samples: Practical["samples"], key: string): boolean =>
-  samples.some((one) => formKey(one) === key && (part.samples?.includes(one.label) ?? true));
-
-function tested(salt: SimpleSalt, form: Form) {
-  const solid = form.given === "solution" ? undefined : solidForm(salt);
-  return {
-    ions: salt.ions,
-    ...(form.concentration && { molPerDm3: form.concentration.molPerDm3 }),
-    ...(solid !== undefined && { solid }),
-  };
-}
 
 /** True when the test begins with a dry sample in the tube. */
 function startsDry(cell: Cell, samples: Practical["samples"]): boolean {
@@ -124,9 +145,9 @@ function startsDry(cell: Cell, samples: Practical["samples"]): boolean {
 }
 const takesSolid = (cell: Cell): boolean => cell.test.steps.some((step) => step.do === "take" && "mass" in step);
 
-function accept(cell: TableCell, prediction: Prediction | undefined): number {
+function maskOf(cell: TableCell, readings: readonly Observation[] = []): number {
   let mask = 0;
-  for (const reading of prediction?.readings ?? []) mask |= 1 << readingIndex(cell, reading);
+  for (const reading of readings) mask |= 1 << readingIndex(cell, reading);
   return mask;
 }
 

@@ -2,9 +2,7 @@
 import type { PredictionTable } from "../bench/prediction-table.ts";
 import type { Candidate } from "./candidates.ts";
 import type { IonStanding, Reason } from "./conclusion.ts";
-
-/** Place of the lowest bit set, from 0. */
-const lowestBit = (mask: number) => 31 - Math.clz32(mask & -mask);
+import { likeliest } from "./likeliest.ts";
 
 /**
  * @param left salts still possible for the sample.
@@ -20,7 +18,7 @@ export function standings(
   const set = table.sets[table.samples[sample].set];
   const against = ({ salt, row, clashes: [cell] }: Candidate): Reason => {
     if (cell === undefined) return together(salt);
-    const wouldShow = lowestBit(set.accepts[row][cell]);
+    const wouldShow = likeliest(set, row, cell);
     return { by: "observation", cell: table.cells[cell].id, salt, wouldShow, fact: set.facts[row][cell] };
   };
   return (["cation", "anion"] as const).flatMap((kind) => {

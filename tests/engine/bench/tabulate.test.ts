@@ -1,8 +1,10 @@
 /** A paper's salts as a table: which cannot be such a sample and why, and solids beside solutions. */
 import { describe, expect, test } from "vitest";
 import { cannotBe } from "../../../src/engine/bench/allowed-salts.ts";
+import { createPredictor } from "../../../src/engine/bench/predictor.ts";
 import { saltOf } from "../../../src/engine/bench/salt.ts";
 import { tabulate } from "../../../src/engine/bench/tabulate.ts";
+import { likeliest, plainly } from "../../../src/engine/deduction/likeliest.ts";
 import { procedure, statement } from "../../../src/engine/practical.ts";
 import { phrase } from "../../../src/engine/wording/phrase.ts";
 import { solve } from "./show.ts";
@@ -72,16 +74,17 @@ describe("a table of a solid and a solution", () => {
         },
       ]),
     },
-    solve,
+    createPredictor(solve),
     phrase,
   );
   const cell = (id: string) => table.cells.find((one) => one.id === id);
-  const wordsOf = (set: number, formula: string, id: string) => {
-    const { salts, accepts } = table.sets[set];
-    const row = salts.findIndex((salt) => table.salts[salt].formula === formula);
-    const at = table.cells.findIndex((one) => one.id === id);
-    return cell(id)?.words.filter((_, reading) => accepts[row][at] & (1 << reading));
-  };
+  const placeOf = (set: number, formula: string, id: string): [row: number, cell: number] => [
+    table.sets[set].salts.findIndex((salt) => table.salts[salt].formula === formula),
+    table.cells.findIndex((one) => one.id === id),
+  ];
+  const wordsIn = (mask: number, id: string) => cell(id)?.words.filter((_, reading) => mask & (1 << reading));
+  const wordsOf = (set: number, formula: string, id: string) =>
+    wordsIn(plainly(table.sets[set], ...placeOf(set, formula, id)), id);
 
   test("samples given alike share a set, each part is predicted for its own samples only", () => {
     expect(table.samples).toEqual([
@@ -115,6 +118,17 @@ describe("a table of a solid and a solution", () => {
     ]);
     expect(wordsOf(1, "Na2SO4", "b")).toEqual(["white precipitate"]);
     expect(wordsOf(1, "NaCl", "b")).toEqual(["no visible change"]);
+  });
+
+  // 0.1 g of marble is 1 mmol and takes 2 mmol of acid: 3 cm3 of 1 mol/dm3 is enough, of 0.5 mol/dm3 it is not.
+  test("what another strength of the acid would show is accepted too, and marked as the border", () => {
+    const [row, c] = placeOf(0, "CaCO3", "a");
+    const { accepts, atBorder } = table.sets[0];
+    const [, , mask] = atBorder.find(([r, at]) => r === row && at === c) ?? [row, c, 0];
+    expect(wordsIn(mask, "a")).toEqual(["effervescence, some of the solid dissolves, limewater turns milky"]);
+    expect(accepts[row][c] & mask).toBe(mask);
+    expect(plainly(table.sets[0], row, c)).toBe(accepts[row][c] & ~mask);
+    expect(wordsIn(1 << likeliest(table.sets[0], row, c), "a")).toEqual(wordsOf(0, "CaCO3", "a"));
   });
 
   test("every reading agrees with itself, and agreement stays within the list", () => {

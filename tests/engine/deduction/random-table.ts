@@ -48,6 +48,7 @@ export const tableWithRecord: fc.Arbitrary<{ table: PredictionTable; record: Tab
       return fc.array(row, { minLength: salts.length, maxLength: salts.length }).map((accepts) => ({
         salts,
         accepts,
+        atBorder: [],
         facts: accepts.map((each) => each.map(() => -1)),
         cannotBe: [],
       }));

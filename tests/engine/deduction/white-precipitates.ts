@@ -94,6 +94,7 @@ export function whitePrecipitates(letters: string[], paper: Partial<Statement> =
       {
         salts: allowed,
         accepts,
+        atBorder: [],
         facts: accepts.map((row) => row.map(() => -1)),
         cannotBe: all
           .filter((salt) => !allowed.includes(salt))
