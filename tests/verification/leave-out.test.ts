@@ -18,6 +18,7 @@ test("a row that is gone is named", () => {
 test("both sets are held against the same rows, and the report has both", () => {
   const found = compareHonesty();
   expect(found.first.compared).toBe(found.shipped.compared);
+  expect([found.first.borderline, found.shipped.borderline]).toEqual([0, 0]);
   expect(found.shipped).toEqual(compareSection("cation-alkali"));
   expect(honestyReport(found)).toContain(
     `honesty: as first published ${found.first.agreed}/${found.first.compared}, as shipped ${found.shipped.agreed}/`,

@@ -1,5 +1,5 @@
 /** The boards' published observations as rows, and each row as one or more trials the engine can carry out. */
-import { saltOf } from "../../src/engine/bench/salt.ts";
+import { type SimpleSalt, saltOf } from "../../src/engine/bench/salt.ts";
 import type { TestedSalt } from "../../src/engine/bench/sample.ts";
 import { ANIONS, CATIONS } from "../../src/engine/constants/ions.ts";
 import { BY_REAGENT, BY_ROW, LEFT, SAMPLES, type Steps } from "./qualitative-steps.ts";
@@ -38,6 +38,8 @@ export interface Trial {
   id: string;
   sample: string;
   salt: TestedSalt;
+  /** The same as a salt of a paper, where it is one. */
+  simple: SimpleSalt | undefined;
   steps: Steps;
   expected: PublishedObservation;
 }
@@ -67,6 +69,7 @@ export function trialsOf(row: PublishedRow): Trial[] | string {
     id: samples.length > 1 ? `${row.id} ${name}` : row.id,
     sample: name,
     salt: saltBringing(name) as TestedSalt,
+    simple: listed.includes(name) ? saltWith(name) : undefined,
     steps,
     expected: observationOf(row, name, index, samples.length),
   }));
@@ -88,11 +91,12 @@ const OTHER_SAMPLES: Readonly<Record<string, TestedSalt>> = {
   H2O2: { ions: { H2O2: 1 }, molPerDm3: SAMPLE },
 };
 
+const saltWith = (ion: string): SimpleSalt => (ion.endsWith("+") ? saltOf(ion, "NO3-") : saltOf("Na+", ion));
+
 /** The sample that brings the ion: nitrates for cations, sodium salts for anions, a solid by its formula. */
 function saltBringing(name: string): TestedSalt | undefined {
   if (listed.includes(name)) {
-    const { ions } = name.endsWith("+") ? saltOf(name, "NO3-") : saltOf("Na+", name);
-    return { ions, molPerDm3: SAMPLE, solid: "x" };
+    return { ions: saltWith(name).ions, molPerDm3: SAMPLE, solid: "x" };
   }
   return OTHER_SAMPLES[name] ?? SOLIDS[name];
 }

@@ -38,7 +38,8 @@ export const BY_REAGENT: Readonly<Record<string, Steps>> = {
   "acidified KMnO4(aq)": [[take, drops("acidified KMnO4(aq)")]],
   "acidified H2O2(aq)": [[take, add("acidified H2O2(aq)")]],
   "chlorine water (+ organic solvent)": [[take, add("Cl2(aq)")]],
-  "FeSO4(aq) + dilute H2SO4": [[take, add("FeSO4(aq)"), add("H2SO4(aq)")]],
+  // No order in the row; textbooks add the nitrite to iron(II) sulfate that is acid already (Vogel, from memory).
+  "FeSO4(aq) + dilute H2SO4": [[take, add("H2SO4(aq)"), add("FeSO4(aq)")]],
   // Textbooks let iodide be in excess; a row that says "a few drops" shows its precipitate on the way there.
   "KI(aq)": [[take, excess("KI(aq)")]],
   "K2CrO4(aq)": [[take, add("K2CrO4(aq)")]],
@@ -65,6 +66,8 @@ export const BY_REAGENT: Readonly<Record<string, Steps>> = {
 
 /** By row, where the reagent text is short for different things or the row speaks of one gas. */
 export const BY_ROW: Readonly<Record<string, Steps>> = {
+  // The row's own note: concentrated ammonia (14 to 15 mol/dm3, CRC Handbook, from memory) is used to get it all into solution.
+  Q063: [[take, drops("NH3(aq)")], [{ add: "NH3(aq)", volume: "3 cm3", at: "15 mol/dm3" }]],
   Q078: [[take, add("HCl(aq)"), gas("limewater")]],
   Q081: [[{ take: "0.3 g" }, { heat: "strongly" }, gas("limewater")]],
   Q092: [[take, add("H2SO4(aq)")]],

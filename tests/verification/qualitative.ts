@@ -1,8 +1,9 @@
 /** The boards' published qualitative tables against predictions. */
+import { borderline } from "../../src/engine/bench/borderline.ts";
 import { predictSalt } from "../../src/engine/bench/predict.ts";
 import type { Prediction } from "../../src/engine/bench/prediction.ts";
 import { createSolver, type Solver } from "../../src/engine/equilibrium/solve.ts";
-import { type Observation, procedure } from "../../src/engine/practical.ts";
+import { cellsOf, type Observation, type Procedure, procedure } from "../../src/engine/practical.ts";
 import { phrase } from "../../src/engine/wording/phrase.ts";
 import { type Comparison, comparison } from "./comparison.ts";
 import {
@@ -32,7 +33,7 @@ export function compareSection(section: string, solve: Solver = standard): Compa
 
 function compareTrial(
   row: PublishedRow,
-  { id, sample, salt, steps, expected }: Trial,
+  { id, sample, salt, simple, steps, expected }: Trial,
   solve: Solver,
   result: Comparison,
 ): void {
@@ -42,10 +43,19 @@ function compareTrial(
   const wanted = [expected, ...(row.alsoAccept ?? []).map((other) => ({ ...expected, ...other }))];
   const last = history[history.length - 1];
   const earlier = history.slice(0, -1).flatMap(({ readings }) => readings);
-  const at = last.readings.findIndex((seen) => wanted.some((one) => agrees(one, seen, last, earlier, row)));
+  const fits = (seen: Observation) => wanted.some((one) => agrees(one, seen, last, earlier, row));
+  const at = last.readings.findIndex(fits);
   if (at >= 0) result.agreed++;
   if (at > 0) result.borderline++;
   if (at >= 0) return;
+  // The rows give no strengths: what another usual one would show is accepted as the page accepts it. The constants varied are the shipped
+  // ones, so a solver of others gets no such second look.
+  const near = simple && solve === standard ? borderline(simple, { given: "solution" }, parts, solve) : undefined;
+  if (near?.get(lastCell(parts))?.readings.some(fits)) {
+    result.agreed++;
+    result.borderline++;
+    return;
+  }
   const predicted = last.readings.map((seen) => phrase(seen)).join(", or ") || "nothing";
   const end = last.solution === undefined ? "" : ` (${last.solution} liquid)`;
   result.misses.push({
@@ -54,6 +64,8 @@ function compareTrial(
     reason: reasonFor(id),
   });
 }
+
+const lastCell = (parts: Procedure): string => cellsOf(parts).at(-1)?.id ?? "";
 
 function agrees(
   wanted: PublishedObservation,

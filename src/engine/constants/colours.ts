@@ -11,6 +11,7 @@ interface ColourRow {
 const rows = {
   colourless: { alsoCalled: [], paint: "#f4f8fa" },
   white: { alsoCalled: [], paint: "#ffffff" },
+  "yellowish white": { alsoCalled: ["white", "pale yellow", "off-white", "cream"], paint: "#faf6dc" },
   "off-white": { alsoCalled: ["white", "cream"], paint: "#f3ecdc" },
   cream: { alsoCalled: ["pale yellow"], paint: "#f7edc8" },
   "pale yellow": { alsoCalled: ["yellow"], paint: "#f5ea9a" },

@@ -236,10 +236,10 @@ export const reagents: readonly Reagent[] = [
     firstAid: "rinse", waste: "drain", sources: ["SUPPLIER"], status: "from memory", confirm: true,
   },
   {
-    id: "FeSO4(aq)", name: "freshly made aqueous iron(II) sulfate", formula: "FeSO4", kind: "solution", concentration: 0.2, range: [0.1, 0.5], components: { "Fe^2+": 1, "SO4^2-": 1 },
+    id: "FeSO4(aq)", name: "freshly made aqueous iron(II) sulfate", formula: "FeSO4", kind: "solution", concentration: 0.2, range: [0.1, 0.5], components: { "Fe^2+": 1, "SO4^2-": 1 }, sulfuricAcid: 0.05,
     hazards: ["Low hazard when dilute."], hazardCodes: [],
     limits: ["skin irritant from 25 %, eye irritant from 10 %"],
-    firstAid: "rinse", waste: "drain", notes: ["Make it the same day in boiled, cooled water: air turns it to iron(III)."],
+    firstAid: "rinse", waste: "drain", notes: ["Make it the same day in boiled, cooled water with a little sulfuric acid: air turns it to iron(III)."],
     sources: ["CLP", "SSSX"], status: "from memory", confirm: true,
   },
   {

@@ -52,7 +52,8 @@ export const silver: readonly Reaction[] = [
     source: "minteq", logKVerified: true, dHSource: "as log K" },
   { reaction: "Ag2SO4(s) = 2 Ag+ + SO4^2-", logK: -4.82, dH: 17, phase: "solid", colour: "white", formsInMinutes: true,
     source: "minteq", logKVerified: true, dHSource: "as log K" },
-  { reaction: "Ag2CO3(s) = 2 Ag+ + CO3^2-", logK: -11.09, dH: 42.15, phase: "solid", colour: "pale yellow", formsInMinutes: true,
+  // White when it forms, yellowish soon after (the note of a published anion table, and Vogel, from memory).
+  { reaction: "Ag2CO3(s) = 2 Ag+ + CO3^2-", logK: -11.09, dH: 42.15, phase: "solid", colour: "yellowish white", formsInMinutes: true,
     source: "minteq", logKVerified: true, dHSource: "as log K" },
   { reaction: "Ag2SO3(s) = 2 Ag+ + SO3^2-", logK: -13.82, dH: null, phase: "solid", colour: "white", formsInMinutes: true,
     source: "crc", memory: true },
