@@ -69,7 +69,10 @@ export interface Repeat {
 /** What a test is for: the allowed ions it splits into groups that look different. */
 export interface Purpose {
   cell: string;
-  /** Each group: salts (indices) that show the same reading, with that reading. Borderline salts stand in each of their groups. */
+  /**
+   * Each group: salts (indices) that show the same reading, with that reading. A salt with several readings stands in each of their
+   * groups; what it would show only at the border makes no group.
+   */
   groups: { reading: number; salts: number[]; cations: string[]; anions: string[] }[];
   /**
    * Ion kinds the test tells apart. A kind is listed when it has two ions X and Y such that no observation a salt of X may show could

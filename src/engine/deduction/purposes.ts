@@ -1,11 +1,15 @@
 /** What each test of a practical is for, before anything is observed. */
 import type { PredictionTable, TableCell } from "../bench/prediction-table.ts";
 import type { Purpose } from "./conclusion.ts";
+import { plainly } from "./likeliest.ts";
 
-/** One salt in one cell; `shows` is a bit mask over readings, `open` when it may show anything, for want of a prediction. */
+/** One salt in one cell, as bit masks over readings; `open` when it may show anything, for want of a prediction. */
 interface Showing {
   salt: number;
+  /** All it may show. */
   shows: number;
+  /** What it shows when nothing is out of the ordinary. */
+  plainly: number;
   open: boolean;
 }
 
@@ -16,7 +20,7 @@ export function purposes(table: PredictionTable): Purpose[] {
   return table.cells.map((cell, index) => {
     const shown = showings(table, cell, index);
     const groups = cell.readings.flatMap((_, reading) => {
-      const salts = shown.filter(({ shows }) => shows & (1 << reading)).map(({ salt }) => salt);
+      const salts = shown.filter((one) => one.plainly & (1 << reading)).map(({ salt }) => salt);
       if (salts.length === 0) return [];
       const ions = (kind: "cation" | "anion") => [...new Set(salts.map((salt) => table.salts[salt][kind]))];
       return [{ reading, salts, cations: ions("cation"), anions: ions("anion") }];
@@ -36,8 +40,9 @@ function showings(table: PredictionTable, cell: TableCell, index: number): Showi
   const sets = new Set(table.samples.filter(({ label }) => cell.samples.includes(label)).map(({ set }) => set));
   for (const set of sets) {
     table.sets[set].salts.forEach((salt, row) => {
-      const showing = bySalt.get(salt) ?? { salt, shows: 0, open: false };
+      const showing = bySalt.get(salt) ?? { salt, shows: 0, plainly: 0, open: false };
       const mask = table.sets[set].accepts[row][index];
+      showing.plainly |= plainly(table.sets[set], row, index);
       showing.shows |= mask;
       showing.open ||= mask === 0;
       bySalt.set(salt, showing);
