@@ -1,16 +1,21 @@
 /** Every outside reference the engine is held against. */
-import { compareDepths, compareMasses } from "./bench-figures.ts";
+import { compareDepths } from "./bench-figures.ts";
 import type { Comparison } from "./comparison.ts";
 import { compareEquilibrium } from "./equilibrium.ts";
 import { compareHeat } from "./heat.ts";
 import { compareSection } from "./qualitative.ts";
 import { compareSolubility } from "./solubility.ts";
+import { compareWorkedEquilibria } from "./worked/equilibria.ts";
+import { compareWorkedPreparation } from "./worked/preparation.ts";
+import { compareWorkedShipped } from "./worked/shipped.ts";
 
 export const compareAll = (): Comparison[] => [
   compareEquilibrium(),
   ...["cation-alkali", "anion", "gas", "flame", "confirmatory", "appearance"].map((section) => compareSection(section)),
   compareHeat(),
   compareDepths(),
-  compareMasses(),
   compareSolubility(),
+  compareWorkedEquilibria(),
+  compareWorkedShipped(),
+  compareWorkedPreparation(),
 ];
