@@ -20,8 +20,9 @@ const ANSWERS: Questions = {
   W13: () => pHOf(dm3({ NH3: 0.1 })),
   W14: () => pHOf(dm3({ NH3: 1 })),
   W16: () => pHOf(dm3({ NH3: 1, "NH4+": 1, "Cl-": 1 })),
-  W17: () => pHOf(dm3({ "Na+": 0.4, "OH-": 0.4 })),
-  W18: () => pHOf(dm3({ "H+": 0.1, "NO3-": 0.1 })),
+  // Both take the logarithm of a concentration, not of an activity, by their own method.
+  W17: () => 14 + Math.log10(molality(bench.mix({ of: [dm3({ "Na+": 0.4, "OH-": 0.4 })] }), "OH-")),
+  W18: () => -Math.log10(molality(bench.mix({ of: [dm3({ "H+": 0.1, "NO3-": 0.1 })] }), "H+")),
   W44: () => 3 * bench.dissolved(bench.mix({ of: [dm3({ NH3: 1 / 3 })], over: "AgCl(s)" }), "Ag+"),
   W45: () => rowOf("[Ag(NH3)2]+").logK,
   W46: () => rowOf("[Cu(NH3)]^2+").logK,
