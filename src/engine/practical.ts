@@ -93,6 +93,23 @@ export const practical = z
         }
       });
     }
+    one.paper.same.forEach((group, index) => {
+      for (const letter of group) {
+        if (!letters.includes(letter))
+          complain(["paper", "same", index], `found sample ${letter}, expected one of ${known}`);
+      }
+    });
+    one.paper.contains.forEach(({ samples = letters, count = 1 }, index) => {
+      for (const letter of samples) {
+        if (!letters.includes(letter))
+          complain(["paper", "contains", index, "samples"], `found sample ${letter}, expected one of ${known}`);
+      }
+      if (count > samples.length)
+        complain(
+          ["paper", "contains", index, "count"],
+          `found ${count} of ${samples.length} samples, expected no more than there are`,
+        );
+    });
     for (const [letter, row] of Object.entries(one.record)) {
       if (!letters.includes(letter)) complain(["record", letter], `found sample ${letter}, expected one of ${known}`);
       for (const id of Object.keys(row)) {

@@ -43,7 +43,9 @@ export function evidence(
   };
   const cells = testsOf(table, sample);
   const rows = ions.map((ion): EvidenceRow => {
-    const own = all.filter(({ salt }) => table.salts[salt].cation === ion || table.salts[salt].anion === ion);
+    const own = all.filter(
+      ({ salt }) => table.salts[salt].cations.includes(ion) || table.salts[salt].anions.includes(ion),
+    );
     const tests = cells.map((cell): Evidence => {
       const said = own.map((one) => says(one, cell));
       return STRONGEST.find((one) => said.includes(one)) ?? "nothing";

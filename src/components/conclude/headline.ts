@@ -38,11 +38,11 @@ export function headline(
   }
   const left = salts.map((salt) => table.salts[salt]);
   if (left.length === 1) {
-    const [{ formula, cation, anion }] = left;
-    return `${sample} holds ${saltWords(left[0], names)}, ${formula}: ${cation} and ${anion}.`;
+    const [{ formula, cations, anions }] = left;
+    return `${sample} holds ${saltWords(left[0], names)}, ${formula}: ${list([...cations, ...anions])}.`;
   }
-  const cations = unique(left.map(({ cation }) => cation));
-  const anions = unique(left.map(({ anion }) => anion));
+  const cations = unique(left.flatMap(({ cations }) => cations));
+  const anions = unique(left.flatMap(({ anions }) => anions));
   /** "calcium (Ca^2+) or magnesium (Mg^2+)", or "one of 7 cations" when there are many. */
   const open = (ions: string[], kind: string) =>
     ions.length > NAMED

@@ -55,12 +55,12 @@ const alike =
 
 function withLikelyPartner({ table, of }: Case, ion: IonStanding): Reason[] {
   const other = ion.kind === "cation" ? "anion" : "cation";
-  const partner = (reason: Reason) => ("salt" in reason ? table.salts[reason.salt]?.[other] : undefined);
+  const partners = (reason: Reason) => ("salt" in reason ? (table.salts[reason.salt]?.[`${other}s`] ?? []) : []);
   // A salt of the ion that fits its own tests is excluded by the others alone: that is the reason, whatever its other salts would show.
   const together = ion.reasons.filter(({ by }) => by === "paper" || by === "not together" || by === "another sample");
   for (const standing of ["certain", "possible"]) {
     const ions = of.ions.filter((one) => one.kind === other && one.standing === standing).map((one) => one.ion);
-    const found = ion.reasons.filter((reason) => ions.includes(partner(reason) ?? ""));
+    const found = ion.reasons.filter((reason) => partners(reason).some((partner) => ions.includes(partner)));
     if (found.length > 0 && (standing === "certain" || together.length === 0)) return found;
     if (ions.length > 0 && together.length > 0) return together;
   }
@@ -86,7 +86,9 @@ function clause(of: Case, reason: Reason, row: EvidenceRow): string {
 /** "lead(II) chloride does not dissolve to 0.1 mol/dm3"; a reason that does not name the salt gets its formula. */
 function cannotBe({ table, names }: Case, salt: number, reason: string): string {
   const entry = table.salts[salt];
-  return !entry || reason.includes(names[entry.cation]) ? reason : `${entry.formula}: ${reason}`;
+  return !entry || entry.cations.some((cation) => reason.includes(names[cation]))
+    ? reason
+    : `${entry.formula}: ${reason}`;
 }
 
 /** The plainest of the tests at which the salt clashes: one at which all salts of the ion look alike if there is one, else the first of equals. */

@@ -4,11 +4,12 @@
  */
 import type { Gas, Observation, Statement } from "../practical.ts";
 
+/** Something a sample may hold: a salt, a double salt or a mixture of salts. */
 export interface SaltEntry {
-  /** mhchem, without water of crystallisation: "ZnSO4". */
+  /** mhchem, without water of crystallisation: "ZnSO4"; the salts of a mixture joined by " + ". */
   formula: string;
-  cation: string;
-  anion: string;
+  cations: string[];
+  anions: string[];
 }
 
 /** One line of the record and all that could be seen there. */

@@ -94,7 +94,7 @@ export function tabulate(practical: Tabulated, { solve, predict, border }: Predi
   const place = [...forms.keys()];
   return {
     table: {
-      salts: pairs.map(({ formula, cation, anion }) => ({ formula, cation, anion })),
+      salts: pairs.map(({ formula, cation, anion }) => ({ formula, cations: [cation], anions: [anion] })),
       cells: lines.map(({ of }) => of),
       facts: [...facts.keys()],
       sets,

@@ -11,7 +11,7 @@ export interface Joint {
 }
 
 /** @param salts salts[s]: what sample s may hold by its own observations. */
-export function joint(table: PredictionTable, salts: number[][], rules: Rule[]): Joint {
+export function joint(table: PredictionTable, salts: number[][], rules: readonly Rule[]): Joint {
   const options = salts.map((list) => list.map((salt) => ({ salt, mark: 0, cost: 0 })));
   const trellis = trellisOf(table, options, rules);
   const values = fold(trellis, 0, 0, 1, (value, next, ways, block) => {

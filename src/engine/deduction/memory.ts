@@ -1,77 +1,107 @@
 /**
- * What must be remembered of one kind of ion while salts are given to the samples one after the other: which ions were used, and
- * which are bound by a statement about a group of samples. Ions that every sample treats alike are interchangeable: of states that
- * differ only by exchanging such ions one is kept. States are made when they are first reached.
+ * What must be remembered of one kind of ion while salts are given to the samples one after the other: which ions were used, which are
+ * bound by a statement about a group of samples, and how many samples of a group held an ion. Ions that every sample treats alike are
+ * interchangeable: of states that differ only by exchanging such ions one is kept. States are made when they are first reached.
  */
-import type { Rule } from "./rules.ts";
+import type { Constraint } from "./rules.ts";
 
 export interface Move {
-  /** The ion taken is of this family. */
+  /** The ions taken are of this family. */
   family: number;
   /** State before the next sample. */
   next: number;
-  /** How many ions of the family can be taken to the same effect. */
+  /** How many choices of the family can be taken to the same effect. */
   ways: number;
 }
 
 /** What can be taken for sample s from a state. State 0 is the only one before the first sample. */
 export type Memory = (s: number, state: number) => Move[];
 
+/** Ions of one kind that something holds together, by index, ascending. */
+export type Holding = readonly number[];
+
+/** The choices of each sample, for one kind of ion. */
+export interface Choices {
+  /** All different holdings. */
+  holdings: Holding[];
+  /** family[h]: equal for holdings that every sample treats alike; holdings of several ions are each of their own. */
+  family: number[];
+  /** open[s]: which holdings sample s can have, by index. */
+  open: number[][];
+  /** The ions, by index. */
+  names: readonly string[];
+}
+
 /** An ion's condition has one bit for "used" and one for each group. */
 const MOST_GROUPS = 15;
 
-/**
- * family[ion]: equal for ions that every sample treats alike.
- * @param rows rows[s][ion]: text that tells what sample s can hold with this ion; empty when nothing.
- */
-export function familiesOf(rows: string[][]): number[] {
-  const keys = rows[0].map((_, ion) => rows.map((row) => row[ion]).join("|"));
-  return keys.map((key) => keys.indexOf(key));
+type Group = Extract<Constraint, { says: "share" | "differ" | "same" }>;
+
+/** What a sample's turn does to the conditions: masks over an ion's bits. */
+interface Layer {
+  /** Set for each ion taken. */
+  taken: number;
+  /** One mask for each group of which some ion taken must have the bit, and only those keep it. */
+  bound: number[];
+  /** One mask for each group whose ions must be taken, all and no other. */
+  exact: number[];
+  /** Bits that no ion taken may have. */
+  barred: number;
+  /** Bits that mean nothing any more after this turn. */
+  closed: number;
+}
+
+function layersOf(samples: number, groups: readonly Group[], counting: boolean): Layer[] {
+  return Array.from({ length: samples }, (_, s) => {
+    const layer: Layer = { taken: counting ? 1 : 0, bound: [], exact: [], barred: 0, closed: 0 };
+    groups.forEach(({ says, samples }, g) => {
+      const bit = 2 << g;
+      if (!samples.some((other) => other > s)) layer.closed |= bit;
+      if (!samples.includes(s)) return;
+      const first = !samples.some((other) => other < s);
+      if (first || says === "differ") layer.taken |= bit;
+      if (says === "differ") layer.barred |= bit;
+      else if (!first) (says === "share" ? layer.bound : layer.exact).push(bit);
+    });
+    return layer;
+  });
 }
 
 /**
- * The memory for one kind of ion. States from which the number of different ions can no longer come right are left out, so each
- * state after the last sample obeys all rules.
- * @param rules the rules about this kind of ion only.
- * @throws RangeError when the paper makes more than 15 statements about groups for one kind of ion.
+ * The memory for one kind of ion. States from which a number can no longer come right are left out, so each state after the last sample
+ * obeys all constraints.
+ * @param about the constraints on this kind of ion only
+ * @throws RangeError when the paper makes more than 15 statements about groups for one kind of ion
  */
-export function memoryOf(rows: string[][], family: number[], rules: Rule[]): Memory {
-  const count = rules.find(({ says }) => says === "in all")?.count;
-  const groups = rules.filter(({ says }) => says !== "in all");
+export function memoryOf({ holdings, family, open, names }: Choices, about: readonly Constraint[]): Memory {
+  const ions = names.length;
+  const groups = about.filter((one): one is Group => ["share", "differ", "same"].includes(one.says));
+  const tallies = about.flatMap((one) => (one.says === "contains" ? [{ ...one, ion: names.indexOf(one.which) }] : []));
+  const inAll = about.flatMap((one) => (one.says === "in all" ? [one.count] : []))[0];
   if (groups.length > MOST_GROUPS) {
-    throw new RangeError(
-      `Paper: found ${groups.length} statements on ${groups[0].ion}s of groups, expected at most 15.`,
-    );
+    throw new RangeError(`Paper: found ${groups.length} statements on ${about[0].ion} of groups, expected at most 15.`);
   }
-  const layers = rows.map((row, s) => {
-    // Bits of an ion's condition: 1 when used, 2 << g when taken in group g. A group's bit is cleared after its last sample.
-    let taken = count ? 1 : 0;
-    let bound = 0;
-    let barred = 0;
-    let closed = 0;
-    groups.forEach(({ says, samples }, g) => {
-      const bit = 2 << g;
-      if (samples.includes(s)) {
-        taken |= bit;
-        if (says === "differ") barred |= bit;
-        else if (samples.some((other) => other < s)) bound |= bit;
-      }
-      if (!samples.some((other) => other > s)) closed |= bit;
-    });
-    return { row, taken, bound, barred, closed, moves: [] as Move[][] };
-  });
-  /** The ion before this one in its family, by which conditions are kept in order. */
-  const before = family.map((one, ion) => family.slice(0, ion).lastIndexOf(one));
-  const states: Uint16Array[][] = [[new Uint16Array(rows[0].length)], ...rows.map(() => [])];
-  const numbers = rows.map(() => new Map<string, number>());
+  const layers = layersOf(open.length, groups, inAll !== undefined);
+  /** The most ions the samples after each one can add. */
+  const toCome = open.map((_, s) =>
+    open.slice(s + 1).reduce((sum, own) => sum + Math.max(0, ...own.map((h) => holdings[h].length)), 0),
+  );
+  const before = keptInOrder(ions, holdings, family);
+  /** A state: the condition of each ion, then the count of each tally. */
+  const states: Uint16Array[][] = [[new Uint16Array(ions + tallies.length)], ...open.map(() => [])];
+  const numbers = open.map(() => new Map<string, number>());
+  const moves: Move[][][] = open.map(() => []);
 
-  const after = (s: number, state: Uint16Array, ion: number): number => {
-    const { taken, closed } = layers[s];
+  const after = (s: number, state: Uint16Array, taken: Holding): number => {
+    const layer = layers[s];
     const next = state.slice();
-    next[ion] |= taken;
+    for (const bit of layer.bound) {
+      for (let ion = 0; ion < ions; ion++) if (!taken.includes(ion)) next[ion] &= ~bit;
+    }
+    for (const ion of taken) next[ion] |= layer.taken;
     let different = 0;
-    for (let i = 0; i < next.length; i++) {
-      const condition = next[i] & ~closed;
+    for (let i = 0; i < ions; i++) {
+      const condition = next[i] & ~layer.closed;
       different += condition & 1;
       let at = i;
       for (let prior = before[i]; prior >= 0 && next[prior] < condition; prior = before[prior]) {
@@ -80,7 +110,14 @@ export function memoryOf(rows: string[][], family: number[], rules: Rule[]): Mem
       }
       next[at] = condition;
     }
-    if (count && (different > count || different + rows.length - 1 - s < count)) return -1;
+    if (inAll !== undefined && (different > inAll || different + toCome[s] < inAll)) return -1;
+    for (const [t, { samples, ion, least, most }] of tallies.entries()) {
+      if (!samples.includes(s)) continue;
+      if (taken.includes(ion)) next[ions + t]++;
+      const rest = samples.filter((other) => other > s).length;
+      if (next[ions + t] > most || next[ions + t] + rest < least) return -1;
+      if (rest === 0) next[ions + t] = 0;
+    }
     const key = String.fromCharCode(...next);
     const known = numbers[s].get(key);
     if (known !== undefined) return known;
@@ -89,18 +126,41 @@ export function memoryOf(rows: string[][], family: number[], rules: Rule[]): Mem
   };
 
   return (s, number) => {
-    const { row, bound, barred, moves } = layers[s];
-    if (moves[number]) return moves[number];
+    const known = moves[s][number];
+    if (known) return known;
     const state = states[s][number];
     const kinds = new Map<number, Move>();
-    state.forEach((condition, ion) => {
-      if (row[ion] === "" || (condition & bound) !== bound || condition & barred) return;
-      const kind = family[ion] * 2 ** 16 + condition;
+    for (const h of open[s]) {
+      const taken = holdings[h];
+      if (!mayTake(layers[s], state, taken, ions)) continue;
+      const kind = family[h] * 2 ** 16 + state[taken[0]];
       const alike = kinds.get(kind);
       if (alike) alike.ways++;
-      else kinds.set(kind, { family: family[ion], next: after(s, state, ion), ways: 1 });
-    });
-    moves[number] = [...kinds.values()].filter(({ next }) => next >= 0);
-    return moves[number];
+      else kinds.set(kind, { family: family[h], next: after(s, state, taken), ways: 1 });
+    }
+    moves[s][number] = [...kinds.values()].filter(({ next }) => next >= 0);
+    return moves[s][number];
   };
+}
+
+function mayTake({ bound, exact, barred }: Layer, state: Uint16Array, taken: Holding, ions: number): boolean {
+  if (barred && taken.some((ion) => state[ion] & barred)) return false;
+  if (bound.some((bit) => !taken.some((ion) => state[ion] & bit))) return false;
+  return exact.every((bit) => {
+    for (let ion = 0; ion < ions; ion++) if (((state[ion] & bit) !== 0) !== taken.includes(ion)) return false;
+    return true;
+  });
+}
+
+/** For each ion the one before it in its family, or -1: their conditions are kept in falling order, so that exchanged ions make one state. */
+function keptInOrder(ions: number, holdings: readonly Holding[], family: readonly number[]): Int32Array {
+  const before = new Int32Array(ions).fill(-1);
+  const last = new Map<number, number>();
+  holdings.forEach((holding, h) => {
+    if (holding.length !== 1) return;
+    const [ion] = holding;
+    before[ion] = last.get(family[h]) ?? -1;
+    last.set(family[h], ion);
+  });
+  return before;
 }

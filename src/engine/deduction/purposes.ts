@@ -2,6 +2,7 @@
 import type { PredictionTable, TableCell } from "../bench/prediction-table.ts";
 import type { Purpose } from "./conclusion.ts";
 import { plainly } from "./likeliest.ts";
+import type { Kind } from "./rules.ts";
 
 /** One salt in one cell, as bit masks over readings; `open` when it may show anything, for want of a prediction. */
 interface Showing {
@@ -14,6 +15,7 @@ interface Showing {
 }
 
 const KINDS = ["cation", "anion"] as const;
+const OTHER = { cations: "anions", anions: "cations" } as const;
 
 /** One purpose for each line of the record, in the order of the paper, over all salts the samples it is done on may hold. */
 export function purposes(table: PredictionTable): Purpose[] {
@@ -22,13 +24,13 @@ export function purposes(table: PredictionTable): Purpose[] {
     const groups = cell.readings.flatMap((_, reading) => {
       const salts = shown.filter((one) => one.plainly & (1 << reading)).map(({ salt }) => salt);
       if (salts.length === 0) return [];
-      const ions = (kind: "cation" | "anion") => [...new Set(salts.map((salt) => table.salts[salt][kind]))];
-      return [{ reading, salts, cations: ions("cation"), anions: ions("anion") }];
+      const ions = (kind: Kind) => [...new Set(salts.flatMap((salt) => table.salts[salt][kind]))];
+      return [{ reading, salts, cations: ions("cations"), anions: ions("anions") }];
     });
     return {
       cell: cell.id,
       groups,
-      tellsApart: KINDS.filter((kind) => tellsApart(table, cell, shown, kind)),
+      tellsApart: KINDS.filter((kind) => tellsApart(table, cell, shown, `${kind}s`)),
       gases: [...new Set(cell.comesOff.map(({ gas }) => gas))],
     };
   });
@@ -52,17 +54,17 @@ function showings(table: PredictionTable, cell: TableCell, index: number): Showi
 }
 
 /** See `Purpose.tellsApart` for the rule. */
-function tellsApart(table: PredictionTable, cell: TableCell, shown: Showing[], kind: "cation" | "anion"): boolean {
-  const other = kind === "cation" ? "anion" : "cation";
+function tellsApart(table: PredictionTable, cell: TableCell, shown: Showing[], kind: Kind): boolean {
   /** Everything the salts of an ion may show, everything that may be written down for it, and its partners. */
   const ions = new Map<string, { shows: number; written: number; partners: string[]; open: boolean }>();
   for (const { salt, shows, open } of shown) {
-    const name = table.salts[salt][kind];
-    const ion = ions.get(name) ?? { shows: 0, written: 0, partners: [], open: false };
-    ion.shows |= shows;
-    ion.open ||= open;
-    ion.partners.push(table.salts[salt][other]);
-    ions.set(name, ion);
+    for (const name of table.salts[salt][kind]) {
+      const ion = ions.get(name) ?? { shows: 0, written: 0, partners: [], open: false };
+      ion.shows |= shows;
+      ion.open ||= open;
+      ion.partners.push(...table.salts[salt][OTHER[kind]]);
+      ions.set(name, ion);
+    }
   }
   for (const ion of ions.values()) {
     cell.agrees.forEach((mask, reading) => {

@@ -22,8 +22,9 @@ export function standings(
     return { by: "observation", cell: table.cells[cell].id, salt, wouldShow, fact: set.facts[row][cell] };
   };
   return (["cation", "anion"] as const).flatMap((kind) => {
-    const holds = (ion: string) => (salt: number) => table.salts[salt][kind] === ion;
-    const ions = new Set([...table.paper[`${kind}s`], ...set.salts.map((salt) => table.salts[salt][kind])]);
+    const kinds = `${kind}s` as const;
+    const holds = (ion: string) => (salt: number) => table.salts[salt][kinds].includes(ion);
+    const ions = new Set([...table.paper[kinds], ...set.salts.flatMap((salt) => table.salts[salt][kinds])]);
     return [...ions].map((ion): IonStanding => {
       const holding = left.filter(holds(ion)).length;
       if (holding > 0) {

@@ -1,46 +1,86 @@
 /** What the paper says of its samples, one rule for each statement, so that a rule can be tried without the others. */
 import type { PredictionTable } from "../bench/prediction-table.ts";
 
+export type Kind = "cations" | "anions";
+
+/** What a rule asks of one kind of ion; samples by index. */
+export type Constraint = { ion: Kind } & (
+  | { says: "in all"; count: number }
+  /** All of them hold one and the same ion, if not only that; no two of them hold an ion in common; all hold exactly the same ions. */
+  | { says: "share" | "differ" | "same"; samples: number[] }
+  /** So many of them hold the ion. */
+  | { says: "contains"; which: string; samples: number[]; least: number; most: number }
+);
+
 export interface Rule {
-  ion: "cation" | "anion";
-  says: "in all" | "share" | "differ";
-  /** For "in all": how many different ions. */
-  count: number;
-  /** For "share" and "differ": indices of the samples concerned. */
-  samples: number[];
   words: string;
+  about: Constraint[];
 }
 
 const NUMBERS = "no one two three four five six seven eight nine ten".split(" ");
 
+const number = (count: number) => NUMBERS[count] ?? String(count);
 const listed = (names: string[]) => names.join(", ").replace(/, ([^,]*)$/, " and $1");
+const different = (names: readonly string[]) => [...new Set(names)];
 
-/** The statements of the paper in its order: in all, share, differ. */
+/** The statements of the paper in its order: in all, share, differ, same salt, contains. */
 export function rulesOf({ paper, samples }: PredictionTable): Rule[] {
-  const inAll = (["cation", "anion"] as const).flatMap((ion): Rule[] => {
-    const count = paper.inAll?.[`${ion}s`];
+  const place = (label: string) => samples.findIndex((one) => one.label === label);
+  const inAll = (["cations", "anions"] as const).flatMap((ion): Rule[] => {
+    const count = paper.inAll?.[ion];
     if (count === undefined) return [];
-    const words = count === 1 ? `one ${ion} in all` : `${NUMBERS[count] ?? count} different ${ion}s in all`;
-    return [{ ion, says: "in all", count, samples: [], words }];
+    const words = count === 1 ? `one ${ion.slice(0, -1)} in all` : `${number(count)} different ${ion} in all`;
+    return [{ words, about: [{ ion, says: "in all", count }] }];
   });
   const groups = (["share", "differ"] as const).flatMap((says) =>
     paper[says].map((group): Rule => {
-      const names = [...new Set(group.samples)];
-      const who = says === "differ" && names.length > 2 ? `no two of ${listed(names)}` : listed(names);
-      const what = says === "share" || names.length > 2 ? `the same ${group.ion}` : `different ${group.ion}s`;
-      const members = names.map((name) => samples.findIndex(({ label }) => label === name));
-      return { ion: group.ion, says, count: 0, samples: members, words: `${who} hold ${what}` };
+      const who = different(group.samples);
+      const subject = says === "differ" && who.length > 2 ? `no two of ${listed(who)}` : listed(who);
+      const what = says === "share" || who.length > 2 ? `the same ${group.ion}` : `different ${group.ion}s`;
+      return {
+        words: `${subject} hold ${what}`,
+        about: [{ ion: `${group.ion}s`, says, samples: who.map(place) }],
+      };
     }),
   );
-  return [...inAll, ...groups];
+  const same = paper.same.map((group): Rule => {
+    const who = different(group);
+    const about = { says: "same" as const, samples: who.map(place) };
+    return {
+      words: `${listed(who)} are the same salt`,
+      about: [
+        { ion: "cations", ...about },
+        { ion: "anions", ...about },
+      ],
+    };
+  });
+  const contains = paper.contains.map((said): Rule => {
+    const who = different(said.samples ?? samples.map(({ label }) => label));
+    const least = said.count ?? 1;
+    const most = said.count ?? who.length;
+    const ion: Kind = said.ion.endsWith("+") ? "cations" : "anions";
+    return {
+      words: `${holders(who, said.count)} ${said.ion}`,
+      about: [{ ion, says: "contains", which: said.ion, samples: who.map(place), least, most }],
+    };
+  });
+  return [...inAll, ...groups, ...same, ...contains];
+}
+
+/** "R contains", "one of R and S contains", "none of R, S and T contains", "at least one of R and S contains". */
+function holders(who: string[], count: number | undefined): string {
+  if (count === undefined) return who.length > 1 ? `at least one of ${listed(who)} contains` : `${who[0]} contains`;
+  if (count === who.length) return `${listed(who)} ${count > 1 ? "contain" : "contains"}`;
+  if (count === 0) return who.length > 1 ? `none of ${listed(who)} contains` : `${who[0]} does not contain`;
+  return `${number(count)} of ${listed(who)} ${count > 1 ? "contain" : "contains"}`;
 }
 
 /**
  * Words for as few rules as it takes: drops every rule without which `excluded` still holds. None of those left can be spared.
  * @param excluded whether what is asked about stays impossible under only these rules.
  */
-export function inWords(rules: Rule[], excluded: (kept: Rule[]) => boolean): string {
-  let kept = rules;
+export function inWords(rules: readonly Rule[], excluded: (kept: Rule[]) => boolean): string {
+  let kept = [...rules];
   for (const rule of rules) {
     const fewer = kept.filter((one) => one !== rule);
     if (excluded(fewer)) kept = fewer;

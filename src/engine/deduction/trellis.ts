@@ -3,8 +3,8 @@
  * paper. A state is a pair: what is remembered of cations, and of anions. Exact; the product of the samples' salts is never listed.
  */
 import type { PredictionTable } from "../bench/prediction-table.ts";
-import { familiesOf, memoryOf } from "./memory.ts";
-import type { Rule } from "./rules.ts";
+import { type Choices, memoryOf } from "./memory.ts";
+import type { Constraint, Kind, Rule } from "./rules.ts";
 
 /** A salt a sample may be given, and what giving it costs. Options of different `mark` are never treated as interchangeable. */
 export interface Option {
@@ -37,21 +37,15 @@ export interface Trellis {
 }
 type Visit = (cation: number, anion: number, ways: number, block: Block) => void;
 
-export function trellisOf({ salts }: PredictionTable, options: Option[][], rules: Rule[]): Trellis {
-  const side = (ion: "cation" | "anion", other: "cation" | "anion") => {
-    const names = [...new Set(salts.map((salt) => salt[ion]))];
-    const at = salts.map((salt) => names.indexOf(salt[ion]));
-    const rows = options.map((list) => {
-      const row = names.map(() => "");
-      for (const { salt, mark } of list) row[at[salt]] += `${salts[salt][other]}/${mark} `;
-      return row;
-    });
-    const family = familiesOf(rows);
-    const about = rules.filter((rule) => rule.ion === ion);
-    return { family: at.map((one) => family[one]), memory: memoryOf(rows, family, about) };
+export function trellisOf({ salts }: PredictionTable, options: Option[][], rules: readonly Rule[]): Trellis {
+  const about = rules.flatMap((rule) => rule.about);
+  const side = (ion: Kind, other: Kind) => {
+    const mine = about.filter((constraint) => constraint.ion === ion);
+    const { choices, of } = choicesOf(salts, options, ion, other, mine);
+    return { family: of.map((holding) => choices.family[holding]), holding: of, memory: memoryOf(choices, mine) };
   };
-  const cations = side("cation", "anion");
-  const anions = side("anion", "cation");
+  const cations = side("cations", "anions");
+  const anions = side("anions", "cations");
   const blocks = options.map((list) => {
     const found: Block[][] = [];
     for (const option of list) {
@@ -61,8 +55,10 @@ export function trellisOf({ salts }: PredictionTable, options: Option[][], rules
       row[anions.family[salt]] ??= { salts: [], marks: [], cost, taken: false };
       const block = row[anions.family[salt]];
       block.salts.push(salt);
-      const first = salts[block.salts[0]];
-      if (first.cation === salts[salt].cation && first.anion === salts[salt].anion) block.marks.push(option);
+      const [first] = block.salts;
+      const sameIons =
+        cations.holding[first] === cations.holding[salt] && anions.holding[first] === anions.holding[salt];
+      if (sameIons) block.marks.push(option);
       block.cost = Math.min(block.cost, cost);
     }
     return found;
@@ -80,6 +76,48 @@ export function trellisOf({ salts }: PredictionTable, options: Option[][], rules
         }
       }
     },
+  };
+}
+
+/** What the samples can hold of one kind of ion, and the holding of each salt; a salt that no sample can hold has none. */
+function choicesOf(
+  salts: PredictionTable["salts"],
+  options: Option[][],
+  ion: Kind,
+  other: Kind,
+  about: readonly Constraint[],
+): { choices: Choices; of: number[] } {
+  const names = [...new Set(salts.flatMap((salt) => salt[ion]))];
+  const asText = salts.map((salt) =>
+    salt[ion]
+      .map((name) => names.indexOf(name))
+      .sort((a, b) => a - b)
+      .join(),
+  );
+  const texts = [...new Set(asText)].sort(
+    (a, b) => a.split(",").length - b.split(",").length || Number.parseInt(a, 10) - Number.parseInt(b, 10),
+  );
+  const holdings = texts.map((text) => text.split(",").map(Number));
+  const of = asText.map((text) => texts.indexOf(text));
+  const rows = options.map((list) => {
+    const row = holdings.map(() => "");
+    for (const { salt, mark } of list) row[of[salt]] += `${salts[salt][other].join()}/${mark} `;
+    return row;
+  });
+  // Exchanging ions that stand in mixtures too would have to exchange the mixtures; a paper with them has few samples and needs no saving.
+  const single = holdings.every(({ length }) => length === 1);
+  const keys = holdings.map((holding, h) => {
+    const named = about.some((one) => one.says === "contains" && one.which === names[holding[0]]);
+    return single && !named ? rows.map((row) => row[h]).join("|") : `${h}`;
+  });
+  return {
+    choices: {
+      holdings,
+      family: keys.map((key) => keys.indexOf(key)),
+      open: rows.map((row) => row.flatMap((text, h) => (text === "" ? [] : [h]))),
+      names,
+    },
+    of,
   };
 }
 

@@ -33,11 +33,22 @@ const group = z.strictObject({
 const different = (list: z.ZodArray<z.ZodType<string>>) =>
   list.refine((ions) => new Set(ions).size === ions.length, { message: "found an ion twice, expected each once" });
 
+const contains = z.strictObject({
+  ion: z.union([cation, anion]),
+  samples: z.array(z.string()).min(1, { error: "expected at least one sample letter" }).optional(),
+  count: z
+    .int({ error: (issue) => `found ${describe(issue.input)}, expected a whole number of samples` })
+    .min(0)
+    .max(8)
+    .optional(),
+});
+
 /**
  * - `cations`, `anions`: the ions to choose from, written out or by the name of a list: school, advanced.
  * - `inAll`: how many different ones all samples hold together.
- * - `share`: samples that hold the same ion; `differ`: samples of which no two hold the same ion.
- * Each sample holds one cation and one anion.
+ * - `share`: samples that hold one and the same ion; `differ`: samples of which no two hold the same ion.
+ * - `same`: samples that are the same salt, such as a solid and its solution.
+ * - `contains`: so many of the samples named (of all, where none is) hold the ion; at least one of them where no number is given.
  */
 export const statement = z.strictObject({
   cations: ions("cations", cation),
@@ -45,5 +56,7 @@ export const statement = z.strictObject({
   inAll: z.strictObject({ cations: howMany.optional(), anions: howMany.optional() }).optional(),
   share: z.array(group).default([]),
   differ: z.array(group).default([]),
+  same: z.array(z.array(z.string()).min(2, { error: "expected at least two sample letters" })).default([]),
+  contains: z.array(contains).default([]),
 });
 export type Statement = z.infer<typeof statement>;

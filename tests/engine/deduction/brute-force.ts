@@ -25,15 +25,30 @@ function agreesWithRecord(table: PredictionTable, record: TableRecord, way: Assi
 }
 
 function obeysPaper({ salts, samples, paper }: PredictionTable, way: Assignment): boolean {
-  const different = (kind: "cation" | "anion", labels: string[]) =>
-    new Set(samples.flatMap(({ label }, s) => (labels.includes(label) ? [salts[way[s]][kind]] : []))).size;
+  const held = (kind: "cations" | "anions", labels: string[]) =>
+    samples.flatMap(({ label }, s) => (labels.includes(label) ? [salts[way[s]][kind]] : []));
   const everyone = samples.map(({ label }) => label);
   const { cations, anions } = paper.inAll ?? {};
+  const different = (kind: "cations" | "anions") => new Set(held(kind, everyone).flat()).size;
+  const text = (ions: string[]) => ions.toSorted().join();
   return (
-    (cations === undefined || different("cation", everyone) === cations) &&
-    (anions === undefined || different("anion", everyone) === anions) &&
-    paper.share.every((group) => different(group.ion, group.samples) === 1) &&
-    paper.differ.every((group) => different(group.ion, group.samples) === new Set(group.samples).size)
+    (cations === undefined || different("cations") === cations) &&
+    (anions === undefined || different("anions") === anions) &&
+    paper.share.every(({ ion, samples: group }) => {
+      const [first, ...others] = held(`${ion}s`, group);
+      return first.some((one) => others.every((ions) => ions.includes(one)));
+    }) &&
+    paper.differ.every(({ ion, samples: group }) => {
+      const all = held(`${ion}s`, group).flat();
+      return new Set(all).size === all.length;
+    }) &&
+    paper.same.every((group) =>
+      (["cations", "anions"] as const).every((kind) => new Set(held(kind, group).map(text)).size === 1),
+    ) &&
+    paper.contains.every(({ ion, samples: group = everyone, count }) => {
+      const holders = held(ion.endsWith("+") ? "cations" : "anions", group).filter((ions) => ions.includes(ion)).length;
+      return count === undefined ? holders > 0 : holders === count;
+    })
   );
 }
 

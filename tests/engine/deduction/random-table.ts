@@ -7,13 +7,27 @@ const READINGS = 4;
 const CATIONS = ["Na+", "Zn^2+", "Al^3+", "Pb^2+"];
 const ANIONS = ["Cl-", "SO4^2-", "NO3-"];
 
-const SALTS = CATIONS.flatMap((cation) => ANIONS.map((anion) => ({ formula: `${cation} ${anion}`, cation, anion })));
+const SALTS = CATIONS.flatMap((cation) =>
+  ANIONS.map((anion) => ({ formula: `${cation} ${anion}`, cations: [cation], anions: [anion] })),
+);
+
+/** A double salt and mixtures, in the order a paper may list them. */
+const SEVERAL = [
+  { formula: "K Al SO4", cations: ["Na+", "Al^3+"], anions: ["SO4^2-"] },
+  { formula: "Pb + Zn NO3", cations: ["Pb^2+", "Zn^2+"], anions: ["NO3-"] },
+  { formula: "Zn SO4 + Zn Cl", cations: ["Zn^2+"], anions: ["SO4^2-", "Cl-"] },
+  { formula: "Na Cl + Zn SO4", cations: ["Zn^2+", "Na+"], anions: ["Cl-", "SO4^2-"] },
+];
 
 /** Masks lean to a single reading, as predictions do; 0 is a salt without a prediction. */
 const mask = fc.oneof(
   { weight: 5, arbitrary: fc.nat(READINGS - 1).map((reading) => 1 << reading) },
   { weight: 2, arbitrary: fc.nat((1 << READINGS) - 1) },
 );
+
+/** A list of at most two, empty more often than not. */
+const rarely = <T>(one: fc.Arbitrary<T>) =>
+  fc.oneof({ weight: 3, arbitrary: fc.constant([]) }, { weight: 1, arbitrary: fc.array(one, { maxLength: 2 }) });
 
 /** `given` in order, each kept or not, at least `least` of them. */
 const some = <T>(given: T[], least: number) => fc.subarray(given, { minLength: least });
@@ -23,6 +37,7 @@ export const tableWithRecord: fc.Arbitrary<{ table: PredictionTable; record: Tab
     samples: fc.integer({ min: 1, max: 3 }),
     cells: fc.integer({ min: 1, max: 4 }),
     sets: fc.integer({ min: 1, max: 2 }),
+    several: fc.boolean(),
   })
   .chain((size) => {
     const labels = LABELS.slice(0, size.samples);
@@ -30,20 +45,18 @@ export const tableWithRecord: fc.Arbitrary<{ table: PredictionTable; record: Tab
       samples: some(labels, Math.min(2, labels.length)),
       ion: fc.constantFrom("cation", "anion"),
     });
-    const groups = fc.oneof(
-      { weight: 2, arbitrary: fc.constant([]) },
-      { weight: 1, arbitrary: fc.array(group, { maxLength: 2 }) },
-    );
+    const groups = rarely(group);
     const howMany = fc.option(fc.integer({ min: 1, max: 3 }), { nil: undefined, freq: 2 });
     const cell = fc.record({
       done: some(labels, 1),
       agrees: fc.array(mask, { minLength: READINGS, maxLength: READINGS }),
     });
+    const all = size.several ? [...SALTS.slice(0, 6), ...SEVERAL] : SALTS;
     const set = some(
-      SALTS.map((_, salt) => salt),
+      all.map((_, salt) => salt),
       1,
-    ).chain((all) => {
-      const salts = all.slice(0, 8);
+    ).chain((chosen) => {
+      const salts = chosen.slice(0, 8);
       const row = fc.array(mask, { minLength: size.cells, maxLength: size.cells });
       return fc.array(row, { minLength: salts.length, maxLength: salts.length }).map((accepts) => ({
         salts,
@@ -66,7 +79,7 @@ export const tableWithRecord: fc.Arbitrary<{ table: PredictionTable; record: Tab
     const reading = fc.option(fc.nat(READINGS - 1), { nil: undefined, freq: 6 });
     return fc.record({
       table: fc.record({
-        salts: fc.constant(SALTS),
+        salts: fc.constant(all),
         cells,
         facts: fc.constant([]),
         sets: fc.array(set, { minLength: size.sets, maxLength: size.sets }),
@@ -79,6 +92,17 @@ export const tableWithRecord: fc.Arbitrary<{ table: PredictionTable; record: Tab
           inAll: fc.record({ cations: howMany, anions: howMany }),
           share: groups,
           differ: groups,
+          same: rarely(some(labels, Math.min(2, labels.length))),
+          contains: rarely(
+            fc.record(
+              {
+                ion: fc.constantFrom(...CATIONS, ...ANIONS),
+                samples: some(labels, 1),
+                count: fc.nat(labels.length),
+              },
+              { requiredKeys: ["ion"] },
+            ),
+          ),
         }),
       }) as unknown as fc.Arbitrary<PredictionTable>,
       record: fc

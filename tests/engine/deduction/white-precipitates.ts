@@ -61,13 +61,15 @@ const SHOWS: Record<string, { says: string; by: Record<string, Seen[]> }> = {
   e: { says: "potassium iodide", by: { "Pb^2+": ["yellow"] } },
 };
 
-const salts = CATIONS.flatMap((cation) => ANIONS.map((anion) => ({ formula: `${cation} ${anion}`, cation, anion })));
+const salts = CATIONS.flatMap((cation) =>
+  ANIONS.map((anion) => ({ formula: `${cation} ${anion}`, cations: [cation], anions: [anion] })),
+);
 
 /** Hardly soluble, so never given as a 0.1 mol/dm3 solution (common practice, no source). */
 const INSOLUBLE = ["Pb^2+ Cl-", "Pb^2+ SO4^2-", "Ca^2+ SO4^2-"];
 
 export const saltNamed = (cation: string, anion: string) =>
-  salts.findIndex((salt) => salt.cation === cation && salt.anion === anion);
+  salts.findIndex((salt) => salt.cations[0] === cation && salt.anions[0] === anion);
 
 /** A table for samples with these letters, all given as solutions. */
 export function whitePrecipitates(letters: string[], paper: Partial<Statement> = {}): PredictionTable {
@@ -75,7 +77,7 @@ export function whitePrecipitates(letters: string[], paper: Partial<Statement> =
   const allowed = all.filter((salt) => !INSOLUBLE.includes(salts[salt].formula));
   const accepts = allowed.map((salt) =>
     Object.values(SHOWS).map(({ by }) => {
-      const seen = by[salts[salt].cation] ?? by[salts[salt].anion] ?? ["none"];
+      const seen = by[salts[salt].cations[0]] ?? by[salts[salt].anions[0]] ?? ["none"];
       return seen.reduce((mask, reading) => mask | (1 << ORDER.indexOf(reading)), 0);
     }),
   );
@@ -102,7 +104,7 @@ export function whitePrecipitates(letters: string[], paper: Partial<Statement> =
       },
     ],
     samples: letters.map((label) => ({ label, set: 0 })),
-    paper: { cations: CATIONS, anions: ANIONS, share: [], differ: [], ...paper },
+    paper: { cations: CATIONS, anions: ANIONS, share: [], differ: [], same: [], contains: [], ...paper },
   };
 }
 

@@ -35,8 +35,8 @@ describe("gases", () => {
   test("a long list of salts is cut after six", () => {
     const salts = ["Na", "K", "Li", "Rb", "Cs", "Tl", "Ag", "Cu"].map((metal) => ({
       formula: `${metal}2CO3`,
-      cation: `${metal}+`,
-      anion: "CO3^2-",
+      cations: [`${metal}+`],
+      anions: ["CO3^2-"],
     }));
     const procedure = planned(ACID);
     const table = tableOf(procedure, { a: [seen("CO2"), salts.map(({ formula }) => formula)] }, salts);

@@ -28,10 +28,10 @@ export function planned(
 }
 
 const SALTS = [
-  { formula: "NH4Cl", cation: "NH4+", anion: "Cl-" },
-  { formula: "(NH4)2SO4", cation: "NH4+", anion: "SO4^2-" },
-  { formula: "Na2CO3", cation: "Na+", anion: "CO3^2-" },
-  { formula: "ZnSO4", cation: "Zn^2+", anion: "SO4^2-" },
+  { formula: "NH4Cl", cations: ["NH4+"], anions: ["Cl-"] },
+  { formula: "(NH4)2SO4", cations: ["NH4+"], anions: ["SO4^2-"] },
+  { formula: "Na2CO3", cations: ["Na+"], anions: ["CO3^2-"] },
+  { formula: "ZnSO4", cations: ["Zn^2+"], anions: ["SO4^2-"] },
 ];
 
 /**
