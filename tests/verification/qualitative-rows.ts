@@ -105,6 +105,8 @@ function saltBringing(name: string): TestedSalt | undefined {
 const SOLIDS: Readonly<Record<string, TestedSalt>> = {
   "NaHCO3(s)": { ions: saltOf("Na+", "HCO3-").ions, solid: "NaHCO3" },
   "Cu(NO3)2(s)": { ions: saltOf("Cu^2+", "NO3-").ions, solid: "Cu(NO3)2*3H2O" },
+  "Na2CO3(s)": { ions: saltOf("Na+", "CO3^2-").ions, solid: "Na2CO3" },
+  "CuSO4(s)": { ions: saltOf("Cu^2+", "SO4^2-").ions, solid: "CuSO4*5H2O" },
   "MgCl2(s)": { ions: saltOf("Mg^2+", "Cl-").ions, solid: "MgCl2*6H2O" },
 };
 

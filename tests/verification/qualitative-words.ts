@@ -37,15 +37,17 @@ export function flameAgrees(wanted: string | null, seen: Colour | false): boolea
   return seen === false ? wanted === null || wanted.startsWith("no ") : wanted !== null && colourAgrees(wanted, seen);
 }
 
+/** In limewater the table calls the sign a white precipitate; whether it clears in excess counts where the table says so. */
+export function limewaterAgrees({ colour, solubleInExcess }: PublishedObservation, evidence: string): boolean {
+  if (colour !== "white" || !evidence.includes("milky")) return false;
+  return solubleInExcess === null || evidence.includes("clear") === solubleInExcess;
+}
+
 /** Last word of each published sign of a gas that the engine's evidence must hold. */
-export function evidenceAgrees(
-  { precipitate, colour, resultingColour }: PublishedObservation,
-  { gas, fumes }: Observation,
-): boolean {
+export function evidenceAgrees(wanted: PublishedObservation, { gas, fumes }: Observation): boolean {
   if (!gas) return false;
-  // In limewater the table calls the sign a white precipitate; that it clears again in a long stream of gas is no reading.
-  if (precipitate) return colour === "white" && gas.evidence.includes("milky");
-  return (resultingColour ?? "").split("; ").every((sign) => {
+  if (wanted.precipitate) return limewaterAgrees(wanted, gas.evidence);
+  return (wanted.resultingColour ?? "").split("; ").every((sign) => {
     if (sign === "brown gas") return fumes === "brown" || fumes === "red-brown";
     if (sign === "white smoke") return true;
     const word = sign.split(" ").at(-1) ?? sign;

@@ -13,7 +13,7 @@ import {
   type Trial,
   trialsOf,
 } from "./qualitative-rows.ts";
-import { colourAgrees, endColours, evidenceAgrees, flameAgrees } from "./qualitative-words.ts";
+import { colourAgrees, endColours, evidenceAgrees, flameAgrees, limewaterAgrees } from "./qualitative-words.ts";
 import { reasonFor } from "./reference.ts";
 
 const SOURCE = "tests/reference/qualitative-tables.json (boards' published notes and textbooks)";
@@ -95,7 +95,9 @@ function solidAgrees(
   section: string,
 ): boolean {
   // A gas that clouds limewater: the precipitate is that in the limewater.
-  if (wanted.precipitate === true && seen.gas && seen.gas.evidence.includes("milky")) return wanted.colour === "white";
+  if (wanted.precipitate === true && seen.gas && seen.gas.evidence.includes("milky")) {
+    return limewaterAgrees(wanted, seen.gas.evidence);
+  }
   const all = [...earlier, seen].flatMap(({ precipitate }) => precipitate || []);
   const formed = section === "cation-alkali" ? all[0] : all.at(-1);
   if (wanted.precipitate === false && (section === "confirmatory" ? seen.precipitate : formed)) return false;

@@ -1,8 +1,10 @@
 /** Procedures that read well but cannot be carried out: each fault at its step. */
+
+import { CLINGS } from "../../engine/bench/filter.ts";
 import { usableReagents } from "../../engine/bench/operations.ts";
 import { volumeAdded } from "../../engine/bench/portion.ts";
 import { BOILED_AWAY } from "../../engine/constants/kinetic-gates.ts";
-import type { Part, Practical, Sample, Step } from "../../engine/practical.ts";
+import { type Part, type Practical, type Sample, type Step, WATER_TESTS } from "../../engine/practical.ts";
 import type { ContentFault } from "../faults.ts";
 import type { MakeFault } from "./make-fault.ts";
 
@@ -18,28 +20,15 @@ type Complain = (key: string | undefined, what: string, stated: string, found: s
 export function impossibleSteps({ parts, samples }: Practical, fault: MakeFault): ContentFault[] {
   const faults: ContentFault[] = [];
   parts.forEach((part, p) => {
-    const tube: TubeSoFar = { taken: false, sampleCm3: 0, cm3: 0 };
+    const tube: TubeSoFar = { taken: false, sampleCm3: 0, cm3: 0, onPaper: false, heated: false };
     part.tests.forEach((test, t) => {
-      const gasTests = test.steps.filter((step) => step.do === "test gas").length;
       test.steps.forEach((step, s) => {
         const complain: Complain = (key, what, stated, found, advice) => {
           const path = ["parts", p, "tests", t, "steps", s, ...(key ? [key] : [])];
           faults.push(fault(path, { what: `part ${part.label}: ${what}`, stated, found, advice }));
         };
         checkStep(step, part, samples, tube, complain);
-        if (
-          step.do === "test gas" &&
-          gasTests > 1 &&
-          test.steps.findLast(({ do: verb }) => verb === "test gas") === step
-        ) {
-          complain(
-            "testGas",
-            "two gas tests in one",
-            step.with,
-            `${gasTests} gas tests on one line of the record`,
-            "give each gas test a line of its own",
-          );
-        }
+        checkOneOfAKind(step, test.steps, complain);
       });
     });
   });
@@ -50,9 +39,32 @@ interface TubeSoFar {
   taken: boolean;
   sampleCm3: number;
   cm3: number;
+  /** What is in it is a residue on the filter paper, and nothing has been poured on it. */
+  onPaper: boolean;
+  /** A solid is or was heated in it. */
+  heated: boolean;
+}
+
+const isGasTest = ({ do: verb }: Step): boolean => verb === "test gas" || verb === "lead through";
+
+/** A line of the record has room for one gas and for one colour of an indicator. */
+function checkOneOfAKind(step: Step, steps: readonly Step[], complain: Complain): void {
+  const gases = steps.filter(isGasTest);
+  if (gases.length > 1 && gases.at(-1) === step) {
+    const [key, stated] = step.do === "test gas" ? ["testGas", step.with] : ["leadThrough", "limewater"];
+    const found = `${gases.length} gas tests on one line of the record`;
+    complain(key, "two gas tests in one", stated, found, "give each gas test a line of its own");
+  }
+  const indicators = steps.filter((one) => one.do === "indicator");
+  if (step.do === "indicator" && indicators.length > 1 && indicators.at(-1) === step) {
+    const found = `${indicators.length} indicators on one line of the record`;
+    complain("indicator", "two indicators in one", step.with, found, "give each indicator a line of its own");
+  }
 }
 
 function checkStep(step: Step, part: Part, samples: readonly Sample[], tube: TubeSoFar, complain: Complain): void {
+  checkFilter(step, tube, complain);
+  checkLook(step, tube, complain);
   if (step.do === "take") {
     tube.taken = true;
     if ("volume" in step) {
@@ -83,6 +95,7 @@ function checkStep(step: Step, part: Part, samples: readonly Sample[], tube: Tub
       "boil for less time, or add water",
     );
   }
+  if (step.do === "heat solid") tube.heated = true;
   if (step.do === "heat solid" && tube.cm3 > 0) {
     complain(
       "heat",
@@ -91,6 +104,35 @@ function checkStep(step: Step, part: Part, samples: readonly Sample[], tube: Tub
       "a liquid in the tube",
       "heat a fresh portion of the solid in a part of its own, or warm or boil the liquid",
     );
+  }
+}
+
+/** Filtering needs a liquid, washing a residue that still lies on its paper. */
+function checkFilter(step: Step, tube: TubeSoFar, complain: Complain): void {
+  if (step.do === "filter" && tube.taken && tube.cm3 === 0) {
+    const found = "no liquid in the tube";
+    complain("filter", "nothing to filter", `filter: ${step.keep}`, found, "add water or a reagent before it");
+  }
+  if (step.do === "wash" && tube.taken && !tube.onPaper) {
+    const found = "no residue on a filter paper at this point of the part";
+    const advice = "filter with filter: residue just before it, or leave the washing out";
+    complain("wash", "nothing to wash", "wash: true", found, advice);
+  }
+  if (step.do === "filter") {
+    tube.onPaper = step.keep === "residue";
+    if (tube.onPaper) tube.cm3 = Math.min(tube.cm3, CLINGS.value);
+  } else if (step.do === "add" || step.do === "take") tube.onPaper = false;
+}
+
+/** An indicator needs a liquid; a test for water needs a heated solid, for over a liquid it says nothing. */
+function checkLook(step: Step, tube: TubeSoFar, complain: Complain): void {
+  if (step.do === "indicator" && tube.taken && tube.cm3 === 0) {
+    const stated = `${step.with} as the test of a dry solid`;
+    complain("indicator", "no liquid for the indicator", stated, "no liquid in the tube", "add H2O(l) before it");
+  }
+  if (step.do === "test gas" && WATER_TESTS.includes(step.with) && tube.taken && (!tube.heated || tube.cm3 > 0)) {
+    const found = "no dry solid heated before it in this part";
+    complain("testGas", "water is everywhere here", step.with, found, "heat a dry solid first, or leave this test out");
   }
 }
 

@@ -21,13 +21,14 @@ function percent(part: number): string {
 /** "BaSO4 forms, 7.8 g/dm3 of mixture." Formulas in mhchem notation. */
 export function wordEvent(event: BenchEvent): string {
   const what = event.phase ? withoutState(event.phase) : "";
+  const where = event.where ? `In the ${event.where}, ` : "";
   switch (event.kind) {
     case "precipitate forms":
-      return `${what} forms${event.gramsPerDm3 === undefined ? "" : `, ${figures(event.gramsPerDm3)} g/dm3 of mixture`}.`;
+      return `${where}${what} forms${event.gramsPerDm3 === undefined ? "" : `, ${figures(event.gramsPerDm3)} g/dm3 of mixture`}.`;
     case "precipitate dissolves":
       return event.dissolved === undefined
-        ? `${what} dissolves.`
-        : `${capital(percent(event.dissolved))} of the ${what} dissolves.`;
+        ? `${where}${what} dissolves.`
+        : `${where}${where ? percent(event.dissolved) : capital(percent(event.dissolved))} of the ${what} dissolves.`;
     case "gas leaves": {
       const amounts = [
         ...(event.cm3 === undefined ? [] : [`${figures(event.cm3)} cm3 as bubbles`]),
@@ -37,6 +38,10 @@ export function wordEvent(event: BenchEvent): string {
     }
     case "heat":
       return `The heat changes it${event.celsius === undefined ? "" : `, from about ${Math.round(event.celsius / 10) * 10} °C`}.`;
+    case "indicator":
+      return event.pH === undefined
+        ? "The indicator shows how acidic it is."
+        : `The liquid has pH ${event.pH.toFixed(1)}.`;
     case "redox":
       return "An oxidation and a reduction.";
   }

@@ -1,9 +1,9 @@
 /** Which cautions belong beside a part of the procedure. */
 import type { CollectionEntry } from "astro:content";
 import { SAMPLE_CAUTIONS } from "../../engine/constants/bench-cautions.ts";
-import { GAS_SAFETY } from "../../engine/constants/gas-safety.ts";
+import { GAS_SAFETY, TEST_REAGENTS } from "../../engine/constants/gas-safety.ts";
 import { reagentRank } from "../../engine/planning/reagent-plan.ts";
-import type { Gas, Part } from "../../engine/practical.ts";
+import type { Gas, Part, Step } from "../../engine/practical.ts";
 
 /** A toxic gas comes before everything else: it comes unasked, and some must leave before the step. */
 const TOXIC_GAS = -1;
@@ -26,9 +26,7 @@ export function cautionsFor(
   const ranks = new Map<string, number>([
     ...ions.flatMap((ion): [string, number][] => (SAMPLE_CAUTIONS[ion] ? [[ion, SAMPLE_CAUTIONS[ion].rank]] : [])),
     ...gases.map((gas): [string, number] => [gas, gasRank(gas as Gas)]),
-    ...steps.flatMap((step): [string, number][] =>
-      step.do === "add" ? [[step.reagent, reagentRank(step.reagent)]] : [],
-    ),
+    ...steps.flatMap(reagentsOf).map((id): [string, number] => [id, reagentRank(id)]),
     ...steps.map((step): [string, number] => [step.do, OPERATION]),
   ]);
   const hot = steps.some((step) => step.do === "warm" || step.do === "boil");
@@ -39,6 +37,15 @@ export function cautionsFor(
   return all
     .filter((one) => rankOf(one) < Number.POSITIVE_INFINITY)
     .toSorted((a, b) => rankOf(a) - rankOf(b) || KINDS.indexOf(a.data.kind) - KINDS.indexOf(b.data.kind));
+}
+
+/** The reagent a step adds, or the one its way of testing a gas or a liquid needs. */
+function reagentsOf(step: Step): string[] {
+  if (step.do === "add") return [step.reagent];
+  if (step.do === "lead through") return ["Ca(OH)2(aq)"];
+  if (step.do !== "test gas") return [];
+  const id = TEST_REAGENTS[step.with];
+  return id === undefined ? [] : [id];
 }
 
 /** Order of cautions that are equally serious. */

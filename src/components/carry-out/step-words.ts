@@ -1,5 +1,7 @@
 /** A step of the procedure as an instruction: "Add sodium hydroxide (1 mol/dm3) drop by drop, shaking, until in excess." */
+import { BENCH_PRACTICE } from "../../engine/constants/bench-practice.ts";
 import { GAS_SAFETY } from "../../engine/constants/gas-safety.ts";
+import { INDICATORS, type Indicator } from "../../engine/constants/indicators.ts";
 import type { BenchPlan, PlannedReagent } from "../../engine/planning/bench-plan.ts";
 import type { Duration, Gas, GasTest, Part, Sample, Step, Test } from "../../engine/practical.ts";
 import { list } from "../sentence.ts";
@@ -45,7 +47,26 @@ const GAS_TEST: Record<GasTest, string> = {
   "lighted splint": "Hold a lighted splint at the mouth of the tube.",
   "acidified manganate(VII) paper":
     "Hold a paper wetted with acidified potassium manganate(VII) at the mouth of the tube.",
+  "acidified dichromate(VI) paper":
+    "With tongs, hold a paper wetted with acidified potassium dichromate(VI) at the mouth of the tube.",
+  "rod with hydrochloric acid":
+    "Hold a glass rod wetted with concentrated hydrochloric acid near the mouth of the tube, with your teacher.",
+  "rod with ammonia":
+    "Hold a glass rod wetted with concentrated ammonia near the mouth of the tube, with your teacher.",
+  "anhydrous copper(II) sulfate": "Put a little white anhydrous copper(II) sulfate on the drops on the cool wall.",
+  "cobalt(II) chloride paper": "With tongs, touch the drops on the cool wall with dry, blue cobalt(II) chloride paper.",
 };
+
+function wordLeadThrough({ inExcess, at }: Extract<Step, { do: "lead through" }>): string[] {
+  const limewater = `${figure(BENCH_PRACTICE.limewaterLed.value)} cm3 of limewater${at ? ` (${figure(at.molPerDm3)} mol/dm3)` : ""}`;
+  return [
+    `As soon as the gas comes, close the tube with the stopper of the delivery tube and let the gas bubble through ${limewater}${inExcess ? " for as long as it comes" : " until you see a change"}.`,
+    "Take the delivery tube out of the limewater before you take the tube away from any heat.",
+  ];
+}
+
+const wordIndicator = (indicator: Indicator): string =>
+  `Touch ${INDICATORS[indicator].form} with a drop of the liquid on a clean glass rod, and compare the colour${indicator === "litmus" ? "" : " with the chart"}.`;
 
 function reagent(step: Extract<Step, { do: "add" }>, { reagents }: Pick<Bench, "reagents">): string {
   const planned = reagents.find(({ id }) => id === step.reagent);
@@ -66,7 +87,9 @@ export function wordSteps(steps: readonly Step[], bench: Bench, gas: boolean): s
 
 /** A tube from which a gas is awaited is not shaken: the gas would be gone before its test, and the froth out of the tube. */
 const fizzing = (next: Step | undefined): string =>
-  next?.do === "test gas" ? ", a little at a time" : ", a little at a time; shake when the fizzing is over";
+  next?.do === "test gas" || next?.do === "lead through"
+    ? ", a little at a time"
+    : ", a little at a time; shake when the fizzing is over";
 
 function wordTake(step: Extract<Step, { do: "take" }>, { sample, dry }: Bench): string {
   const amount = "volume" in step ? `${figure(step.volume.cm3)} cm3` : `${figure(step.mass.g)} g`;
@@ -119,6 +142,10 @@ function wordStep(step: Step, bench: Bench, then: string): string | string[] {
       return `Heat the solid ${step.how}, the mouth of the tube away from everyone. Look at it hot, and again when cold.`;
     case "test gas":
       return GAS_TEST[step.with];
+    case "lead through":
+      return wordLeadThrough(step);
+    case "indicator":
+      return wordIndicator(step.with);
     case "flame":
       return wordFlame(bench.sample);
   }
@@ -148,6 +175,10 @@ export function wordTest(test: Test, bench: Pick<Bench, "reagents">): string {
         return ["washed with water"];
       case "heat solid":
         return [`the solid heated ${step.how}`];
+      case "lead through":
+        return [`its gas led through limewater${step.inExcess ? " in excess" : ""}`];
+      case "indicator":
+        return [`tried with ${step.with}`];
       case "flame":
         return ["flame test"];
       default:

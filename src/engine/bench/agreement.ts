@@ -1,11 +1,12 @@
 /** When a recorded observation and a predicted one can be the same sight. */
-import { GAS_EVIDENCE, type GasSeen, type Observation, sameColour } from "../practical.ts";
+import { CLEARS_AGAIN, GAS_EVIDENCE, type GasSeen, type Observation, sameColour } from "../practical.ts";
 import type { Prediction } from "./prediction.ts";
 
 /** True when nothing changed that a person would write down; a precipitate that merely stays counts as no change. */
 function nothing(seen: Observation): boolean {
   const heated = seen.residue !== undefined || seen.fumes || seen.sublimate || seen.droplets;
-  const changed = seen.precipitate || seen.effervescence || seen.gas || heated || seen.flame;
+  const shown = seen.gas || seen.flame || seen.indicator;
+  const changed = seen.precipitate || seen.effervescence || heated || shown;
   const moved = seen.fate === "dissolves" || seen.fate === "partly dissolves";
   return !changed && !moved && seen.solution === undefined;
 }
@@ -16,7 +17,8 @@ function nothing(seen: Observation): boolean {
  */
 export function mayBe(recorded: Observation, predicted: Observation): boolean {
   if (recorded.none) return nothing(predicted);
-  const { precipitate, fate, solution, effervescence, gas, residue, fumes, sublimate, droplets, flame } = recorded;
+  const { precipitate, fate, solution, effervescence, gas, indicator } = recorded;
+  const { residue, fumes, sublimate, droplets, flame } = recorded;
   if (precipitate === false && predicted.precipitate) return false;
   if (precipitate && !(predicted.precipitate && sameColour(precipitate.colour, predicted.precipitate.colour)))
     return false;
@@ -26,6 +28,7 @@ export function mayBe(recorded: Observation, predicted: Observation): boolean {
   if (effervescence !== undefined && effervescence !== (predicted.effervescence ?? false)) return false;
   if (gas === false && predicted.gas) return false;
   if (gas && !(predicted.gas && sameGas(gas, predicted.gas))) return false;
+  if (indicator && !(predicted.indicator && sameColour(indicator, predicted.indicator))) return false;
   if (residue !== undefined && !sameResidue(residue, predicted.residue)) return false;
   if (fumes !== undefined && !(predicted.fumes && sameColour(fumes, predicted.fumes))) return false;
   if (sublimate !== undefined && !(predicted.sublimate && sameColour(sublimate, predicted.sublimate))) return false;
@@ -34,10 +37,11 @@ export function mayBe(recorded: Observation, predicted: Observation): boolean {
   return true;
 }
 
-/** The same sign of the same gas. Clouded limewater is one sight for two gases. */
+/** The same sign of the same gas. Clouded limewater is one sight for two gases; who tells no more may have seen it clear. */
 function sameGas(recorded: GasSeen, predicted: GasSeen): boolean {
-  if (recorded.evidence !== predicted.evidence) return false;
-  return recorded.formula === predicted.formula || recorded.evidence === GAS_EVIDENCE.CO2;
+  const clouded = recorded.evidence === GAS_EVIDENCE.CO2;
+  if (recorded.evidence !== predicted.evidence) return clouded && predicted.evidence === CLEARS_AGAIN;
+  return clouded || recorded.evidence === CLEARS_AGAIN || recorded.formula === predicted.formula;
 }
 
 function sameFate(fate: NonNullable<Observation["fate"]>, predicted: Observation): boolean {
@@ -79,6 +83,7 @@ export function isTrueOf(stated: Observation, { readings, solution }: Prediction
       mayBe(stated, reading) &&
       (stated.gas === undefined || reading.gas !== undefined) &&
       (stated.residue === undefined || reading.residue !== undefined) &&
+      (stated.indicator === undefined || reading.indicator !== undefined) &&
       (stated.flame === undefined || reading.flame !== undefined),
   );
 }

@@ -4,12 +4,15 @@ import { HEAT_OPENS, TEMPERATURE } from "../constants/kinetic-gates.ts";
 import { STARCH } from "../constants/starch.ts";
 import type { EquilibriumResult, Solver } from "../equilibrium/solve.ts";
 import { compileDatabase } from "../equilibrium/species.ts";
-import type { Colour, Step, Test } from "../practical.ts";
+import { type Colour, type Step, type Test, WATER_TESTS } from "../practical.ts";
 import { type Amounts, addAmounts, amountsOf } from "./amounts.ts";
 import { beyondUs } from "./beyond.ts";
 import type { SetAside } from "./filter.ts";
+import { gasesPerMole } from "./heat/gas-amounts.ts";
 import { heatSolid } from "./heat/heat-solid.ts";
 import { UnknownSolidError } from "./heat/looks.ts";
+import { tryIndicator } from "./indicator.ts";
+import { leadThrough, ledOut } from "./limewater.ts";
 import { carryOut, reagentComponents } from "./operations.ts";
 import { volumeAdded } from "./portion.ts";
 import { addAlone, type Portion, type TestedSalt, take } from "./sample.ts";
@@ -83,9 +86,15 @@ export function carryOutTest(
       trace.before = see(settle(tube, solve), tube);
     if (step.do === "flame") trace.flame = flameOf(portion.salt);
     else if (step.do === "heat solid") heat(step.how, portion, trace);
-    else if (step.do === "test gas")
+    else if (step.do === "test gas") {
       trace.gasTests.push({ ...testGas(step.with, tube, leftBefore), heated: trace.heat });
-    else {
+      trace.unknown ||= WATER_TESTS.includes(step.with) && trace.heat === undefined;
+    } else if (step.do === "lead through") {
+      trace.limewater = leadThrough(step, gasLed(trace, tube, leftBefore), solve);
+    } else if (step.do === "indicator") {
+      trace.indicator = tube.waterKg > 0 ? tryIndicator(step.with, tube, solve) : undefined;
+      trace.unknown ||= trace.indicator === undefined;
+    } else {
       const done =
         hand.stopAtDrop !== undefined && isDrops(step) ? { ...step, amount: { drops: hand.stopAtDrop } } : step;
       tube.air = step.do === "stand" && hand.air;
@@ -126,6 +135,10 @@ function heat(how: "gently" | "strongly", portion: Portion, trace: TestTrace): v
   try {
     const outcome = heatSolid(formula, how);
     trace.heat = outcome;
+    if (outcome.refused === undefined) {
+      const { CO2, SO2 } = gasesPerMole(formula, how);
+      trace.heatGas = { CO2: CO2 * portion.dry.mol, SO2: SO2 * portion.dry.mol };
+    }
     trace.unknown ||= outcome.refused !== undefined || outcome.unsure.length > 0;
   } catch (error) {
     if (!(error instanceof UnknownSolidError)) throw error;
@@ -192,6 +205,20 @@ function testGas(test: GasTestSeen["test"], tube: Tube, leftBefore: ReadonlyMap<
     atm: { NH3: pressure("NH3(g)"), SO2: pressure("SO2(g)"), CO2: pressure("CO2(g)") },
     left: { CO2: left("CO2(g)"), SO2: left("SO2(g)"), H2: left("H2(g)"), O2: left("O2(g)") },
   };
+}
+
+/** Gas of this test that comes out of a delivery tube, mol. */
+function gasLed(
+  { heatGas }: TestTrace,
+  { left, result, celsius }: Tube,
+  leftBefore: ReadonlyMap<string, number>,
+): Record<"CO2" | "SO2", number> {
+  const all = heatGas.CO2 + heatGas.SO2 + totalOf(left) - totalOf(leftBefore);
+  const led = (gas: "CO2" | "SO2") => {
+    const leaves = heatGas[gas] + (left.get(`${gas}(g)`) ?? 0) - (leftBefore.get(`${gas}(g)`) ?? 0);
+    return ledOut({ leaves, all, atm: result ? pressureOf(result, `${gas}(g)`) : 0 }, celsius);
+  };
+  return { CO2: led("CO2"), SO2: led("SO2") };
 }
 
 /** Gathers what filtering and washing left behind. What goes on is all that the next tests bring together with. */

@@ -48,7 +48,8 @@ const POINTS_PER_DROP = 2;
 
 type Addition = Extract<Step, { do: "add" }>;
 const isLiquid = (step: Step): step is Addition => step.do === "add" && !("pieces" in step.amount);
-const isHeld = (step: Step): boolean => step.do === "shake" || step.do === "test gas";
+const HELD: readonly Step["do"][] = ["shake", "test gas", "lead through", "indicator"];
+const isHeld = (step: Step): boolean => HELD.includes(step.do);
 const sameReagent = (a: Addition, b: Addition): boolean =>
   a.reagent === b.reagent && a.at?.molPerDm3 === b.at?.molPerDm3;
 

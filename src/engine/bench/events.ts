@@ -42,6 +42,8 @@ export function eventsOf(trace: TestTrace, grown: readonly Growth[], fate: FateR
   for (const { equation, celsius, happens, gate } of trace.heat?.stages ?? []) {
     if (happens) events.push({ kind: "heat", equation, celsius, ...(gate && { gate }) });
   }
+  if (trace.limewater) events.push(...trace.limewater.events);
+  if (trace.indicator) events.push({ kind: "indicator", pH: trace.indicator.pH });
   return events;
 }
 

@@ -10,15 +10,17 @@ export function factOf(prediction: Prediction | undefined): string | undefined {
     (event) => event.kind === "precipitate forms" && (event.gramsPerDm3 ?? 0) >= VISIBILITY.visible.value,
   );
   const gas = events.find((event) => event.kind === "gas leaves");
-  const event = dissolving ?? forming ?? gas;
+  const event = dissolving ?? forming ?? gas ?? events.find(({ kind }) => kind === "indicator");
   return event && factOfEvent(event);
 }
 
 /** One event as a short phrase. */
 export function factOfEvent(event: BenchEvent): string | undefined {
   const what = event.phase ? plain(event.phase) : "";
-  if (event.dissolved !== undefined) return `${Math.round(event.dissolved * 100)} % of the ${what} dissolves`;
-  if (event.gramsPerDm3 !== undefined) return `${twoFigures(event.gramsPerDm3)} g/dm3 of ${what}`;
+  const where = event.where ? ` in the ${event.where}` : "";
+  if (event.pH !== undefined) return `pH ${event.pH.toFixed(1)}`;
+  if (event.dissolved !== undefined) return `${Math.round(event.dissolved * 100)} % of the ${what} dissolves${where}`;
+  if (event.gramsPerDm3 !== undefined) return `${twoFigures(event.gramsPerDm3)} g/dm3 of ${what}${where}`;
   if (event.cm3 !== undefined) return `${twoFigures(event.cm3)} cm3 of ${what}`;
   if (event.atm !== undefined) return `${what} at ${twoFigures(event.atm * 1e6)} ppm above the liquid`;
   return undefined;

@@ -15,14 +15,15 @@ const AMMONIA = database.componentIndex.get("NH3") as number;
 
 /** Species a net ionic equation may name as the form of a component: free ions, their hydroxo, ammine and protonated forms, no ion pairs. */
 const carriers = new Map<number, string[]>();
+/** Gases that bring a component, where they are led into the mixture: among what was brought together, they can be reactants. */
+const gasesLedIn = new Map<number, string[]>();
 for (const entry of everything.values()) {
   // Hydrogensulfate counts as sulfate: school equations are written so, and in dilute acid the two are there together.
   if (entry.id === "HSO4-") continue;
   const own = entry.nu.filter(([index, moles]) => index !== PROTON && index !== AMMONIA && moles > 0);
-  if (own.length === 1 && !("kind" in entry && entry.kind === "gas")) {
-    const list = carriers.get(own[0][0]) ?? [];
-    list.push(entry.id);
-    carriers.set(own[0][0], list);
+  if (own.length === 1) {
+    const of = "kind" in entry && entry.kind === "gas" ? gasesLedIn : carriers;
+    of.set(own[0][0], [...(of.get(own[0][0]) ?? []), entry.id]);
   }
   if ("kind" in entry && entry.kind === "solid" && own.length > 1) {
     for (const [index] of own) carriers.set(index, [...(carriers.get(index) ?? []), entry.id]);
@@ -71,7 +72,8 @@ export function netIonicEquation(id: string, forms: boolean, before: Amounts, af
     if (!open) break;
     const [index, amount] = open;
     const wanted = amount > 0;
-    const best = mostChanged(index, !forms && !wanted, (name) =>
+    const more = wanted ? gasesLedIn : forms ? undefined : halideComplexes;
+    const best = mostChanged([...(carriers.get(index) ?? []), ...(more?.get(index) ?? [])], (name) =>
       name === id ? Number.NEGATIVE_INFINITY : (wanted ? -1 : 1) * grown(name) * molesOf(name, index),
     );
     const entry = everything.get(best ?? database.components[index].id) as Species;
@@ -133,6 +135,9 @@ const TAKE_PROTON: readonly ProtonPair[] = [
 ];
 /** Ways to supply a proton. In ammonia solution textbooks let the ligand reaction leave hydroxide behind. */
 const GIVE_PROTON: readonly ProtonPair[] = [
+  // Before all others: a gas led in is what makes the mixture acidic.
+  { reactant: "CO2(g)", product: "HCO3-", change: (grown) => -grown("CO2(g)"), whenNothing: () => false },
+  { reactant: "SO2(g)", product: "HSO3-", change: (grown) => -grown("SO2(g)"), whenNothing: () => false },
   { reactant: "H+", change: (grown) => -grown("H+"), whenNothing: (after) => holds(after, "H+") },
   { reactant: "NH4+", product: "NH3", change: (grown) => -grown("NH4+"), whenNothing: (after) => holds(after, "NH4+") },
   {
@@ -156,10 +161,10 @@ function molesOf(name: string, index: number): number {
   return everything.get(name)?.nu.find(([which]) => which === index)?.[1] ?? 0;
 }
 
-function mostChanged(index: number, dissolving: boolean, change: (name: string) => number): string | undefined {
+function mostChanged(names: readonly string[], change: (name: string) => number): string | undefined {
   let best: string | undefined;
   let most = 0;
-  for (const name of [...(carriers.get(index) ?? []), ...(dissolving ? (halideComplexes.get(index) ?? []) : [])]) {
+  for (const name of names) {
     const amount = change(name);
     if (amount > most) {
       most = amount;

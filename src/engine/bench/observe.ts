@@ -3,6 +3,7 @@ import { SLOW_SOLIDS, SOLID_TO_SOLID } from "../constants/kinetic-gates.ts";
 import { VISIBILITY } from "../constants/visibility.ts";
 import { type Observation, sameColour } from "../practical.ts";
 import { eventsOf } from "./events.ts";
+import { limewaterReadings } from "./limewater.ts";
 import type { Prediction } from "./prediction.ts";
 import { effervescenceReadings, gasesGivenOff, gasReadings } from "./read-gas.ts";
 import { heatReading } from "./read-heat.ts";
@@ -21,20 +22,23 @@ import type { TestTrace } from "./trace.ts";
 export function observe(trace: TestTrace): Prediction {
   const grown = growths(trace);
   const fate = fateReading(trace);
-  const gases = trace.gasTests.map(gasReadings);
+  const gases = [...trace.gasTests.map(gasReadings), ...(trace.limewater ? [limewaterReadings(trace.limewater)] : [])];
+  const indicated: (Observation["indicator"] | undefined)[] = trace.indicator?.colours ?? [undefined];
   const gasOptions = gases.find((options) => options.some((gas) => gas !== false)) ?? gases[0] ?? [undefined];
+  const pairs = gasOptions.flatMap((gas) => indicated.map((indicator) => ({ gas, indicator })));
   const solution = solutionSeen(trace);
   const lost = colourLost(trace);
 
   const readings: Observation[] = [];
   for (const solid of solidReadings(trace, grown, fate)) {
     for (const effervescence of effervescenceReadings(trace)) {
-      for (const gas of gasOptions) {
+      for (const { gas, indicator } of pairs) {
         const reading: Observation = trace.heat ? heatReading(trace.heat) : { ...solid };
         if (solution !== undefined && (solid.fate === "dissolves" || solution.worthSaying)) {
           reading.solution = solution.colour;
         }
         if (effervescence) reading.effervescence = true;
+        if (indicator !== undefined) reading.indicator = indicator;
         if (trace.flame !== undefined) reading.flame = trace.flame;
         const nothing = Object.keys(reading).length === 0;
         if (gas !== undefined) reading.gas = gas;

@@ -3,7 +3,9 @@ import type { Colour, Gas, Observation } from "../practical.ts";
 
 /** Why something is seen: one chemical event with the numbers behind it. */
 export interface BenchEvent {
-  kind: "precipitate forms" | "precipitate dissolves" | "gas leaves" | "redox" | "heat";
+  kind: "precipitate forms" | "precipitate dissolves" | "gas leaves" | "redox" | "heat" | "indicator";
+  /** Not in the tube itself, but in the limewater its gas is led through. */
+  where?: "limewater";
   /** The solid or gas concerned, as a species id ("BaSO4(s)", "NH3(g)"). */
   phase?: string;
   /** Most solid present during the test, g/dm3 of mixture. */
@@ -14,6 +16,8 @@ export interface BenchEvent {
   atm?: number;
   /** Gas that left as bubbles, cm3 at room temperature. */
   cm3?: number;
+  /** Of the liquid an indicator was touched with. */
+  pH?: number;
   /** Temperature from which a heated solid changes, C. */
   celsius?: number;
   /** Net ionic equation, balanced in atoms and charge, mhchem with state symbols. */

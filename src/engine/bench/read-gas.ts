@@ -1,6 +1,7 @@
 /** From a trace to what is said of gases: bubbles, and what each test at the mouth of the tube shows. */
 import { VISIBILITY } from "../constants/visibility.ts";
-import { GAS_EVIDENCE, type Gas, type GasSeen } from "../practical.ts";
+import type { Gas, GasSeen } from "../practical.ts";
+import { signOf } from "./gas-signs.ts";
 import { gasOverHeated } from "./read-heat.ts";
 import type { GasTestSeen, TestTrace } from "./trace.ts";
 
@@ -21,30 +22,35 @@ export function effervescenceReadings(trace: TestTrace): boolean[] {
 /** What a gas test could be recorded as, the likeliest first; `false` = tested and not found. */
 export function gasReadings(seen: GasTestSeen): (GasSeen | false)[] {
   if (seen.heated) return [gasOverHeated(seen.heated, seen.test)];
+  const { NH3, SO2 } = seen.atm;
   switch (seen.test) {
     case "damp red litmus":
-      return judged(seen.atm.NH3 / VISIBILITY.ammonia.value, { formula: "NH3", evidence: GAS_EVIDENCE.NH3 });
+    case "rod with hydrochloric acid":
+      return judged(NH3 / VISIBILITY.ammonia.value, signOf(seen.test, ["NH3"]));
     case "damp blue litmus":
-      return judged(seen.atm.SO2 / VISIBILITY.sulfurDioxide.value, {
-        formula: "SO2",
-        evidence: "damp blue litmus turns red",
-      });
     case "acidified manganate(VII) paper":
-      return judged(seen.atm.SO2 / VISIBILITY.sulfurDioxide.value, { formula: "SO2", evidence: GAS_EVIDENCE.SO2 });
+    case "acidified dichromate(VI) paper":
+      return judged(SO2 / VISIBILITY.sulfurDioxide.value, signOf(seen.test, ["SO2"]));
     case "limewater": {
       const carbon = seen.left.CO2 + seen.atm.CO2 * DRAWN_CM3;
-      const sulfur = seen.left.SO2 + seen.atm.SO2 * DRAWN_CM3;
-      const formula = sulfur > carbon ? "SO2" : "CO2";
-      return judged(Math.max(carbon, sulfur) / VISIBILITY.limewater.value, { formula, evidence: GAS_EVIDENCE.CO2 });
+      const sulfur = seen.left.SO2 + SO2 * DRAWN_CM3;
+      const greater = sulfur > carbon ? "SO2" : "CO2";
+      return judged(Math.max(carbon, sulfur) / VISIBILITY.limewater.value, signOf(seen.test, [greater]));
     }
     case "lighted splint":
-      return judged(seen.left.H2 / VISIBILITY.splint.value, { formula: "H2", evidence: GAS_EVIDENCE.H2 });
+      return judged(seen.left.H2 / VISIBILITY.splint.value, signOf(seen.test, ["H2"]));
     case "glowing splint":
-      return judged(seen.left.O2 / VISIBILITY.splint.value, { formula: "O2", evidence: GAS_EVIDENCE.O2 });
+      return judged(seen.left.O2 / VISIBILITY.splint.value, signOf(seen.test, ["O2"]));
+    // Dilute acid gives off no hydrogen chloride, and over a liquid a test for water says nothing.
+    case "rod with ammonia":
+    case "anhydrous copper(II) sulfate":
+    case "cobalt(II) chloride paper":
+      return [false];
   }
 }
 
-function judged(timesLimit: number, gas: GasSeen): (GasSeen | false)[] {
+function judged(timesLimit: number, gas: GasSeen | undefined): (GasSeen | false)[] {
+  if (!gas) return [false];
   if (timesLimit >= DOUBTFUL) return [gas];
   if (timesLimit >= 1) return [gas, false];
   if (timesLimit >= 1 / DOUBTFUL) return [false, gas];

@@ -133,7 +133,8 @@ export function fateReading(trace: TestTrace): FateReading | undefined {
   return { readings: fates(dissolved, left), dissolved: mainDissolved, id: main };
 }
 
-function fates(dissolved: number, leftGramsPerDm3: number): Fate[] {
+/** What could be said of a solid of which this part has dissolved and so much is left. */
+export function fates(dissolved: number, leftGramsPerDm3: number): Fate[] {
   if (leftGramsPerDm3 < VISIBILITY.unseen.value) return ["dissolves"];
   if (leftGramsPerDm3 < VISIBILITY.visible.value) return ["dissolves", "partly dissolves"];
   if (dissolved < REMAINS_BELOW) return ["remains"];

@@ -2,6 +2,7 @@
  * Predicts every salt a paper allows through its whole procedure, and packs the result into the compact table that deduction and the
  * page work on.
  */
+import { INDICATORS } from "../constants/indicators.ts";
 import { type Cell, cellsOf, type Gas, type Observation, type Practical } from "../practical.ts";
 import { sameSight } from "./agreement.ts";
 import { cannotBe, type Form, pairsOf } from "./allowed-salts.ts";
@@ -21,6 +22,8 @@ export type Words = (seen: Observation, solid: "precipitate" | "solid") => strin
 /** Readings every list offers besides those some salt shows, so that a slip or a surprise can be recorded too. */
 function commonReadings(cell: Cell): Observation[] {
   if (cell.test.steps.some((step) => step.do === "flame")) return [{ flame: false }];
+  const tried = cell.test.steps.find((step) => step.do === "indicator");
+  if (tried) return INDICATORS[tried.with].bands.map(({ colour }) => ({ indicator: colour }));
   return [{ none: true }, { precipitate: { colour: "white", amount: "plain" } }];
 }
 

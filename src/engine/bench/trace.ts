@@ -2,6 +2,8 @@
 import type { Colour, GasTest } from "../practical.ts";
 import type { Amounts } from "./amounts.ts";
 import type { HeatOutcome } from "./heat/heat-solid.ts";
+import type { IndicatorSeen } from "./indicator.ts";
+import type { LimewaterSeen } from "./limewater.ts";
 import type { Sight } from "./sight.ts";
 import type { Reacted } from "./tube.ts";
 
@@ -39,10 +41,15 @@ export interface TestTrace {
   bubbles: Map<string, number>;
   /** The part of it that left while the tube was being heated: it comes slowly, and some call it effervescence, some do not. */
   heatedBubbles: number;
+  /** What the gas of the test did in limewater it was led through. */
+  limewater?: LimewaterSeen;
+  indicator?: IndicatorSeen;
   /** Colour given to a flame, when one was tried; false: none of use. */
   flame?: Colour | false;
   /** What heating did to a dry solid. */
   heat?: HeatOutcome;
+  /** Gas it set free, mol. */
+  heatGas: { CO2: number; SO2: number };
   /** Largest partial pressures above the liquid at rest during the test, atm; "hot" counts only warmed or boiling tubes. */
   pressures: { NH3Hot: number; SO2: number };
   /** Changes of oxidation state during the test. */
@@ -73,6 +80,7 @@ export const emptyTrace = (partTogether: Amounts): TestTrace => ({
   gasTests: [],
   bubbles: new Map(),
   heatedBubbles: 0,
+  heatGas: { CO2: 0, SO2: 0 },
   reactions: [],
   pressures: { NH3Hot: 0, SO2: 0 },
   gates: [],

@@ -38,6 +38,11 @@ export const ACTION_CAUTIONS = {
     text: "Heat a solid in a dry hard-glass tube, gently first and then strongly, because many salts spit. Hot glass looks like cold glass.",
     source: COMMON,
   },
+  suckBack: {
+    rank: 1,
+    text: "Take the delivery tube out of the limewater before the heat goes, or cold liquid is sucked back into the hot tube and cracks it. Never let it get blocked.",
+    source: COMMON,
+  },
   foilInAlkali: {
     rank: 1,
     text: "Hot alkali with aluminium froths up and sprays. Use small pieces and take the tube off the flame once it starts.",

@@ -54,5 +54,9 @@ export const BENCH_PRACTICE = {
   keptBack: { value: 1 / 3, unit: "1", source: COMMON },
   /** Acid on a watch glass to clean a flame-test wire in. */
   wireAcid: { value: 1, unit: "cm3", source: `${COMMON}: a watch glass wetted, about 1 cm3` },
+  /** Limewater into which a gas is led. */
+  limewaterLed: { value: 2, unit: "cm3", source: `${COMMON}: enough to dip a delivery tube into, 2 to 3 cm3` },
+  /** Air above the sample that the first gas pushes out in front of it. */
+  airInTube: { value: 15, unit: "cm3", source: `${COMMON}: a tube of about 20 cm3 less what is in it` },
   limewater: { value: 1, unit: "cm3", source: "RSC Learn Chemistry, Testing for negative ions: not more than 1 cm3" },
 } as const satisfies Record<string, PracticeRow>;

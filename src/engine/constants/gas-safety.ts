@@ -13,17 +13,35 @@ export interface GasSafety {
   /** What to have ready, as it stands between "have" and "ready". */
   have: string;
   /** The way of testing in a procedure that shows this gas; absent where the eye is enough or the procedure knows none. */
-  shownBy?:
-    | "damp red litmus"
-    | "damp blue litmus"
-    | "limewater"
-    | "glowing splint"
-    | "lighted splint"
-    | "acidified manganate(VII) paper";
+  shownBy?: GasTestName;
+  /** Other ways that show it as well. */
+  alsoShownBy?: readonly GasTestName[];
   source: string;
 }
 
+type GasTestName =
+  | "damp red litmus"
+  | "damp blue litmus"
+  | "limewater"
+  | "glowing splint"
+  | "lighted splint"
+  | "acidified manganate(VII) paper"
+  | "acidified dichromate(VI) paper"
+  | "rod with hydrochloric acid"
+  | "rod with ammonia"
+  | "anhydrous copper(II) sulfate"
+  | "cobalt(II) chloride paper";
+
 type GasFormula = "NH3" | "CO2" | "SO2" | "H2" | "O2" | "Cl2" | "NO2" | "HCl" | "H2O";
+
+/** The bottle or paper of the reagent list a way of testing needs, whose cautions go for the test as well. */
+export const TEST_REAGENTS: Readonly<Partial<Record<GasTestName, string>>> = {
+  limewater: "Ca(OH)2(aq)",
+  "acidified manganate(VII) paper": "acidified KMnO4(aq)",
+  "acidified dichromate(VI) paper": "K2Cr2O7 paper",
+  "anhydrous copper(II) sulfate": "CuSO4(s)",
+  "cobalt(II) chloride paper": "CoCl2 paper",
+};
 
 export const GAS_SAFETY: Readonly<Record<GasFormula, GasSafety>> = {
   Cl2: {
@@ -53,6 +71,7 @@ export const GAS_SAFETY: Readonly<Record<GasFormula, GasSafety>> = {
     test: "acidified manganate(VII) paper turns from purple to colourless",
     have: "acidified manganate(VII) paper",
     shownBy: "acidified manganate(VII) paper",
+    alsoShownBy: ["acidified dichromate(VI) paper"],
     source: "test: boards' gas tables; hazard from memory (CLEAPSS)",
   },
   NH3: {
@@ -62,6 +81,7 @@ export const GAS_SAFETY: Readonly<Record<GasFormula, GasSafety>> = {
     test: "damp red litmus turns blue",
     have: "damp red litmus paper",
     shownBy: "damp red litmus",
+    alsoShownBy: ["rod with hydrochloric acid"],
     source: "CLEAPSS Student Safety Sheet 30; boards' gas tables",
   },
   HCl: {
@@ -71,6 +91,7 @@ export const GAS_SAFETY: Readonly<Record<GasFormula, GasSafety>> = {
     test: "damp blue litmus turns red",
     have: "damp blue litmus paper",
     shownBy: "damp blue litmus",
+    alsoShownBy: ["rod with ammonia"],
     source: "from memory (CLEAPSS)",
   },
   H2: {
@@ -109,6 +130,8 @@ export const GAS_SAFETY: Readonly<Record<GasFormula, GasSafety>> = {
       "Water that runs back cracks hot glass. When a dry solid is heated, keep the mouth of its tube a little lower than the bottom.",
     test: "anhydrous copper(II) sulfate turns blue",
     have: "a little anhydrous copper(II) sulfate",
+    shownBy: "anhydrous copper(II) sulfate",
+    alsoShownBy: ["cobalt(II) chloride paper"],
     source: "test: boards' tables; hazard: common practice, no source",
   },
 };

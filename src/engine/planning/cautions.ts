@@ -25,6 +25,8 @@ export function benchCautions(
     steps.some(heatsLiquid) && ACTION_CAUTIONS.heatLiquid,
     foilInAlkali && ACTION_CAUTIONS.foilInAlkali,
     steps.some(heatsSolid) && ACTION_CAUTIONS.heatSolid,
+    parts.some((part) => leads(part) && stepsOf(part).some((step) => heatsLiquid(step) || heatsSolid(step))) &&
+      ACTION_CAUTIONS.suckBack,
     steps.some((step) => heatsLiquid(step) || heatsSolid(step) || step.do === "flame") && ACTION_CAUTIONS.flame,
   ];
   const all: Ranked[] = [
@@ -43,6 +45,7 @@ export const mayHeatAmmoniumNitrate = (parts: readonly Part[], paper: Pick<State
   paper.cations.includes("NH4+") &&
   paper.anions.includes("NO3-");
 
+const leads = (part: Part): boolean => stepsOf(part).some((step) => step.do === "lead through");
 const ALUMINIUM = "Al(s)";
 const adds = (part: Part, reagent: string): boolean =>
   stepsOf(part).some((step) => step.do === "add" && step.reagent === reagent);

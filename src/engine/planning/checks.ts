@@ -1,9 +1,10 @@
 /** What is checked at the bench before the first test, in the order in which it is done. */
-import type { GasTest, Part } from "../practical.ts";
+import type { Part } from "../practical.ts";
+import { DELIVERY, type GasKit } from "./gas-plan.ts";
 import { heatsLiquid, heatsSolid, stepsOf } from "./tube-choice.ts";
 
 /** `gasTests`: the ways of testing gases that stand ready, asked for or in case. */
-export function checksFor(parts: readonly Part[], gasTests: readonly GasTest[]): string[] {
+export function checksFor(parts: readonly Part[], gasTests: readonly GasKit[]): string[] {
   const steps = parts.flatMap(stepsOf);
   const dry = steps.some(heatsSolid);
   const heats = steps.some((step) => heatsLiquid(step) || heatsSolid(step));
@@ -25,15 +26,18 @@ export function checksFor(parts: readonly Part[], gasTests: readonly GasTest[]):
   return checks.filter((check): check is string => check !== false);
 }
 
-const isPaper = (test: GasTest): boolean => test.endsWith("litmus") || test.endsWith("paper");
-const isSplint = (test: GasTest): boolean => test.endsWith("splint");
+const isPaper = (test: GasKit): boolean => test.endsWith("litmus") || test.endsWith("paper");
+const isSplint = (test: GasKit): boolean => test.endsWith("splint");
 
 /** "Papers, splints and limewater": no more than is needed. */
-function kitOf(gasTests: readonly GasTest[]): string {
+function kitOf(gasTests: readonly GasKit[]): string {
   const kit = [
     gasTests.some(isPaper) && "papers",
     gasTests.some(isSplint) && "splints",
-    gasTests.includes("limewater") && "limewater",
+    gasTests.some((test) => test.startsWith("rod")) && "rods",
+    gasTests.includes("anhydrous copper(II) sulfate") && "anhydrous copper(II) sulfate",
+    gasTests.some((test) => test === "limewater" || test === DELIVERY) && "limewater",
+    gasTests.includes(DELIVERY) && "delivery tubes",
   ].filter((one): one is string => one !== false);
   const words = kit.join(", ").replace(/, ([^,]*)$/, " and $1");
   return words[0].toUpperCase() + words.slice(1);

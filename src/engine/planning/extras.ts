@@ -1,15 +1,16 @@
 /** Everything on the bench besides tubes, samples and reagents: papers, splints, burner, labels, waste. */
 import { BENCH_PRACTICE } from "../constants/bench-practice.ts";
-import type { GasTest, Part } from "../practical.ts";
+import { INDICATORS, type Indicator } from "../constants/indicators.ts";
+import type { Part } from "../practical.ts";
 import type { BenchPlan, PlannedTube } from "./bench-plan.ts";
-import type { GasTestCount } from "./gas-plan.ts";
+import { DELIVERY, type GasKit, type GasTestCount } from "./gas-plan.ts";
 import { printed } from "./portions.ts";
 import { heatsLiquid, heatsSolid, stepsOf } from "./tube-choice.ts";
 
 type Extra = BenchPlan["extras"][number];
 
 /** What stands ready for each way of testing a gas, and what is done with it first. */
-const GAS_KIT: Readonly<Record<GasTest, { what: string; prepare: (count: number) => string }>> = {
+const GAS_KIT: Readonly<Record<GasKit, { what: string; prepare: (count: number) => string }>> = {
   "damp red litmus": { what: "red litmus paper", prepare: () => DAMP },
   "damp blue litmus": { what: "blue litmus paper", prepare: () => DAMP },
   limewater: {
@@ -25,7 +26,37 @@ const GAS_KIT: Readonly<Record<GasTest, { what: string; prepare: (count: number)
     what: "strip of filter paper",
     prepare: () => "Wet it with a drop of acidified potassium manganate(VII) just before the test.",
   },
+  "acidified dichromate(VI) paper": {
+    what: "strip of filter paper, held with tongs",
+    prepare: () =>
+      "Wet it with a drop of acidified potassium dichromate(VI), which can cause cancer and allergy: gloves, and into the chromium waste afterwards.",
+  },
+  "rod with hydrochloric acid": {
+    what: "glass rod",
+    prepare: () => `Dip it into concentrated hydrochloric acid. ${WITH_TEACHER}`,
+  },
+  "rod with ammonia": {
+    what: "glass rod",
+    prepare: () => `Dip it into concentrated ammonia. ${WITH_TEACHER}`,
+  },
+  "anhydrous copper(II) sulfate": {
+    what: "spatula tip of white anhydrous copper(II) sulfate",
+    prepare: () => "Keep it dry. It damages eyes: goggles on.",
+  },
+  "cobalt(II) chloride paper": {
+    what: "dry, blue cobalt(II) chloride paper",
+    prepare: () => "Keep it dry and hold it with tongs: it can cause cancer and allergy.",
+  },
+  [DELIVERY]: {
+    what: "delivery tube with a stopper, and a tube with limewater",
+    prepare: (count) => {
+      const { value } = BENCH_PRACTICE.limewaterLed;
+      return `Put ${printed(value)} cm3 of limewater in each, ${printed(count * value)} cm3 in all. Take the delivery tube out of the limewater before the heat goes: the liquid would be sucked back into the hot tube.`;
+    },
+  },
 };
+const WITH_TEACHER =
+  "It fumes and burns: your teacher does this, or stands by, in a fume cupboard or at an open window.";
 const DAMP = "Damp it with deionised water and hold it at the mouth of the tube without touching the glass.";
 
 interface Needs {
@@ -34,12 +65,14 @@ interface Needs {
   gasTests: readonly GasTestCount[];
   /** Samples on which a flame test is done. */
   flameSamples: number;
+  /** Samples on which each indicator is tried, with the tests that ask for it. */
+  indicators: readonly { indicator: Indicator; count: number; cells: readonly string[] }[];
   /** Bottles of liquids, each with its own dropper. */
   bottles: number;
 }
 
 /** The list in the order in which a bench is laid. */
-export function extrasFor({ parts, tubes, gasTests, flameSamples, bottles }: Needs): Extra[] {
+export function extrasFor({ parts, tubes, gasTests, flameSamples, indicators, bottles }: Needs): Extra[] {
   const partsWith = (does: (step: ReturnType<typeof stepsOf>[number]) => boolean) =>
     parts.filter((part) => stepsOf(part).some(does)).map((part) => part.label);
   const tubesOf = (letters: readonly string[]) => tubes.filter((tube) => letters.includes(tube.part));
@@ -113,6 +146,18 @@ export function extrasFor({ parts, tubes, gasTests, flameSamples, bottles }: Nee
       prepare: GAS_KIT[test].prepare(count),
       because: `${test}: ${because}`,
     })),
+    ...indicators.map(({ indicator, count, cells }) => ({
+      what: INDICATORS[indicator].form,
+      count,
+      prepare: "Lay it on a white tile and touch it with a drop on a clean glass rod. Never dip it into the tube.",
+      because: `asked for in ${cells.join(", ")}`,
+    })),
+    indicators.length > 0 && {
+      what: "white tile with a glass rod",
+      count: 1,
+      prepare: "Rinse and dry the rod between two liquids.",
+      because: "indicator paper",
+    },
     bottles > 0 && {
       what: "clean dropper",
       count: bottles,

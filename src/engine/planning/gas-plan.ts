@@ -17,19 +17,33 @@ export interface ExpectedGas {
 /** Salts listed by name before "and 3 more" stands for the rest. */
 const LISTED = 6;
 
-const isGasTest = (step: Step): step is Extract<Step, { do: "test gas" }> => step.do === "test gas";
+/** Limewater with a delivery tube, beside the ways of testing at the mouth of the tube. */
+export const DELIVERY = "delivery tube into limewater";
+export type GasKit = GasTest | typeof DELIVERY;
+
+/** What the steps of a test need to show a gas, one entry for each such step. */
+const kitsIn = (steps: readonly Step[]): GasKit[] =>
+  steps.flatMap((step): GasKit[] => {
+    if (step.do === "test gas") return [step.with];
+    return step.do === "lead through" ? [DELIVERY] : [];
+  });
+
+/** True when what stands ready shows the gas. */
+function shows(kit: GasKit, gas: Gas): boolean {
+  const { shownBy, alsoShownBy } = GAS_SAFETY[gas];
+  const test = kit === DELIVERY ? "limewater" : kit;
+  return test === shownBy || alsoShownBy?.includes(test) === true;
+}
 
 /** The gases to expect, cell by cell in the order of the paper. `stepsIn` gives the steps of a cell by its index. */
 export function expectedGases(table: PredictionTable, stepsIn: (cell: number) => readonly Step[]): ExpectedGas[] {
   return table.cells.flatMap((cell, index) => {
-    const tests = stepsIn(index)
-      .filter(isGasTest)
-      .map((step) => step.with);
+    const kits = kitsIn(stepsIn(index));
     return cell.comesOff.map(({ gas, salts }) => ({
       cell,
       gas,
       salts: [...salts].sort((a, b) => a - b).map((salt) => table.salts[salt].formula),
-      tested: tests.some((test) => test === GAS_SAFETY[gas].shownBy),
+      tested: kits.some((kit) => shows(kit, gas)),
     }));
   });
 }
@@ -46,7 +60,7 @@ export function gasRows(expected: readonly ExpectedGas[]): BenchPlan["gases"] {
 
 /** A way of testing a gas with how often it is needed. */
 export interface GasTestCount {
-  test: GasTest;
+  test: GasKit;
   count: number;
   /** A step asks for it; else it stands ready in case. */
   asked: boolean;
@@ -62,15 +76,15 @@ export function gasTestCounts(
   stepsIn: (cell: number) => readonly Step[],
   expected: readonly ExpectedGas[],
 ): GasTestCount[] {
-  const needs = new Map<GasTest, { count: number; asked: string[]; ready: Map<string, string[]> }>();
-  const needFor = (test: GasTest) => {
+  const needs = new Map<GasKit, { count: number; asked: string[]; ready: Map<string, string[]> }>();
+  const needFor = (test: GasKit) => {
     const need = needs.get(test) ?? { count: 0, asked: [], ready: new Map<string, string[]>() };
     needs.set(test, need);
     return need;
   };
   table.cells.forEach((cell, index) => {
-    for (const step of stepsIn(index).filter(isGasTest)) {
-      const need = needFor(step.with);
+    for (const kit of kitsIn(stepsIn(index))) {
+      const need = needFor(kit);
       need.count += cell.samples.length;
       if (!need.asked.includes(cell.id)) need.asked.push(cell.id);
     }

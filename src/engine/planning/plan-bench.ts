@@ -4,13 +4,15 @@
  */
 import type { PredictionTable } from "../bench/prediction-table.ts";
 import { ACTION_CAUTIONS } from "../constants/bench-cautions.ts";
-import type { Part, Practical } from "../practical.ts";
+import { TEST_REAGENTS } from "../constants/gas-safety.ts";
+import { INDICATORS, type Indicator } from "../constants/indicators.ts";
+import type { Part, Practical, Step } from "../practical.ts";
 import type { BenchPlan } from "./bench-plan.ts";
 import { besidesFor } from "./besides.ts";
 import { benchCautions, mayHeatAmmoniumNitrate } from "./cautions.ts";
 import { checksFor } from "./checks.ts";
 import { extrasFor } from "./extras.ts";
-import { expectedGases, gasRows, gasTestCounts } from "./gas-plan.ts";
+import { DELIVERY, expectedGases, type GasTestCount, gasRows, gasTestCounts } from "./gas-plan.ts";
 import { amountWarnings, planReagents, reagentCautions, reagentOf } from "./reagent-plan.ts";
 import { sampleAmounts } from "./sample-plan.ts";
 import { glassOf, stepsOf } from "./tube-choice.ts";
@@ -58,6 +60,7 @@ export function planBench(
   const gases = expectedGases(table, stepsIn);
   const gasTests = gasTestCounts(table, stepsIn, gases);
   const solutions = samples.filter(({ given }) => given !== "solid").length;
+  const indicators = indicatorCounts(table, stepsIn);
   const flameSamples = plans.filter(({ part }) => stepsOf(part).some((step) => step.do === "flame"));
   const waste = emptied(
     plans.map(({ plan }) => plan),
@@ -71,14 +74,21 @@ export function planBench(
     samples: amounts,
     besides: besidesFor({ gasTests, flameTests: flameSamples.length }),
     extras: [
-      ...extrasFor({ parts, tubes, gasTests, flameSamples: flameSamples.length, bottles: solutions + liquids }),
+      ...extrasFor({
+        parts,
+        tubes,
+        gasTests,
+        flameSamples: flameSamples.length,
+        indicators,
+        bottles: solutions + liquids,
+      }),
       ...wasteBottles(waste),
     ],
     waste: wasteRows(waste),
     gases: gasRows(gases),
     cautions: benchCautions(
       planned,
-      reagentCautions(uses),
+      reagentCautions([...uses, ...gasTests.flatMap(testReagent)]),
       gases.map(({ gas }) => gas),
     ),
     checks: checksFor(
@@ -92,6 +102,23 @@ export function planBench(
       ),
     ],
   };
+}
+
+/** The bottle or paper behind a way of testing a gas, whose caution goes for the test. */
+function testReagent({ test }: GasTestCount): { id: string }[] {
+  const id = TEST_REAGENTS[test === DELIVERY ? "limewater" : test];
+  return id === undefined ? [] : [{ id }];
+}
+
+/** How often each indicator is tried: once for each sample of each step that names it. */
+function indicatorCounts(table: PredictionTable, stepsIn: (cell: number) => readonly Step[]) {
+  return (Object.keys(INDICATORS) as Indicator[]).flatMap((indicator) => {
+    const cells = table.cells.filter((_, index) =>
+      stepsIn(index).some((step) => step.do === "indicator" && step.with === indicator),
+    );
+    const count = cells.reduce((sum, { samples }) => sum + samples.length, 0);
+    return count > 0 ? [{ indicator, count, cells: cells.map(({ id }) => id) }] : [];
+  });
 }
 
 /** The table's test labels, part by part: the table has one cell for each test, in the order of the paper. */

@@ -51,7 +51,7 @@ export function planReagents(uses: readonly ReagentUse[]): PlannedReagent[] {
 }
 
 /** One sentence or two for each reagent that is more than low hazard, ranked for the whole bench. */
-export function reagentCautions(uses: readonly ReagentUse[]): ReagentCaution[] {
+export function reagentCautions(uses: readonly Pick<ReagentUse, "id" | "molPerDm3">[]): ReagentCaution[] {
   return uses.flatMap((use) => {
     const reagent = reagentOf(use.id);
     const told = hazardsAt(reagent, strengthOf(use)).filter((text) => !/^(Low|No) hazard[^.;]*\.$/.test(text));

@@ -35,6 +35,7 @@ export type Gas = (typeof GASES)[number];
  * - `solution`: colour of the liquid at the end.
  * - `gas`: false = gas tested for and not found.
  * - `residue`: what a heated solid leaves, hot and cold; false = nothing is left.
+ * - `indicator`: the colour of the indicator the step names.
  * - `fumes`: a coloured gas or vapour that the eye sees; `sublimate`: a solid on the cool wall; `droplets`: a liquid there.
  */
 export interface Observation {
@@ -44,6 +45,7 @@ export interface Observation {
   solution?: Colour;
   effervescence?: boolean;
   gas?: GasSeen | false;
+  indicator?: Colour;
   residue?: { hot?: Colour; cold?: Colour } | false;
   fumes?: Colour;
   sublimate?: Colour;
@@ -74,6 +76,9 @@ export const GAS_EVIDENCE: Record<Gas, string> = {
   H2O: "anhydrous copper(II) sulfate turns blue",
 };
 
+/** What more gas does to clouded limewater when it is led through in excess. */
+export const CLEARS_AGAIN = "limewater turns milky, then clear in excess";
+
 const gasName = z.enum(GASES, {
   error: (issue) => `found ${describe(issue.input)}, expected one of ${GASES.join(", ")}`,
 });
@@ -103,6 +108,7 @@ const fullObservation = z
     solution: colour.optional(),
     effervescence: z.boolean().optional(),
     gas: gas.optional(),
+    indicator: colour.optional(),
     residue: dispatch<Observation["residue"]>((input) => (isNone(input) ? none : residue)).optional(),
     fumes: colour.optional(),
     sublimate: colour.optional(),

@@ -1,5 +1,6 @@
 /** One thing done with the hands. An author writes `add: NaOH(aq)` with `drops: 5`; the schema gives `{ do: "add", ... }`. */
 import { z } from "zod";
+import { INDICATORS, type Indicator } from "../constants/indicators.ts";
 import { dispatch } from "./dispatch.ts";
 import {
   type Concentration,
@@ -24,8 +25,16 @@ export const GAS_TESTS = [
   "glowing splint",
   "lighted splint",
   "acidified manganate(VII) paper",
+  "acidified dichromate(VI) paper",
+  "rod with hydrochloric acid",
+  "rod with ammonia",
+  "anhydrous copper(II) sulfate",
+  "cobalt(II) chloride paper",
 ] as const;
 export type GasTest = (typeof GAS_TESTS)[number];
+
+/** Ways of testing for water, which are no use over a tube that holds some. */
+export const WATER_TESTS: readonly GasTest[] = ["anhydrous copper(II) sulfate", "cobalt(II) chloride paper"];
 
 export type Step =
   | { do: "take"; volume: Volume }
@@ -40,6 +49,9 @@ export type Step =
   | { do: "wash" }
   | { do: "heat solid"; how: "gently" | "strongly" }
   | { do: "test gas"; with: GasTest }
+  /** All gas of this test through a delivery tube into limewater: until it clouds, or for as long as gas comes. */
+  | { do: "lead through"; liquid: "limewater"; inExcess: boolean; at?: Concentration }
+  | { do: "indicator"; with: Indicator }
   | { do: "flame" };
 
 /** The entry that names each kind of step, in the order they are looked for. */
@@ -55,10 +67,18 @@ const VERBS = [
   "wash",
   "heat",
   "testGas",
+  "leadThrough",
+  "indicator",
   "flame",
 ] as const;
 
 const yes = z.literal(true, { error: (issue) => `found ${describe(issue.input)}, expected true` });
+
+const inExcess = z.literal("in excess", {
+  error: (issue) => `found ${describe(issue.input)}, expected "in excess"`,
+});
+
+const INDICATOR_NAMES = Object.keys(INDICATORS) as [Indicator, ...Indicator[]];
 
 const take = z
   .strictObject({ take: z.string({ error: (i) => `found ${describe(i.input)}, expected "1 cm3" or "0.2 g"` }) })
@@ -87,9 +107,7 @@ const add = z
     drops: count("drops").optional(),
     volume: volume.optional(),
     pieces: count("pieces").optional(),
-    until: z
-      .literal("in excess", { error: (issue) => `found ${describe(issue.input)}, expected "in excess"` })
-      .optional(),
+    until: inExcess.optional(),
     at: concentration.optional(),
   })
   .transform((step, context): Step => {
@@ -139,6 +157,29 @@ const shapes: Record<(typeof VERBS)[number], z.ZodType<Step>> = {
       }),
     })
     .transform((step): Step => ({ do: "test gas", with: step.testGas })),
+  leadThrough: z
+    .strictObject({
+      leadThrough: z.literal("limewater", {
+        error: (issue) => `found ${describe(issue.input)}, expected limewater`,
+      }),
+      until: inExcess.optional(),
+      at: concentration.optional(),
+    })
+    .transform(
+      ({ leadThrough: liquid, until, at }): Step => ({
+        do: "lead through",
+        liquid,
+        inExcess: until !== undefined,
+        ...(at && { at }),
+      }),
+    ),
+  indicator: z
+    .strictObject({
+      indicator: z.enum(INDICATOR_NAMES, {
+        error: (issue) => `found ${describe(issue.input)}, expected one of: ${INDICATOR_NAMES.join(", ")}`,
+      }),
+    })
+    .transform((step): Step => ({ do: "indicator", with: step.indicator })),
   flame: z.strictObject({ flame: yes }).transform((): Step => ({ do: "flame" })),
 };
 

@@ -1,5 +1,5 @@
 /** An observation in the words of the trade. */
-import { GAS_EVIDENCE } from "../practical/observation.ts";
+import { CLEARS_AGAIN, GAS_EVIDENCE } from "../practical/observation.ts";
 import type { Gas, GasSeen, Observation } from "../practical.ts";
 
 export const GAS_NAMES: Record<Gas, string> = {
@@ -37,6 +37,7 @@ export function phrase(seen: Observation, solid: "precipitate" | "solid" = "prec
   if (seen.gas) words.push(wordGas(seen.gas));
   if (seen.gas === false)
     words.push(seen.none ? "no visible change, gas test shows nothing" : "gas test shows nothing");
+  if (seen.indicator) words.push(`indicator turns ${seen.indicator}`);
   if (seen.fumes) words.push(`${seen.fumes} fumes`);
   if (seen.droplets) words.push("drops of liquid on the cool wall");
   if (seen.sublimate) words.push(`${seen.sublimate} solid on the cool wall`);
@@ -55,7 +56,8 @@ function wordSolution({ fate, precipitate }: Observation, colour: string): strin
 
 /** The evidence, with the gas it names. Clouded limewater names none: carbon dioxide and sulfur dioxide both do it. */
 function wordGas({ formula, evidence }: GasSeen): string {
-  return evidence === GAS_EVIDENCE.CO2 ? evidence : `${evidence} (${GAS_NAMES[formula]})`;
+  const limewater = evidence === GAS_EVIDENCE.CO2 || evidence === CLEARS_AGAIN;
+  return limewater ? evidence : `${evidence} (${GAS_NAMES[formula]})`;
 }
 
 /** "residue yellow hot, white cold", or one colour when it does not change. */

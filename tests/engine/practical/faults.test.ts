@@ -99,9 +99,9 @@ test("steps", () => {
     faultsWith(["parts", 0, "tests", 0, "steps"], []),
   ];
   expect(told.join("\n")).toMatchInlineSnapshot(`
-    "parts > 0 > tests > 0 > steps > 1: found a group of entries, expected a step: one of take, add, shake, warm, boil, cool, stand, filter, wash, heat, testGas, flame
-    parts > 0 > tests > 0 > steps > 1: found "shake", expected a step: one of take, add, shake, warm, boil, cool, stand, filter, wash, heat, testGas, flame
-    parts > 0 > tests > 0 > steps > 1: found a group of entries, expected a step: one of take, add, shake, warm, boil, cool, stand, filter, wash, heat, testGas, flame
+    "parts > 0 > tests > 0 > steps > 1: found a group of entries, expected a step: one of take, add, shake, warm, boil, cool, stand, filter, wash, heat, testGas, leadThrough, indicator, flame
+    parts > 0 > tests > 0 > steps > 1: found "shake", expected a step: one of take, add, shake, warm, boil, cool, stand, filter, wash, heat, testGas, leadThrough, indicator, flame
+    parts > 0 > tests > 0 > steps > 1: found a group of entries, expected a step: one of take, add, shake, warm, boil, cool, stand, filter, wash, heat, testGas, leadThrough, indicator, flame
     parts > 0 > tests > 0 > steps > 1: found 2 amounts of NaOH(aq), expected one of drops, volume, pieces or until: in excess
     parts > 0 > tests > 0 > steps > 1: found 0 amounts of NaOH(aq), expected one of drops, volume, pieces or until: in excess
     parts > 0 > tests > 0 > steps > 1 > drops: found the number 2.5, expected a whole number of drops, 1 to 40
@@ -111,7 +111,7 @@ test("steps", () => {
     parts > 0 > tests > 0 > steps > 1 > shake: found no (false), expected true
     parts > 0 > tests > 0 > steps > 1 > filter: found "paper", expected what is kept: filtrate or residue
     parts > 0 > tests > 0 > steps > 1 > heat: found "hard", expected gently or strongly
-    parts > 0 > tests > 0 > steps > 1 > testGas: found "nose", expected one of: damp red litmus, damp blue litmus, limewater, glowing splint, lighted splint, acidified manganate(VII) paper
+    parts > 0 > tests > 0 > steps > 1 > testGas: found "nose", expected one of: damp red litmus, damp blue litmus, limewater, glowing splint, lighted splint, acidified manganate(VII) paper, acidified dichromate(VI) paper, rod with hydrochloric acid, rod with ammonia, anhydrous copper(II) sulfate, cobalt(II) chloride paper
     parts > 0 > tests > 0 > steps > 1: found "warm", which means nothing here; expected only the entries the guide names
     parts > 0 > tests > 0 > steps: expected at least one step"
   `);
