@@ -6,6 +6,7 @@ import { ionsOf } from "../engine/bench/salt.ts";
 import { formKey, type Tabulation } from "../engine/bench/tabulate.ts";
 import { DEFAULT_TUBES } from "../engine/constants/glassware.ts";
 import { HEAT_OPENS, SLOW_SOLIDS, SOLID_TO_SOLID } from "../engine/constants/kinetic-gates.ts";
+import { STARCH } from "../engine/constants/starch.ts";
 import { createSolver, deduce, type Practical, phrase, planBench, purposes, tabulate } from "../engine/index.ts";
 import { curvesOf } from "./curves.ts";
 import { recordInTable } from "./record-in-table.ts";
@@ -60,8 +61,9 @@ function bordersOf(
   );
 }
 
-function namedGates(ids: ReadonlySet<string>): NamedGate[] {
-  return [...SLOW_SOLIDS, ...HEAT_OPENS, SOLID_TO_SOLID].flatMap(({ id, name, source }) =>
+/** The gates that acted, with name and source. */
+export function namedGates(ids: ReadonlySet<string>): NamedGate[] {
+  return [...SLOW_SOLIDS, ...HEAT_OPENS, SOLID_TO_SOLID, STARCH].flatMap(({ id, name, source }) =>
     ids.has(id) ? [{ id, name, source }] : [],
   );
 }

@@ -11,6 +11,7 @@ const remains: Observation = { fate: "remains" };
 const dissolves: Observation = { fate: "dissolves", solution: "colourless" };
 const ammonia: Observation = { gas: { formula: "NH3", evidence: "damp red litmus turns blue" } };
 const milky = (formula: "CO2" | "SO2"): Observation => ({ gas: { formula, evidence: "limewater turns milky" } });
+const clears: Observation = { gas: { formula: "CO2", evidence: "limewater turns milky, then clear in excess" } };
 const noGas: Observation = { none: true, gas: false };
 
 /** Can who recorded the first have had the second before them? And is it so when the first is a reading picked from a list? */
@@ -42,6 +43,13 @@ test.each<[recorded: Observation, predicted: Observation, may: boolean, same: bo
   [{ gas: false }, noGas, true, true],
   [milky("CO2"), milky("SO2"), true, true], // the evidence is the same
   [ammonia, milky("CO2"), false, false],
+  [milky("SO2"), clears, true, false], // who writes no more than milky may have seen it clear; picked from a list they differ
+  [clears, milky("CO2"), false, false],
+  [{ indicator: "red" }, { indicator: "red" }, true, true],
+  [{ indicator: "red" }, { indicator: "blue" }, false, false],
+  [{ indicator: "red" }, none, false, false],
+  [none, { indicator: "purple" }, false, false],
+  [white, { ...white, indicator: "red" }, true, false],
   [{ effervescence: true }, none, false, false],
   [{ effervescence: false }, { effervescence: true }, false, false],
   [white, { ...white, effervescence: true }, true, false], // not mentioned: not looked at; in a list: did not happen

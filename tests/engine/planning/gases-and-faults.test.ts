@@ -32,6 +32,49 @@ describe("gases", () => {
     expect(sulfite.cautions.some((text) => text.includes("asthma"))).toBe(true);
   });
 
+  test("a delivery tube: 2 cm3 of limewater for each sample, and the caution only where something is heated", () => {
+    const lead = { leadThrough: "limewater" };
+    const acid = [{ take: "1 cm3" }, { add: "HCl(aq)", volume: "1 cm3" }];
+    const of = (steps: unknown[]) => {
+      const procedure = planned([{ label: "a", title: "acid", tests: [{ steps }] }], { letters: ["P", "Q", "R"] });
+      return planBench(procedure, tableOf(procedure, { a: [seen("CO2"), ["Na2CO3"]] }), CHOICE);
+    };
+    const cold = of([...acid, lead]);
+    expect(cold.extras.find(({ what }) => what.includes("delivery tube"))).toMatchObject({
+      count: 3,
+      because: "delivery tube into limewater: asked for in a",
+    });
+    expect(cold.besides).toEqual([
+      { what: "limewater, to lead a gas through", neededCm3: 6, setOutCm3: 9, because: "asked for in a" },
+    ]);
+    expect(cold.checks.join()).toContain("Limewater and delivery tubes for the gases");
+    expect(cold.cautions.join()).not.toContain("sucked back");
+    expect(of([...acid, { warm: true }, lead]).cautions.join()).toContain("sucked back");
+  });
+
+  test("another way of showing the gas counts as well: dichromate(VI) paper for sulfur dioxide, with its own caution", () => {
+    const steps = [
+      { take: "1 cm3" },
+      { add: "HCl(aq)", volume: "1 cm3" },
+      { testGas: "acidified dichromate(VI) paper" },
+    ];
+    const procedure = planned([{ label: "a", title: "acid", tests: [{ steps }] }], { letters: ["P"] });
+    const plan = planBench(procedure, tableOf(procedure, { a: [seen("SO2"), ["Na2CO3"]] }), CHOICE);
+    expect(plan.extras.filter(({ what }) => what.startsWith("strip of filter paper"))).toHaveLength(1);
+    expect(plan.cautions.join()).toMatch(/dichromate\(VI\) paper: can cause cancer/);
+  });
+
+  test("indicator paper: one for each sample of each test that asks for it, and a rod", () => {
+    const steps = [{ take: "1 cm3" }, { indicator: "litmus" }];
+    const procedure = planned([{ label: "a", title: "acid or not", tests: [{ steps }] }], { letters: ["P", "Q"] });
+    const { extras } = planBench(procedure, tableOf(procedure), CHOICE);
+    expect(extras.find(({ what }) => what === "neutral litmus paper")).toMatchObject({
+      count: 2,
+      because: "asked for in a",
+    });
+    expect(extras.find(({ what }) => what.includes("glass rod"))?.count).toBe(1);
+  });
+
   test("a long list of salts is cut after six", () => {
     const salts = ["Na", "K", "Li", "Rb", "Cs", "Tl", "Ag", "Cu"].map((metal) => ({
       formula: `${metal}2CO3`,

@@ -1,4 +1,4 @@
-/** The forms of the steps that part a tube or change its temperature. */
+/** The forms of steps beside taking, adding and testing a gas. */
 import { expect, test } from "vitest";
 import { step } from "../../../src/engine/practical/step.ts";
 
@@ -8,6 +8,12 @@ test.each([
   [{ filter: "filtrate" }, { do: "filter", keep: "filtrate" }],
   [{ filter: "residue" }, { do: "filter", keep: "residue" }],
   [{ warm: true }, { do: "warm" }],
+  [{ leadThrough: "limewater" }, { do: "lead through", liquid: "limewater", inExcess: false }],
+  [
+    { leadThrough: "limewater", until: "in excess", at: "0.01 mol/dm3" },
+    { do: "lead through", liquid: "limewater", inExcess: true, at: { molPerDm3: 0.01 } },
+  ],
+  [{ indicator: "litmus" }, { do: "indicator", with: "litmus" }],
 ])("%j", (written, read) => {
   expect(step.parse(written)).toEqual(read);
 });
@@ -15,6 +21,9 @@ test.each([
 test.each([
   [{ cool: "5 min" }, "expected true"],
   [{ wash: "water" }, "expected true"],
+  [{ leadThrough: "water" }, "expected limewater"],
+  [{ leadThrough: "limewater", until: "clear" }, 'expected "in excess"'],
+  [{ indicator: "beetroot" }, "expected one of: litmus, universal indicator"],
   [{ filter: true }, "expected what is kept: filtrate or residue"],
 ])("%j is refused", (written, says) => {
   const read = step.safeParse(written);

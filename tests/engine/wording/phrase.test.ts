@@ -24,6 +24,11 @@ test.each<[written: unknown, words: string]>([
   [{ gas: "NH3" }, "damp red litmus turns blue (ammonia)"],
   [{ gas: { formula: "SO2", evidence: "limewater turns milky" } }, "limewater turns milky"],
   [{ gas: { formula: "SO2", evidence: "damp blue litmus turns red" } }, "damp blue litmus turns red (sulfur dioxide)"],
+  [
+    { gas: { formula: "CO2", evidence: "limewater turns milky, then clear in excess" } },
+    "limewater turns milky, then clear in excess",
+  ],
+  [{ indicator: "red" }, "indicator turns red"],
   [{ gas: "none" }, "gas test shows nothing"],
   [{ residue: { hot: "yellow", cold: "white" } }, "residue yellow when hot, white when cold"],
   [{ flame: "none" }, "no flame colour"],

@@ -1,0 +1,24 @@
+/** A gate that acts on a page is named there with its source. */
+import { expect, test } from "vitest";
+import { namedGates } from "../../src/build/walkthrough.ts";
+import { show, take } from "../engine/bench/show.ts";
+
+/** One mixture for each kind of gate a prediction may name. */
+test.each<[string, Record<string, number>, unknown[]]>([
+  [
+    "starch with iodine",
+    { "K+": 1, "I-": 1 },
+    [
+      { add: "acidified H2O2(aq)", drops: 5 },
+      { add: "starch solution", drops: 2 },
+    ],
+  ],
+  ["copper(II) oxide", { "Cu^2+": 1, "NO3-": 2 }, [{ add: "NaOH(aq)", volume: "1 cm3" }, { boil: "1 min" }]],
+  ["gypsum", { "Ca^2+": 1, "NO3-": 2 }, [{ add: "H2SO4(aq)", volume: "1 cm3" }]],
+])("%s", (_, ions, steps) => {
+  const [{ gates }] = show(ions, [take, ...steps]);
+  expect(gates.length).toBeGreaterThan(0);
+  const named = namedGates(new Set(gates));
+  expect(named.map(({ id }) => id).toSorted()).toEqual([...new Set(gates)].toSorted());
+  for (const { name, source } of named) expect(Math.min(name.length, source.length)).toBeGreaterThan(10);
+});
