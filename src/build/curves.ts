@@ -71,7 +71,7 @@ function testedSalt({ salt, given, concentration }: Sample): TestedSalt | undefi
 const equations = (events: readonly BenchEvent[], kind: BenchEvent["kind"]): Record<string, string> =>
   Object.fromEntries(
     events.flatMap((event) =>
-      event.kind === kind && event.phase && event.equation ? [[event.phase, event.equation]] : [],
+      event.kind === kind && !event.where && event.phase && event.equation ? [[event.phase, event.equation]] : [],
     ),
   );
 

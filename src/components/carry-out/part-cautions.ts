@@ -31,7 +31,11 @@ export function cautionsFor(
   ]);
   const hot = steps.some((step) => step.do === "warm" || step.do === "boil");
   const foil = steps.some((step) => step.do === "add" && step.reagent.startsWith("Al("));
-  if (hot && foil) ranks.set("foil in hot alkali", OPERATION);
+  if (hot && foil) {
+    ranks.set("foil in hot alkali", OPERATION);
+    // The caution on foil in hot alkali says what the one on pieces of metal says, and more.
+    ranks.delete("Al(s)");
+  }
   const rankOf = ({ data }: CollectionEntry<"cautions">) =>
     Math.min(...data.covers.map((one) => ranks.get(one) ?? Number.POSITIVE_INFINITY));
   return all

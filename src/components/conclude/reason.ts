@@ -12,8 +12,8 @@ const TOLD = 2;
 type Observation = PredictionTable["cells"][number]["readings"][number];
 
 /** How plain a sight is that the record lacks: 0 something appears, 1 a solid stays or goes, 2 nothing is seen. */
-function plainness({ precipitate, gas, effervescence, flame, fate }: Observation): number {
-  if (precipitate || gas || effervescence || flame) return 0;
+function plainness({ precipitate, gas, effervescence, flame, indicator, fate }: Observation): number {
+  if (precipitate || gas || effervescence || flame || indicator) return 0;
   return fate ? 1 : 2;
 }
 

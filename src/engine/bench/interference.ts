@@ -128,7 +128,7 @@ function* misledBy(
 /** The solid or gas that misleads: the most there is of one that the clean tube does not show, in this line or, failing that, before. */
 function amountOf({ aim }: Line, disturbed: readonly Prediction[], clean: readonly Prediction[]) {
   const kind: BenchEvent["kind"] = aim === "nitrate" ? "gas leaves" : "precipitate forms";
-  const eventsIn = ({ events }: Prediction) => events.filter((each) => each.kind === kind);
+  const eventsIn = ({ events }: Prediction) => events.filter((each) => each.kind === kind && !each.where);
   const rightful = new Set(clean.flatMap(eventsIn).map(({ phase }) => phase));
   for (const prediction of disturbed.toReversed()) {
     const strange = eventsIn(prediction).filter(({ phase }) => !rightful.has(phase));
