@@ -15,6 +15,8 @@ export interface Bench {
   excess: Readonly<Record<string, number>>;
   /** A solid is heated in the tube, so not even water may be in it. */
   dry: boolean;
+  /** Anything is heated in it. */
+  heated: boolean;
 }
 
 /** Of which samples a part takes. */
@@ -32,7 +34,9 @@ export function benchOf(part: Part, samples: readonly Sample[], plan: BenchPlan)
   const excess: Record<string, number> = {};
   for (const { excess: one } of marks) if (one) excess[one.reagent] = Math.max(one.cm3, excess[one.reagent] ?? 0);
   const dry = part.tests.some((test) => test.steps.some((step) => step.do === "heat solid"));
-  return { reagents: plan.reagents, sample: wordSample(part, samples), excess, dry };
+  const heated =
+    dry || part.tests.some((test) => test.steps.some(({ do: verb }) => verb === "warm" || verb === "boil"));
+  return { reagents: plan.reagents, sample: wordSample(part, samples), excess, dry, heated };
 }
 
 const time = ({ min }: Duration) => (min < 1 ? `${Math.round(min * 60)} s` : `${min} min`);
@@ -57,11 +61,14 @@ const GAS_TEST: Record<GasTest, string> = {
   "cobalt(II) chloride paper": "With tongs, touch the drops on the cool wall with dry, blue cobalt(II) chloride paper.",
 };
 
-function wordLeadThrough({ inExcess, at }: Extract<Step, { do: "lead through" }>): string[] {
-  const limewater = `${figure(BENCH_PRACTICE.limewaterLed.value)} cm3 of limewater${at ? ` (${figure(at.molPerDm3)} mol/dm3)` : ""}`;
+/** Whoever heats fits the stopper first; either way the limewater must not find its way back. */
+function wordLeadThrough({ inExcess, at }: Extract<Step, { do: "lead through" }>, { heated }: Bench): string[] {
+  const strength = at ? ` (${figure(at.molPerDm3)} mol/dm3)` : "";
+  const through = `the gas bubble through ${figure(BENCH_PRACTICE.limewaterLed.value)} cm3 of limewater${strength}`;
+  const stopper = "the stopper of the delivery tube";
   return [
-    `As soon as the gas comes, close the tube with the stopper of the delivery tube and let the gas bubble through ${limewater}${inExcess ? " for as long as it comes" : " until you see a change"}.`,
-    "Take the delivery tube out of the limewater before you take the tube away from any heat.",
+    `${heated ? `Fit ${stopper} before you heat, and` : `Close the tube at once with ${stopper} and`} let ${through}${inExcess ? " for as long as it comes" : " until you see a change"}.`,
+    `Take the delivery tube out of the limewater while bubbles still come${heated ? ", and only then take the heat away" : ""}.`,
   ];
 }
 
@@ -143,7 +150,7 @@ function wordStep(step: Step, bench: Bench, then: string): string | string[] {
     case "test gas":
       return GAS_TEST[step.with];
     case "lead through":
-      return wordLeadThrough(step);
+      return wordLeadThrough(step, bench);
     case "indicator":
       return wordIndicator(step.with);
     case "flame":

@@ -51,7 +51,7 @@ const GAS_KIT: Readonly<Record<GasKit, { what: string; prepare: (count: number) 
     what: "delivery tube with a stopper, and a tube with limewater",
     prepare: (count) => {
       const { value } = BENCH_PRACTICE.limewaterLed;
-      return `Put ${printed(value)} cm3 of limewater in each, ${printed(count * value)} cm3 in all. Take the delivery tube out of the limewater before the heat goes: the liquid would be sucked back into the hot tube.`;
+      return `Put ${printed(value)} cm3 of limewater in each, ${printed(count * value)} cm3 in all. See that the delivery tube is open from end to end.`;
     },
   },
 };

@@ -21,6 +21,12 @@ const LISTED = 6;
 export const DELIVERY = "delivery tube into limewater";
 export type GasKit = GasTest | typeof DELIVERY;
 
+/** Strength of limewater a paper asks for, beside the test that does. */
+function strengthIn(steps: readonly Step[]): string {
+  const lead = steps.find((step) => step.do === "lead through");
+  return lead?.at ? ` (${lead.at.molPerDm3} mol/dm3)` : "";
+}
+
 /** What the steps of a test need to show a gas, one entry for each such step. */
 const kitsIn = (steps: readonly Step[]): GasKit[] =>
   steps.flatMap((step): GasKit[] => {
@@ -86,7 +92,8 @@ export function gasTestCounts(
     for (const kit of kitsIn(stepsIn(index))) {
       const need = needFor(kit);
       need.count += cell.samples.length;
-      if (!need.asked.includes(cell.id)) need.asked.push(cell.id);
+      const place = cell.id + (kit === DELIVERY ? strengthIn(stepsIn(index)) : "");
+      if (!need.asked.includes(place)) need.asked.push(place);
     }
   });
   const counted = new Set<string>();
