@@ -1,7 +1,10 @@
 /** Steps that cannot be carried out are refused at their place, with what to do instead. */
 import { expect, test } from "vitest";
+import { faultsIn as makeFaultIn } from "../../src/build/check/make-fault.ts";
+import { impossibleSteps } from "../../src/build/check/steps.ts";
 import { wordFault } from "../../src/build/faults.ts";
-import { type Edit, edited, faultsIn } from "./broken.ts";
+import { readPracticalFile } from "../../src/build/practical-files.ts";
+import { type Edit, edited, FILE } from "./broken.ts";
 
 /** The shipped practical with one more part, of one test for each list of steps. */
 function withTests(...tests: string[][]): string {
@@ -9,6 +12,11 @@ function withTests(...tests: string[][]): string {
   const part = ["  - label: e", "    title: More", "    tests:", ...lines, "record:", ""].join("\n");
   const edit: Edit = ["record:\n", part];
   return edited(edit);
+}
+/** Faults of the steps alone: nothing is predicted. */
+function faultsIn(text: string) {
+  const read = readPracticalFile(FILE, text);
+  return "faults" in read ? read.faults : impossibleSteps(read.practical, makeFaultIn(read.source));
 }
 const told = (...tests: string[][]) => faultsIn(withTests(...tests)).map(({ what, advice }) => `${what}; ${advice}`);
 
@@ -53,6 +61,11 @@ test.each<[string, string[][], string[]]>([
     "two indicators on a line",
     [[TAKE, "{ indicator: litmus }", "{ indicator: universal indicator }"]],
     ["part e: two indicators in one; give each indicator a line of its own"],
+  ],
+  [
+    "limewater stronger than saturated",
+    [[TAKE, "{ add: HCl(aq), volume: 1 cm3 }", "{ leadThrough: limewater, at: 0.1 mol/dm3 }"]],
+    ["part e: no such limewater; leave the strength out, or dilute it: at: 0.01 mol/dm3"],
   ],
   [
     "a test for water over a solution",

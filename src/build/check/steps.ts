@@ -4,6 +4,7 @@ import { CLINGS } from "../../engine/bench/filter.ts";
 import { usableReagents } from "../../engine/bench/operations.ts";
 import { volumeAdded } from "../../engine/bench/portion.ts";
 import { BOILED_AWAY } from "../../engine/constants/kinetic-gates.ts";
+import { reagents } from "../../engine/constants/reagents.ts";
 import { type Part, type Practical, type Sample, type Step, WATER_TESTS } from "../../engine/practical.ts";
 import type { ContentFault } from "../faults.ts";
 import type { MakeFault } from "./make-fault.ts";
@@ -124,11 +125,19 @@ function checkFilter(step: Step, tube: TubeSoFar, complain: Complain): void {
   } else if (step.do === "add" || step.do === "take") tube.onPaper = false;
 }
 
-/** An indicator needs a liquid; a test for water needs a heated solid, for over a liquid it says nothing. */
+/** Strength of saturated limewater, mol/dm3. */
+const SATURATED = reagents.find(({ id }) => id === "Ca(OH)2(aq)")?.concentration ?? 0;
+
+/** An indicator needs a liquid, limewater cannot be stronger than saturated; a test for water needs a heated solid, for over a liquid it says nothing. */
 function checkLook(step: Step, tube: TubeSoFar, complain: Complain): void {
   if (step.do === "indicator" && tube.taken && tube.cm3 === 0) {
     const stated = `${step.with} as the test of a dry solid`;
     complain("indicator", "no liquid for the indicator", stated, "no liquid in the tube", "add H2O(l) before it");
+  }
+  if (step.do === "lead through" && step.at && step.at.molPerDm3 > SATURATED) {
+    const stated = `${step.at.molPerDm3} mol/dm3`;
+    const found = `limewater is saturated at about ${SATURATED} mol/dm3`;
+    complain("at", "no such limewater", stated, found, "leave the strength out, or dilute it: at: 0.01 mol/dm3");
   }
   if (step.do === "test gas" && WATER_TESTS.includes(step.with) && tube.taken && (!tube.heated || tube.cm3 > 0)) {
     const found = "no dry solid heated before it in this part";

@@ -31,7 +31,7 @@ export interface LimewaterSeen {
 
 /** Portions of gas for one mole of calcium: the cloud is fullest at one, and has gone when it goes at all at two or three. */
 const PORTIONS = 8;
-/** Portions after which no more gas is followed: five moles for one of calcium saturate the liquid. */
+/** Portions after which no more gas is followed: beyond five moles for one of calcium nothing more is seen to change. */
 const MOST_PORTIONS = 40;
 /** Less gas than this, mol, is none. */
 const NO_GAS = 1e-9;
@@ -90,10 +90,11 @@ export function leadThrough(
     course.push(amountsOf(result));
     const [solid] = look(result).solids.sort((a, b) => b.grams - a.grams);
     if (solid && solid.grams > (seen.cloud?.grams ?? 0)) seen.cloud = solid;
+    else if (seen.cloud && !inExcess) break;
   }
   const { cloud } = seen;
   if (!cloud || cloud.gramsPerDm3 < VISIBILITY.unseen.value) return seen;
-  const left = (course[portions].get(cloud.id) ?? 0) / cloud.mol;
+  const left = (course[course.length - 1].get(cloud.id) ?? 0) / cloud.mol;
   seen.dissolved = 1 - left;
   seen.leftGramsPerDm3 = left * cloud.gramsPerDm3;
   seen.events = eventsOf(seen, cloud, together, course);
@@ -116,6 +117,7 @@ function eventsOf(
     equation: netIonicEquation(cloud.id, true, together, course[fullest]),
   };
   if (!inExcess || dissolved < WORTH_AN_EVENT) return [forms];
+  // What met when the cloud began to go: the liquid and solid at the fullest, and the gas.
   const clouded: Amounts = new Map(together);
   for (const [id, mol] of course[fullest]) if (!id.endsWith("(g)")) clouded.set(id, mol);
   // Looked at when half of it has gone: later, gas that merely dissolves outweighs the reaction.
