@@ -1,18 +1,15 @@
 /**
- * The record and what follows from it. Built into the page with the walkthrough's own record, so that it reads without script; in the
- * browser every observation can be changed and the conclusion is worked out anew, from the table of predictions alone.
+ * The record and what follows from it. Both are built into the page for the walkthrough's own record, so that it reads without script; in
+ * the browser every observation can be changed and the conclusion is worked out anew, from the table of predictions alone.
  */
+import type { ComponentChildren } from "preact";
 import { useMemo, useState } from "preact/hooks";
 import type { PredictionTable, TableCell, TableRecord } from "../../engine/bench/prediction-table.ts";
-import { deduce } from "../../engine/deduction/deduce.ts";
 import { useAwake } from "../awake.ts";
-import { ConclusionPanel } from "../conclude/ConclusionPanel.tsx";
-import { fitsAlone } from "../conclude/evidence.ts";
-import { headline } from "../conclude/headline.ts";
+import { useConclusion } from "../conclude/use-conclusion.ts";
 import type { IonNames } from "../names.ts";
 import { plain } from "../sentence.ts";
-import { Words } from "../Words.tsx";
-import { Cell } from "./Cell.tsx";
+import { RecordTable } from "./RecordTable.tsx";
 
 interface Props {
   /** A PredictionTable as JSON: as one string it takes a third of the space it would as separate properties. */
@@ -23,31 +20,32 @@ interface Props {
   tests: string[];
   /** Names of the ions the paper allows. */
   names: IonNames;
+  /** The conclusion from the walkthrough's record, as built into the page. */
+  conclusion?: ComponentChildren;
 }
 
-export default function RecordAndConclusion({ table: json, given, tests, names }: Props) {
+const at = (of: TableRecord, { sample, id }: { sample: string; id: string }) => of[sample]?.[id];
+
+export default function RecordAndConclusion({ table: json, given, tests, names, conclusion }: Props) {
   const table = useMemo(() => JSON.parse(json) as PredictionTable, [json]);
   const awake = useAwake();
+  const { reasoning, failed, load } = useConclusion();
   const [record, keep] = useState(given);
   /** What changes are measured against: the walkthrough's record, or nothing once the reader has begun one of their own. */
   const [before, measureFrom] = useState(given);
   const [news, announce] = useState("");
-  const conclusion = useMemo(() => deduce(table, record), [table, record]);
-  const letters = table.samples.map((each) => each.label);
-  const headlinesFor = (of: TableRecord, result = deduce(table, of)) => {
-    const stuck = letters.filter((sample) => !fitsAlone(table, of, sample));
-    return result.samples.map((each) => headline(table, names, result, each, stuck));
-  };
-  const places = letters.flatMap((sample) =>
+  const places = table.samples.flatMap(({ label: sample }) =>
     table.cells.filter((cell) => cell.samples.includes(sample)).map(({ id }) => ({ sample, id })),
   );
-  const at = (of: TableRecord, { sample, id }: { sample: string; id: string }) => of[sample]?.[id];
   const done = places.filter((place) => at(record, place) !== undefined).length;
   const changes = places.filter((place) => at(record, place) !== at(given, place)).length;
 
   const take = (next: TableRecord, what: string) => {
     keep(next);
-    announce(plain(`${what} ${headlinesFor(next).join(" ")}`));
+    load().then((ready) => {
+      const follows = ready ? ready.headlinesOf({ table, names, record: next }).join(" ") : NOT_LOADED;
+      announce(plain(`${what} ${follows}`));
+    });
   };
   const begin = (next: TableRecord, what: string) => {
     measureFrom(next);
@@ -63,7 +61,7 @@ export default function RecordAndConclusion({ table: json, given, tests, names }
 
   return (
     <>
-      <section class="step" aria-labelledby="record">
+      <section class="step" aria-labelledby="record" onPointerOver={load} onFocusIn={load}>
         <h2 id="record">
           Record <small>change what was seen; the conclusion follows</small>
         </h2>
@@ -88,48 +86,7 @@ export default function RecordAndConclusion({ table: json, given, tests, names }
             {changes > 0 && before !== given && `Your own record: ${done} of ${places.length} filled in.`}
           </span>
         </div>
-        {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable with the keyboard */}
-        <section class="scroll" aria-label="The record" tabIndex={0}>
-          <table class="record">
-            <thead>
-              <tr>
-                <th scope="col">Test</th>
-                {letters.map((sample) => (
-                  <th scope="col" key={sample}>
-                    {sample}
-                  </th>
-                ))}
-              </tr>
-            </thead>
-            <tbody>
-              {table.cells.map((cell, index) => (
-                <tr key={cell.id}>
-                  <th scope="row">
-                    <b>{cell.id}</b> <Words of={tests[index]} />
-                  </th>
-                  {letters.map((sample) => (
-                    <td key={sample} data-head={sample}>
-                      {cell.samples.includes(sample) ? (
-                        <div>
-                          <Cell
-                            cell={cell}
-                            sample={sample}
-                            reading={record[sample]?.[cell.id]}
-                            before={before[sample]?.[cell.id]}
-                            awake={awake}
-                            onChange={(reading) => change(sample, cell, reading)}
-                          />
-                        </div>
-                      ) : (
-                        <span class="soft">not asked</span>
-                      )}
-                    </td>
-                  ))}
-                </tr>
-              ))}
-            </tbody>
-          </table>
-        </section>
+        <RecordTable table={table} tests={tests} record={record} before={before} awake={awake} onChange={change} />
       </section>
       <section class="step" aria-labelledby="conclude">
         <h2 id="conclude">
@@ -138,20 +95,14 @@ export default function RecordAndConclusion({ table: json, given, tests, names }
         <p class="vh" aria-live="polite">
           {news}
         </p>
-        {done === 0 && (
-          <p>
-            <b>Nothing is recorded yet.</b> This is what the paper alone leaves open. Enter what you saw, and every ion
-            that does not fit is struck out.
-          </p>
+        {changes > 0 && !reasoning && (
+          <p class={failed ? "caution" : "soft"}>{failed ? NOT_LOADED : "Working it out …"}</p>
         )}
-        <ConclusionPanel
-          table={table}
-          names={names}
-          record={record}
-          conclusion={conclusion}
-          headlines={headlinesFor(record, conclusion)}
-        />
+        {changes > 0 && reasoning ? <reasoning.Conclusion table={table} names={names} record={record} /> : conclusion}
       </section>
     </>
   );
 }
+
+const NOT_LOADED =
+  "The conclusion could not be fetched, so the one below is still that of the walkthrough. Your record is kept: check the connection and change it again.";
