@@ -1,7 +1,8 @@
 /** From a trace to the observation a person would record, with every reading that is acceptable, and the events behind it. */
 import { SLOW_SOLIDS, SOLID_TO_SOLID } from "../constants/kinetic-gates.ts";
 import { VISIBILITY } from "../constants/visibility.ts";
-import { type Observation, sameColour } from "../practical.ts";
+import { sameColour } from "../practical/same-colour.ts";
+import type { Observation } from "../practical.ts";
 import { eventsOf } from "./events.ts";
 import { limewaterReadings } from "./limewater.ts";
 import type { Prediction } from "./prediction.ts";

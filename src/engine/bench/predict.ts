@@ -1,7 +1,8 @@
 /** A salt taken through a procedure: what would be recorded at every test. */
 import { TEMPERATURE } from "../constants/kinetic-gates.ts";
 import type { Solver } from "../equilibrium/solve.ts";
-import { type Cell, cellsOf, type Part, type Procedure } from "../practical.ts";
+import { cellsOf } from "../practical/cells.ts";
+import type { Cell, Part, Procedure } from "../practical.ts";
 import { type BenchTube, carryOutTest, type Hand } from "./carry-out-test.ts";
 import { observe } from "./observe.ts";
 import type { Prediction } from "./prediction.ts";

@@ -5,7 +5,10 @@
 import { z } from "zod";
 import { type Colour, colour } from "./colour.ts";
 import { dispatch } from "./dispatch.ts";
+import { GAS_EVIDENCE, GASES, type Gas } from "./gases.ts";
 import { describe } from "./quantity.ts";
+
+export { GAS_EVIDENCE, GASES, type Gas } from "./gases.ts";
 
 /** A solid that appears during the test. `slight`: a faint cloudiness near the limit of sight. */
 export interface Precipitate {
@@ -23,10 +26,6 @@ export interface GasSeen {
   /** What showed it: a key of GAS_EVIDENCE. */
   evidence: string;
 }
-
-/** Gases a school practical tests for. */
-export const GASES = ["NH3", "CO2", "SO2", "H2", "O2", "Cl2", "NO2", "HCl", "H2O"] as const;
-export type Gas = (typeof GASES)[number];
 
 /**
  * One observation. A field that is absent was not looked at and says nothing, except that `none: true` says that nothing changed.
@@ -62,22 +61,6 @@ const precipitate = dispatch<Precipitate | false>((input) => {
   if (isGroup(input)) return z.strictObject({ colour, amount: z.enum(["plain", "slight"]).default("plain") });
   return colour.transform((name): Precipitate => ({ colour: name, amount: "plain" }));
 });
-
-/** The usual evidence for each gas: the words credited when an author gives only the formula. Sources: boards' gas tables. */
-export const GAS_EVIDENCE: Record<Gas, string> = {
-  NH3: "damp red litmus turns blue",
-  CO2: "limewater turns milky",
-  SO2: "acidified manganate(VII) paper turns from purple to colourless",
-  H2: "lighted splint gives a squeaky pop",
-  O2: "glowing splint relights",
-  Cl2: "damp litmus is bleached",
-  NO2: "brown gas",
-  HCl: "damp blue litmus turns red",
-  H2O: "anhydrous copper(II) sulfate turns blue",
-};
-
-/** What more gas does to clouded limewater when it is led through in excess. */
-export const CLEARS_AGAIN = "limewater turns milky, then clear in excess";
 
 const gasName = z.enum(GASES, {
   error: (issue) => `found ${describe(issue.input)}, expected one of ${GASES.join(", ")}`,

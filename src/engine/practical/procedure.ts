@@ -1,7 +1,10 @@
 /** What the paper tells the reader to do: parts, each with fresh portions of the samples, and tests done one after the other in them. */
 import { z } from "zod";
+import { ROMAN } from "./cells.ts";
 import { describe } from "./quantity.ts";
 import { step } from "./step.ts";
+
+export { type Cell, cellsOf } from "./cells.ts";
 
 const label = (what: string, pattern: RegExp, example: string) =>
   z
@@ -10,8 +13,6 @@ const label = (what: string, pattern: RegExp, example: string) =>
 
 /** A sample's letter: "P", "X1". */
 export const sampleLabel = label("a sample letter", /^[A-Z][A-Z0-9]?$/, "P");
-
-const ROMAN = ["i", "ii", "iii", "iv", "v", "vi", "vii", "viii", "ix", "x", "xi", "xii"] as const;
 
 const test = z.strictObject({
   label: z
@@ -38,25 +39,3 @@ export type Part = z.infer<typeof part>;
 
 export const procedure = z.array(part).min(1, { error: "expected at least one part" });
 export type Procedure = z.infer<typeof procedure>;
-
-/** One line of the record, with its place in the procedure. */
-export interface Cell {
-  /** "a(ii)", or "b" when part b has one test. */
-  id: string;
-  part: Part;
-  test: Test;
-  /** Place of the test within its part, from 0. */
-  index: number;
-}
-
-/** The lines of the record in the order of the paper. */
-export function cellsOf(parts: Procedure): Cell[] {
-  return parts.flatMap((of) =>
-    of.tests.map((one, index) => ({
-      id: of.tests.length === 1 ? of.label : `${of.label}(${one.label ?? ROMAN[index]})`,
-      part: of,
-      test: one,
-      index,
-    })),
-  );
-}

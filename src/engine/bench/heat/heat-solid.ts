@@ -1,6 +1,7 @@
 /** A solid heated dry in a hard-glass tube: what comes off, what is left, what it looks like. */
 import { BURNER, CRACKLES, type Heating, MELTING_POINTS, NOT_HEATED } from "../../constants/heating.ts";
-import { type Colour, GASES, type Gas } from "../../practical.ts";
+import { GASES } from "../../practical/gases.ts";
+import type { Colour, Gas } from "../../practical.ts";
 import { RECOMBINES } from "./ammonium.ts";
 import { type Change, type Course, courseOf } from "./course.ts";
 import { rowOf } from "./figures.ts";

@@ -1,0 +1,21 @@
+/** The gases of a school practical, and what shows each. Apart from the schemas, for the bench runs without zod. */
+
+/** Gases a school practical tests for. */
+export const GASES = ["NH3", "CO2", "SO2", "H2", "O2", "Cl2", "NO2", "HCl", "H2O"] as const;
+export type Gas = (typeof GASES)[number];
+
+/** The usual evidence for each gas: the words credited when an author gives only the formula. Sources: boards' gas tables. */
+export const GAS_EVIDENCE: Record<Gas, string> = {
+  NH3: "damp red litmus turns blue",
+  CO2: "limewater turns milky",
+  SO2: "acidified manganate(VII) paper turns from purple to colourless",
+  H2: "lighted splint gives a squeaky pop",
+  O2: "glowing splint relights",
+  Cl2: "damp litmus is bleached",
+  NO2: "brown gas",
+  HCl: "damp blue litmus turns red",
+  H2O: "anhydrous copper(II) sulfate turns blue",
+};
+
+/** What more gas does to clouded limewater when it is led through in excess. */
+export const CLEARS_AGAIN = "limewater turns milky, then clear in excess";
