@@ -1,12 +1,12 @@
 /** All that a walkthrough page shows of one practical, computed at build. */
 import type { Borderline } from "../engine/bench/borderline.ts";
 import type { Interference } from "../engine/bench/interference.ts";
+import type { NamedCurve } from "../engine/bench/named-curve.ts";
 import type { Prediction } from "../engine/bench/prediction.ts";
 import type { PredictionTable, TableRecord } from "../engine/bench/prediction-table.ts";
 import type { Conclusion, Purpose } from "../engine/deduction/conclusion.ts";
 import type { BenchPlan } from "../engine/planning/bench-plan.ts";
 import type { Practical } from "../engine/practical.ts";
-import type { NamedCurve } from "./curves.ts";
 
 /** A kinetic gate that acts in this practical: what happens, or comes slowly, within the minutes of a test. */
 export interface NamedGate {

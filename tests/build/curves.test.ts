@@ -1,7 +1,7 @@
 /** Which curves a practical gets, and that their words agree with school chemistry. */
 import { describe, expect, test } from "vitest";
 import { curvesOf } from "../../src/build/curves.ts";
-import { tellCurve } from "../../src/components/carry-out/curve-words.ts";
+import { tellCurve } from "../../src/components/carry-out/curve/curve-words.ts";
 import { createSolver } from "../../src/engine/equilibrium/solve.ts";
 import { practical } from "../../src/engine/practical.ts";
 

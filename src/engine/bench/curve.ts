@@ -46,7 +46,7 @@ const MAIN = 0.05;
 /** Points to a drop. */
 const POINTS_PER_DROP = 2;
 
-type Addition = Extract<Step, { do: "add" }>;
+export type Addition = Extract<Step, { do: "add" }>;
 const isLiquid = (step: Step): step is Addition => step.do === "add" && !("pieces" in step.amount);
 const HELD: readonly Step["do"][] = ["shake", "test gas", "lead through", "indicator"];
 const isHeld = (step: Step): boolean => HELD.includes(step.do);
@@ -55,6 +55,10 @@ const sameReagent = (a: Addition, b: Addition): boolean =>
 
 /** The last addition of a liquid in the test: its place among the steps, or -1. */
 const lastLiquid = (part: Part, test: number): number => part.tests[test].steps.findLastIndex(isLiquid);
+
+/** The last addition of a liquid in the test, the one its curve follows; undefined when it adds none. */
+export const additionOf = (part: Part, test: number): Addition | undefined =>
+  part.tests[test].steps[lastLiquid(part, test)] as Addition | undefined;
 
 /**
  * The test in which the addition began: the test itself, or an earlier one whose last step added the same reagent, when nothing but that

@@ -1,6 +1,6 @@
 // Reaches the browser with every island, so it stays at the level of one regular expression and imports nothing.
 
-type Style = {
+export type Style = {
   readonly subscript: (digits: string) => string;
   readonly superscript: (charge: string) => string;
   readonly plain: (text: string) => string;
@@ -8,17 +8,16 @@ type Style = {
 
 /** In order: a state with a form; water of crystallisation; a charge; any other number. No lookbehind: old tablets lack it. */
 const PARTS = /\((s|l|g|aq), ?[^()]*\)|[*.]((?:\d+(?:\.\d+)?)?)(?=[A-Z([])|(\^\d*)?([+-])(?=$|[\s(])|(\d+)/g;
-const COEFFICIENT = /^(?:\d+\/\d+|\d+(?:\.\d+)?)/;
 
 const MINUS = "\u2212";
 
-const unicode: Style = {
+export const unicode: Style = {
   subscript: (digits) => digits.replace(/\d/g, (digit) => String.fromCharCode(0x2080 + Number(digit))),
   superscript: (charge) => charge.replace(/./g, (sign) => "⁰¹²³⁴⁵⁶⁷⁸⁹⁺⁻"["0123456789+-".indexOf(sign)]),
   plain: (text) => text,
 };
 
-const html: Style = {
+export const html: Style = {
   subscript: (digits) => `<sub>${digits}</sub>`,
   superscript: (charge) => `<sup>${charge.replace("-", MINUS)}</sup>`,
   plain: (text) => text.replace(/[&<>"']/g, (sign) => `&#${sign.charCodeAt(0)};`),
@@ -42,17 +41,8 @@ export function toHtml(formula: string): string {
   return typeset(formula, html);
 }
 
-/** A whole equation: coefficients kept, ` -> ` and ` = ` as an arrow. */
-export function equationToUnicode(equation: string): string {
-  return typesetEquation(equation, unicode);
-}
-
-/** A whole equation as HTML: coefficients kept, ` -> ` and ` = ` as an arrow. */
-export function equationToHtml(equation: string): string {
-  return typesetEquation(equation, html);
-}
-
-function typeset(formula: string, style: Style): string {
+/** A formula in a style. */
+export function typeset(formula: string, style: Style): string {
   let result = "";
   let done = 0;
   for (const match of formula.matchAll(PARTS)) {
@@ -67,16 +57,4 @@ function typeset(formula: string, style: Style): string {
     done = match.index + whole.length;
   }
   return result + style.plain(formula.slice(done));
-}
-
-function typesetEquation(equation: string, style: Style): string {
-  return equation
-    .replace(/, ?[^(),]*\)/g, ")") // the form of a solid may hold spaces, and the words are parted at spaces next
-    .split(" ")
-    .map((word) => {
-      if (word === "->" || word === "=") return "→";
-      const coefficient = COEFFICIENT.exec(word)?.[0] ?? "";
-      return coefficient + typeset(word.slice(coefficient.length), style);
-    })
-    .join(" ");
 }

@@ -1,7 +1,7 @@
 import { parse as parseHtml } from "node-html-parser";
 import { expect, test } from "vitest";
 import { findEquations } from "../../../src/build/equations/find-equations.ts";
-import { equationToHtml } from "../../../src/engine/formula/typeset.ts";
+import { equationToHtml } from "../../../src/engine/formula/typeset-equation.ts";
 import { sourceFiles } from "../../architecture/source-files.ts";
 import { fenceHtml } from "./highlighter.ts";
 

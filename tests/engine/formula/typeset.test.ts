@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
-import { equationToHtml, equationToUnicode, toHtml, toUnicode } from "../../../src/engine/formula/typeset.ts";
+import { toHtml, toUnicode } from "../../../src/engine/formula/typeset.ts";
+import { equationToHtml, equationToUnicode } from "../../../src/engine/formula/typeset-equation.ts";
 
 test.each([
   ["Cu^2+", "Cu²⁺", "Cu<sup>2+</sup>"],

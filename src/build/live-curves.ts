@@ -1,0 +1,106 @@
+/** The curves of a practical as their page needs them: the curve as the paper has it, and what a reader may change. */
+import { cannotBe, pairsOf } from "../engine/bench/allowed-salts.ts";
+import type { CurveChange, CurveSource } from "../engine/bench/changed-curve.ts";
+import { additionOf } from "../engine/bench/curve.ts";
+import type { NamedCurve } from "../engine/bench/named-curve.ts";
+import { ionsOf } from "../engine/bench/salt.ts";
+import { reagents } from "../engine/constants/reagents.ts";
+import type { Solver } from "../engine/equilibrium/solve.ts";
+import { saltName } from "../engine/formula/ion-name.ts";
+import { cellsOf, type Part, type Practical, type Sample } from "../engine/practical.ts";
+import { curvesOf } from "./curves.ts";
+
+/** Strengths from which a reader may choose, mol/dm3. */
+export interface StrengthRange {
+  from: number;
+  to: number;
+}
+
+export interface LiveCurve {
+  /** As the paper has it. */
+  curve: NamedCurve;
+  source: CurveSource;
+  /** The paper's own salt and strengths. */
+  own: CurveChange;
+  /** Salts to choose from: those the paper allows and that can be such a sample. */
+  salts: { formula: string; name: string }[];
+  /** Absent when a solid is taken. */
+  sampleRange?: StrengthRange;
+  reagent: {
+    name: string;
+    /** Absent where it has no strength to choose. */
+    range?: StrengthRange;
+  };
+}
+
+/** Strengths of a sample that a school might make up, mol/dm3. Common practice, no source. */
+const SAMPLE_RANGE: StrengthRange = { from: 0.02, to: 0.5 };
+
+/**
+ * In the order of the paper.
+ * @throws what the engine throws for a procedure it cannot carry out
+ */
+export function liveCurves(practical: Practical, solve: Solver): LiveCurve[] {
+  return curvesOf(practical, solve).flatMap((curve) => {
+    const sample = practical.samples.find(({ label }) => label === curve.sample);
+    const cell = cellsOf(practical.parts).find(({ id }) => id === curve.cells.at(-1));
+    const own = sample && ionsOf(sample.salt);
+    if (!cell || !own) return [];
+    const { part, index: test } = cell;
+    const molPerDm3 = takesSolution(part) ? sample.concentration?.molPerDm3 : undefined;
+    const reagent = reagentOf(part, test, curve.reagent);
+    return [
+      {
+        curve: rounded(curve),
+        source: { sample: sample.label, given: sample.given, part, test },
+        own: {
+          salt: own.formula,
+          ...(molPerDm3 !== undefined && { molPerDm3 }),
+          ...(reagent.molPerDm3 !== undefined && { reagentMolPerDm3: reagent.molPerDm3 }),
+        },
+        salts: saltsFor(practical, sample, solve),
+        ...(molPerDm3 !== undefined && { sampleRange: reaching(SAMPLE_RANGE, molPerDm3) }),
+        reagent: { name: reagent.name, ...(reagent.range && { range: reagent.range }) },
+      },
+    ];
+  });
+}
+
+const takesSolution = ({ tests }: Part): boolean =>
+  tests.some(({ steps }) => steps.some((step) => step.do === "take" && "volume" in step));
+
+function saltsFor({ paper }: Practical, sample: Sample, solve: Solver): LiveCurve["salts"] {
+  return pairsOf(paper)
+    .filter((salt) => cannotBe(salt, sample, solve) === undefined)
+    .map(({ formula, cation, anion }) => ({ formula, name: saltName(cation, anion) }));
+}
+
+function reagentOf(part: Part, test: number, id: string): LiveCurve["reagent"] & { molPerDm3?: number } {
+  const row = reagents.find((one) => one.id === id);
+  const name = row?.name ?? id;
+  const molPerDm3 = additionOf(part, test)?.at?.molPerDm3 ?? row?.concentration ?? undefined;
+  if (!row?.range || molPerDm3 === undefined) return { name };
+  const [from, to] = row.range;
+  return { name, molPerDm3, range: reaching({ from, to }, molPerDm3) };
+}
+
+/** The range, made wide enough for the paper's own strength. */
+const reaching = ({ from, to }: StrengthRange, own: number): StrengthRange => ({
+  from: Math.min(from, own),
+  to: Math.max(to, own),
+});
+
+/** Figures kept of each amount: the picture shows three. */
+const FIGURES = 4;
+
+/** Without the figures nobody sees, which would weigh on the page. */
+function rounded(curve: NamedCurve): NamedCurve {
+  const short = (values: readonly number[]) => values.map((value) => Number(value.toPrecision(FIGURES)));
+  return {
+    ...curve,
+    x: short(curve.x),
+    total: short(curve.total),
+    others: short(curve.others),
+    series: curve.series.map((one) => ({ ...one, mol: short(one.mol) })),
+  };
+}

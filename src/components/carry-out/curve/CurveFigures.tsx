@@ -1,0 +1,52 @@
+import type { NamedCurve } from "../../../engine/bench/named-curve.ts";
+import { Words } from "../../Words.tsx";
+import { percent, rowsOf, shortName } from "./read-out.ts";
+
+/** The figures behind a curve, every few drops. */
+export function CurveFigures({ of: curve, drop }: { of: NamedCurve; drop: number }) {
+  const rows = rowsOf(curve, drop);
+  const hasOthers = rows.some(({ others }) => percent(others) !== "0 %");
+  return (
+    <details>
+      <summary>
+        The figures
+        <span class="vh">
+          {" "}
+          of {curve.sample}, {curve.cells.join(" and ")}
+        </span>
+      </summary>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable with the keyboard */}
+      <section class="scroll" aria-label={`Figures of ${curve.sample}, ${curve.cells.join(" and ")}`} tabIndex={0}>
+        <table class="figures">
+          <caption>
+            Part of the <Words of={curve.ionName} /> in each
+          </caption>
+          <thead>
+            <tr>
+              <th scope="col">drops</th>
+              <th scope="col">cm³</th>
+              {curve.series.map((one) => (
+                <th scope="col" key={one.id}>
+                  <Words of={shortName(one, curve.series)} />
+                </th>
+              ))}
+              {hasOthers && <th scope="col">other</th>}
+            </tr>
+          </thead>
+          <tbody>
+            {rows.map(({ cm3, drops, parts, others }) => (
+              <tr key={drops}>
+                <th scope="row">{drops}</th>
+                <td>{Number(cm3.toFixed(2))}</td>
+                {curve.series.map((one, n) => (
+                  <td key={one.id}>{percent(parts[n])}</td>
+                ))}
+                {hasOthers && <td>{percent(others)}</td>}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </section>
+    </details>
+  );
+}

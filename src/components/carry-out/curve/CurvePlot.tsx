@@ -1,0 +1,82 @@
+import type { NamedCurve } from "../../../engine/bench/named-curve.ts";
+import { plain } from "../../sentence.ts";
+import { curveTitle, tellCurve } from "./curve-words.ts";
+import { drawnTo, FLOOR, HEIGHT, LEFT, pathOf, RIGHT, stylesOf, TOP, ticksTo, WIDTH } from "./plot-lines.ts";
+
+interface Props {
+  of: NamedCurve;
+  id: string;
+  /** Name of the reagent. */
+  reagent: string;
+  /** Volume a reader looks at, cm3. */
+  at: number;
+  /** The reader points at a volume, cm3; it may lie off the axis. */
+  onPoint(cm3: number): void;
+}
+
+/** Where an ion is while a reagent is added. */
+export function CurvePlot({ of: curve, id, reagent, at, onPoint }: Props) {
+  const xMost = drawnTo(curve);
+  const yMost = Math.max(...curve.total) * 1000;
+  const px = (cm3: number) => LEFT + ((RIGHT - LEFT) * cm3) / xMost;
+  const py = (mmol: number) => FLOOR - ((FLOOR - TOP) * mmol) / yMost;
+  const styles = stylesOf(curve.series);
+  const drawn = curve.x.findIndex((cm3) => cm3 >= xMost - 1e-9);
+  const path = (mol: readonly number[]) =>
+    pathOf(mol.slice(0, drawn + 1).map((held, n) => [px(curve.x[n]), py(held * 1000)]));
+  const point = (event: PointerEvent) => {
+    const { left, width } = (event.currentTarget as SVGElement).getBoundingClientRect();
+    onPoint(((((event.clientX - left) / width) * WIDTH - LEFT) / (RIGHT - LEFT)) * xMost);
+  };
+  return (
+    <svg
+      class="plot"
+      viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
+      role="img"
+      aria-labelledby={`${id}-t ${id}-d`}
+      onPointerDown={point}
+      onPointerMove={point}
+    >
+      <title id={`${id}-t`}>{plain(curveTitle(curve, reagent))}</title>
+      <desc id={`${id}-d`}>
+        {plain(
+          tellCurve(curve, reagent)
+            .map(({ says }) => says)
+            .join(" "),
+        )}
+      </desc>
+      {ticksTo(yMost).map((mmol) => (
+        <g key={`y${mmol}`}>
+          <path class="grid" d={`M${LEFT} ${Math.round(py(mmol))}H${RIGHT}`} />
+          <text class="left" x={LEFT - 10} y={Math.round(py(mmol)) + 8}>
+            {mmol}
+          </text>
+        </g>
+      ))}
+      {ticksTo(xMost).map((cm3) => (
+        <text class="mid" key={`x${cm3}`} x={Math.round(px(cm3))} y={FLOOR + 28}>
+          {cm3}
+        </text>
+      ))}
+      {curve.ends.slice(0, -1).map(({ test, x }, n) => (
+        <g key={`t${test}`}>
+          <path class="end" d={`M${Math.round(px(x))} ${TOP}V${FLOOR}`} />
+          <text class="mid" x={Math.round(px(x))} y={TOP - 8}>
+            end of {curve.cells[n]}
+          </text>
+        </g>
+      ))}
+      <path class="axis" d={`M${LEFT} ${TOP}V${FLOOR}H${RIGHT}`} />
+      {curve.series.map(({ id: species, mol }, n) => (
+        <path key={species} class={styles[n]} d={path(mol)} />
+      ))}
+      {at > 0 && <path class="looking" d={`M${Math.round(px(at))} ${TOP}V${FLOOR}`} />}
+      <text class="mid" x={(LEFT + RIGHT) / 2} y={HEIGHT - 14}>
+        cm³ of {reagent} added
+      </text>
+      <text class="mid" transform={`translate(24 ${(TOP + FLOOR) / 2}) rotate(-90)`}>
+        mmol of {plain(curve.ionName)}
+      </text>
+    </svg>
+  );
+}

@@ -1,0 +1,57 @@
+import type { StrengthRange } from "../../../build/live-curves.ts";
+import { plain } from "../../sentence.ts";
+import { stopsApart } from "./strength.ts";
+
+interface Props {
+  id: string;
+  /** What is this strong: "sample R". */
+  of: string;
+  range: StrengthRange;
+  /** As typed. */
+  text: string;
+  /** Last strength that could be read, mol/dm3. */
+  value: number;
+  fault: string | undefined;
+  awake: boolean;
+  onType(text: string): void;
+  /** The reader has done typing. */
+  onDone(): void;
+}
+
+/** The strength of a solution: typed as a figure, or slid to. */
+export function Strength({ id, of, range, text, value, fault, awake, onType, onDone }: Props) {
+  return (
+    <div class="strength">
+      <label for={id}>Strength of {of}, mol/dm³</label>
+      <div>
+        <input
+          id={id}
+          type="text"
+          inputmode="decimal"
+          autocomplete="off"
+          disabled={!awake}
+          value={text}
+          aria-invalid={fault !== undefined}
+          aria-describedby={`${id}-fault`}
+          onInput={({ currentTarget }) => onType(currentTarget.value)}
+          onChange={onDone}
+        />
+        <input
+          type="range"
+          aria-label={`Strength of ${of}, slider`}
+          aria-valuetext={`${value} mol/dm³`}
+          autocomplete="off"
+          disabled={!awake}
+          min={range.from}
+          max={range.to}
+          step={stopsApart(range)}
+          value={value}
+          onInput={({ currentTarget }) => onType(currentTarget.value)}
+        />
+      </div>
+      <p id={`${id}-fault`} class="small clash" aria-live="polite">
+        {fault && `Not drawn: ${plain(fault)}.`}
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,109 @@
+/** What a curve shows, in sentences: why the precipitate appears, and why it goes or stays. */
+import type { CurveChange } from "../../../engine/bench/changed-curve.ts";
+import type { NamedCurve } from "../../../engine/bench/named-curve.ts";
+import { capital, list } from "../../sentence.ts";
+import { withForm } from "../event-words.ts";
+
+export interface Told {
+  says: string;
+  /** Balanced, mhchem. */
+  equation?: string;
+}
+
+type Series = NamedCurve["series"][number];
+
+/** Less of the ion than this is none to the eye. */
+const TRACE = 0.01;
+/** Parts of a precipitate that must go to be told at all, and to be told as seen: below the second the predictions speak of no event. */
+const GOES = 0.05;
+const SEEN_TO_GO = 0.25;
+
+export const volume = (cm3: number): string => `${Number(cm3.toFixed(2))} cm3`;
+const percent = (part: number): string => (part > 0.995 ? "all" : `${Math.round(part * 100)} %`);
+
+/** A solid with its form, a dissolved species as it is. */
+export const speciesName = ({ id, kind }: Pick<Series, "id" | "kind">): string =>
+  kind === "solid" ? withForm(id) : id;
+
+/** "R, a(i) and a(ii): zinc as aqueous sodium hydroxide is added". */
+export const curveTitle = (curve: NamedCurve, reagent: string): string =>
+  `${curve.sample}, ${list(curve.cells)}: ${curve.ionName} as ${reagent} is added`;
+
+/** "0.1 mol/dm3 ZnSO4 with 1 mol/dm3 aqueous sodium hydroxide"; without a strength where a solid is taken or the reagent has none. */
+export const madeUpOf = ({ salt, molPerDm3, reagentMolPerDm3 }: CurveChange, reagent: string): string =>
+  `${strong(molPerDm3)}${salt} with ${strong(reagentMolPerDm3)}${reagent}`;
+
+const strong = (molPerDm3: number | undefined) => (molPerDm3 === undefined ? "" : `${molPerDm3} mol/dm3 `);
+
+/** Anchor of a curve on its page. */
+export const curveId = ({ sample, cells }: Pick<NamedCurve, "sample" | "cells">): string =>
+  `${sample}-${(cells.at(-1) ?? "").replace(/[()]/g, "")}`;
+
+/** The story of every solid of the curve, in the order of the lines; without any, of what stays dissolved. */
+export function tellCurve(curve: NamedCurve, reagent: string): Told[] {
+  const solids = curve.series.filter(({ kind }) => kind === "solid");
+  return solids.length > 0
+    ? solids.flatMap((solid) => tellSolid(solid, curve, reagent))
+    : [tellDissolved(curve, reagent)];
+}
+
+/** A species that holds less than a twentieth of the ion all along has no line, and there a little of the ion may still be solid. */
+function tellDissolved(curve: NamedCurve, reagent: string): Told {
+  const { ionName: ion, forms } = curve;
+  const from = mostAt(curve, 0)?.id;
+  const to = mostAt(curve, curve.x.length - 1)?.id;
+  const turns = from !== to && from && to ? ` ${capital(reagent)} turns ${from} into ${to}.` : "";
+  if (Object.keys(forms).length === 0) return { says: `No precipitate appears: the ${ion} stays dissolved.${turns}` };
+  return { says: `Less than a twentieth of the ${ion} is ever in a precipitate.${turns}` };
+}
+
+/** The species other than `besides` that holds most of the ion at a point. */
+const mostAt = ({ series }: NamedCurve, n: number, besides?: Series): Series | undefined =>
+  series.filter((one) => one !== besides).toSorted((a, b) => b.mol[n] - a.mol[n])[0];
+
+/** The species that becomes the solid: of those that hold the ion, the one the equation starts from. */
+function reactantOf(solid: Series, curve: NamedCurve): Series | undefined {
+  const [left = ""] = (curve.forms[solid.id] ?? "").split(" -> ");
+  const terms = left.split(" + ").map((term) => term.replace(/^[\d./]+ /, ""));
+  const holders = curve.series.filter(({ id }) => terms.includes(id) || terms.includes(`${id}(aq)`));
+  return holders.toSorted((a, b) => b.mol[0] - a.mol[0])[0] ?? mostAt(curve, 0, solid);
+}
+
+function tellSolid(solid: Series, curve: NamedCurve, reagent: string): Told[] {
+  const { x, total } = curve;
+  const last = x.length - 1;
+  const share = solid.mol.map((held, n) => (total[n] > 0 ? held / total[n] : 0));
+  const peak = share.indexOf(Math.max(...share));
+  const what = withForm(solid.id);
+  const ion = curve.ionName;
+  const told: Told[] = [];
+  if (share[0] < TRACE) {
+    const from = reactantOf(solid, curve);
+    told.push({
+      says: `${capital(reagent)} turns ${from ? speciesName(from) : `the ${ion}`} into ${what}, which hardly dissolves: a precipitate appears. At ${volume(x[peak])} it holds ${percent(share[peak])} of the ${ion}, its most.`,
+      equation: curve.forms[solid.id],
+    });
+  } else told.push({ says: `At the start ${percent(share[0])} of the ${ion} is in the precipitate, ${what}.` });
+  const end = mostAt(curve, last, solid);
+  const to = end ? speciesName(end) : "other species";
+  const gone = share.findIndex((part, n) => n > peak && part < TRACE);
+  const kept = share[last] / share[peak];
+  if (kept > 1 - GOES) {
+    if (peak < last - 1) told.push({ says: `More ${reagent} does not dissolve it: the precipitate remains.` });
+  } else if (kept > 1 - SEEN_TO_GO) {
+    told.push({
+      says: `More ${reagent} takes a little of it, ${percent(1 - kept)}, into ${to}; the eye sees the precipitate remain.`,
+    });
+  } else {
+    const how = end?.kind === "solid" ? "another solid" : "which stays dissolved: the precipitate goes";
+    const left =
+      gone < 0
+        ? `At the end ${percent(share[last])} of the ${ion} is still in it.`
+        : `From ${volume(x[gone])} on there is none left.`;
+    told.push({
+      says: `More ${reagent} turns ${what} into ${to}, ${how}. ${left}`,
+      equation: curve.dissolves[solid.id],
+    });
+  }
+  return told;
+}

@@ -1,0 +1,74 @@
+/** The curve a reader asks for: of another salt, or with another strength of the sample or of the reagent. */
+import type { Solver } from "../equilibrium/solve.ts";
+import { saltName } from "../formula/ion-name.ts";
+import type { Part, Sample } from "../practical.ts";
+import { cannotBe, type Form } from "./allowed-salts.ts";
+import { asSample } from "./as-sample.ts";
+import { additionOf } from "./curve.ts";
+import { type NamedCurve, namedCurve } from "./named-curve.ts";
+import { ionsOf } from "./salt.ts";
+import { NoEquilibrium } from "./tube.ts";
+
+/** Where a curve stands in its practical. */
+export interface CurveSource {
+  /** Letter of the sample. */
+  sample: string;
+  given: Sample["given"];
+  part: Part;
+  /** Place in the part of the test in which the curve ends. */
+  test: number;
+}
+
+/** What a reader may choose. */
+export interface CurveChange {
+  /** One cation and one anion, mhchem, without water of crystallisation. */
+  salt: string;
+  /** Strength of the sample solution, mol/dm3; absent when a solid is taken. */
+  molPerDm3?: number;
+  /** Strength of the reagent, mol/dm3; absent where it has none, as water. */
+  reagentMolPerDm3?: number;
+}
+
+/** The curve, or why there is none: half a sentence with the engine's figure, formulas in mhchem notation. */
+export type ChangedCurve = { curve: NamedCurve } | { refused: string };
+
+/**
+ * Draws the curve anew. A salt that cannot be such a sample, a test the engine cannot follow and a mixture it cannot solve are refused.
+ * @throws RangeError when the salt is not made of one known cation and one known anion
+ */
+export function changedCurve(source: CurveSource, change: CurveChange, solve: Solver): ChangedCurve {
+  const salt = ionsOf(change.salt);
+  if (!salt) throw new RangeError(`found the salt "${change.salt}", expected one known cation and one known anion`);
+  const form: Form = {
+    given: source.given,
+    ...(change.molPerDm3 !== undefined && { concentration: { molPerDm3: change.molPerDm3 } }),
+  };
+  const name = saltName(salt.cation, salt.anion);
+  try {
+    const reason = cannotBe(salt, form, solve);
+    if (reason !== undefined) return { refused: reason };
+    const part = withReagentAt(source.part, source.test, change.reagentMolPerDm3);
+    const found = namedCurve({ sample: source.sample, salt: asSample(salt, form) }, part, source.test, solve);
+    return found ? { curve: found } : { refused: `the engine cannot follow ${name} through this test` };
+  } catch (error) {
+    if (!(error instanceof NoEquilibrium)) throw error;
+    return { refused: `the engine finds no equilibrium for ${name} in this mixture` };
+  }
+}
+
+/** The part with another strength in the bottle that the test's last liquid comes from; the part itself when none is given. */
+function withReagentAt(part: Part, test: number, molPerDm3: number | undefined): Part {
+  const own = additionOf(part, test);
+  if (!own || molPerDm3 === undefined) return part;
+  return {
+    ...part,
+    tests: part.tests.map((one) => ({
+      ...one,
+      steps: one.steps.map((step) =>
+        step.do === "add" && step.reagent === own.reagent && step.at?.molPerDm3 === own.at?.molPerDm3
+          ? { ...step, at: { molPerDm3 } }
+          : step,
+      ),
+    })),
+  };
+}
