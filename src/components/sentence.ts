@@ -51,6 +51,3 @@ export function list(words: readonly string[], last = "and"): string {
   if (words.length < 2) return words.join("");
   return `${words.slice(0, -1).join(", ")} ${last} ${words[words.length - 1]}`;
 }
-
-/** The first letter made a capital. */
-export const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);

@@ -1,6 +1,6 @@
 /** One chemical event of a prediction as a sentence, with its numbers. */
 import type { BenchEvent } from "../../engine/bench/prediction.ts";
-import { capital } from "../sentence.ts";
+import { capital } from "../capital.ts";
 
 const figures = (value: number) => String(Number(value.toPrecision(2)));
 

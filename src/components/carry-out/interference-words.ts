@@ -2,7 +2,8 @@
 import type { Borderline, Variation } from "../../engine/bench/borderline.ts";
 import type { Interference, Misled } from "../../engine/bench/interference.ts";
 import { phrase } from "../../engine/wording/phrase.ts";
-import { capital, list } from "../sentence.ts";
+import { capital } from "../capital.ts";
+import { list } from "../sentence.ts";
 
 const figures = (value: number) => String(Number(value.toPrecision(2)));
 

@@ -1,6 +1,6 @@
 // Reaches the browser with every island, so it stays at the level of one regular expression and imports nothing.
 
-export type Style = {
+type Style = {
   readonly subscript: (digits: string) => string;
   readonly superscript: (charge: string) => string;
   readonly plain: (text: string) => string;
@@ -11,13 +11,13 @@ const PARTS = /\((s|l|g|aq), ?[^()]*\)|[*.]((?:\d+(?:\.\d+)?)?)(?=[A-Z([])|(\^\d
 
 const MINUS = "\u2212";
 
-export const unicode: Style = {
+const unicode: Style = {
   subscript: (digits) => digits.replace(/\d/g, (digit) => String.fromCharCode(0x2080 + Number(digit))),
   superscript: (charge) => charge.replace(/./g, (sign) => "⁰¹²³⁴⁵⁶⁷⁸⁹⁺⁻"["0123456789+-".indexOf(sign)]),
   plain: (text) => text,
 };
 
-export const html: Style = {
+const html: Style = {
   subscript: (digits) => `<sub>${digits}</sub>`,
   superscript: (charge) => `<sup>${charge.replace("-", MINUS)}</sup>`,
   plain: (text) => text.replace(/[&<>"']/g, (sign) => `&#${sign.charCodeAt(0)};`),
@@ -41,8 +41,7 @@ export function toHtml(formula: string): string {
   return typeset(formula, html);
 }
 
-/** A formula in a style. */
-export function typeset(formula: string, style: Style): string {
+function typeset(formula: string, style: Style): string {
   let result = "";
   let done = 0;
   for (const match of formula.matchAll(PARTS)) {

@@ -1,7 +1,8 @@
 /** What a curve shows, in sentences: why the precipitate appears, and why it goes or stays. */
 import type { CurveChange } from "../../../engine/bench/changed-curve.ts";
 import type { NamedCurve } from "../../../engine/bench/named-curve.ts";
-import { capital, list } from "../../sentence.ts";
+import { capital } from "../../capital.ts";
+import { list } from "../../sentence.ts";
 import { withForm } from "../event-words.ts";
 
 export interface Told {
