@@ -90,15 +90,18 @@ const reaching = ({ from, to }: StrengthRange, own: number): StrengthRange => ({
   to: Math.max(to, own),
 });
 
-/** Figures kept of each amount: the picture shows three. */
-const FIGURES = 4;
+/** Figures kept of each amount, and the part of the ion below which nothing is kept: the page shows whole hundredths. */
+const FIGURES = 3;
+const NOTHING = 1e-4;
 
 /** Without the figures nobody sees, which would weigh on the page. */
 function rounded(curve: NamedCurve): NamedCurve {
-  const short = (values: readonly number[]) => values.map((value) => Number(value.toPrecision(FIGURES)));
+  const least = NOTHING * Math.max(...curve.total);
+  const short = (values: readonly number[]) =>
+    values.map((value) => (value < least ? 0 : Number(value.toPrecision(FIGURES))));
   return {
     ...curve,
-    x: short(curve.x),
+    x: curve.x.map((cm3) => Number(cm3.toFixed(4))),
     total: short(curve.total),
     others: short(curve.others),
     series: curve.series.map((one) => ({ ...one, mol: short(one.mol) })),

@@ -86,7 +86,7 @@ function noSolution(salt: SimpleSalt, molPerDm3: number, solve: Solver): string 
   if (!solid || solid.gramsPerDm3 < VISIBILITY.visible.value) {
     return ruledOut(salt) ? `${name} hardly dissolves (textbook rule; no constant)` : undefined;
   }
-  const amount = `${solid.gramsPerDm3.toPrecision(2)} g/dm3`;
+  const amount = `${Number(solid.gramsPerDm3.toPrecision(2))} g/dm3`;
   const at = `${molPerDm3} mol/dm3`;
   const own = Object.keys(salt.ions).every((ion) => madeOf(solid.id, ion));
   return own

@@ -88,7 +88,7 @@ const database = compileDatabase();
 
 /**
  * The curve of the last liquid added in a test, after all earlier tests of the part. The ion followed is `ion`, or the one that makes the
- * precipitate, the sample's cation before all others; without a precipitate, the sample's cation.
+ * precipitate, the sample's cation before all others; without a precipitate, the first of them that the reagent does not bring.
  *
  * Undefined where there is nothing to follow: the test adds no liquid, or adds it to a dry solid, or comes after something the engine has no
  * chemistry for.
@@ -196,10 +196,12 @@ function chooseIon(
   const isCation = (id: string) => parseFormula(id).charge > 0;
   const own = Object.keys(salt.ions).sort((a, b) => Number(isCation(b)) - Number(isCation(a)));
   const inTube = Object.keys(before).filter((id) => !WATERY.has(id) && (before[id] ?? 0) > 0);
+  // Ammonium is not followed while ammonia goes in: who could tell one from the other?
+  const isBrought = (id: string) => [...carriersOf(id).keys()].some((carrier) => Object.hasOwn(brought, carrier));
   const candidates = [...own.filter(isCation), ...inTube.filter(isCation), ...own, ...inTube].filter(
-    (id) => !Object.hasOwn(brought, id),
+    (id) => !isBrought(id),
   );
-  return candidates.find((id) => mostSolid(id, points) >= MAIN) ?? own[0];
+  return candidates.find((id) => mostSolid(id, points) >= MAIN) ?? candidates[0] ?? own[0];
 }
 
 function follow(ion: string, points: readonly Point[]): Pick<Curve, "x" | "total" | "series" | "others"> {

@@ -22,7 +22,7 @@ async function askEngine(id: string, { source }: Live, change: CurveChange): Pro
     const { desk } = await import("./curve-desk.ts");
     return await desk.ask(id, source, change);
   } catch {
-    return { refused: "the calculation could not be loaded" };
+    return { refused: "the calculation could not be loaded, so look to the network and change something again" };
   }
 }
 
@@ -163,7 +163,7 @@ export default function LiveCurve({ of, id, drop }: Props) {
             )}
           </select>
         </label>
-        <p>
+        <p class="back">
           <button type="button" disabled={!awake || !changed} onClick={reset}>
             Back to the paper's own
           </button>{" "}

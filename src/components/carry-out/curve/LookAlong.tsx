@@ -34,6 +34,7 @@ export function LookAlong({ of: curve, reagent, drop, drops, awake, onLook }: Pr
       {/* Spoken as the value of the slider; said here again it would come twice. */}
       <p aria-hidden="true">
         <Words of={words} />
+        {drops === 0 && <span class="soft"> Slide, or use the arrow keys, to go on drop by drop.</span>}
       </p>
     </div>
   );

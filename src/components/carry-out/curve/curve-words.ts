@@ -62,12 +62,14 @@ function tellDissolved(curve: NamedCurve, reagent: string): Told {
 const mostAt = ({ series }: NamedCurve, n: number, besides?: Series): Series | undefined =>
   series.filter((one) => one !== besides).toSorted((a, b) => b.mol[n] - a.mol[n])[0];
 
-/** The species that becomes the solid: of those that hold the ion, the one the equation starts from. */
-function reactantOf(solid: Series, curve: NamedCurve): Series | undefined {
+/** The species that becomes the solid: the one of the equation that shows the ion, or else the one that holds most of it. */
+function reactantOf(solid: Series, curve: NamedCurve): string {
   const [left = ""] = (curve.forms[solid.id] ?? "").split(" -> ");
+  const bare = curve.ion.replace(/(\^\d+)?[+-]$/, "");
   const terms = left.split(" + ").map((term) => term.replace(/^[\d./]+ /, ""));
-  const holders = curve.series.filter(({ id }) => terms.includes(id) || terms.includes(`${id}(aq)`));
-  return holders.toSorted((a, b) => b.mol[0] - a.mol[0])[0] ?? mostAt(curve, 0, solid);
+  const term = terms.find((one) => one.includes(bare));
+  const line = term === undefined ? mostAt(curve, 0, solid) : curve.series.find(({ id }) => id === term);
+  return line ? speciesName(line) : (term?.replace(/\([a-z]+\)$/, "") ?? curve.ionName);
 }
 
 function tellSolid(solid: Series, curve: NamedCurve, reagent: string): Told[] {
@@ -79,9 +81,8 @@ function tellSolid(solid: Series, curve: NamedCurve, reagent: string): Told[] {
   const ion = curve.ionName;
   const told: Told[] = [];
   if (share[0] < TRACE) {
-    const from = reactantOf(solid, curve);
     told.push({
-      says: `${capital(reagent)} turns ${from ? speciesName(from) : `the ${ion}`} into ${what}, which hardly dissolves: a precipitate appears. At ${volume(x[peak])} it holds ${percent(share[peak])} of the ${ion}, its most.`,
+      says: `${capital(reagent)} turns ${reactantOf(solid, curve)} into ${what}, which hardly dissolves: a precipitate appears. At ${volume(x[peak])} it holds ${percent(share[peak])} of the ${ion}, its most.`,
       equation: curve.forms[solid.id],
     });
   } else told.push({ says: `At the start ${percent(share[0])} of the ${ion} is in the precipitate, ${what}.` });

@@ -18,6 +18,7 @@ export function drawnTo({ x, series, total, ends }: Curve): number {
   const last = x.length - 1;
   const most = Math.max(...total);
   const changes = x.findLastIndex((_, n) => series.some(({ mol }) => Math.abs(mol[n] - mol[last]) > FLAT * most));
+  if (changes < 0) return x[last];
   const needed = ROOM * Math.max(x[changes + 1], ends.at(-2)?.x ?? 0);
   return Math.min(x[last], Math.ceil(needed * 10) / 10);
 }
