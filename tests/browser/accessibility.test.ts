@@ -59,6 +59,19 @@ describe.each(["light", "dark"] as const)("what appears only on use, on %s paper
     expect(await objections(page)).toEqual([]);
   });
 
+  test("a changed curve, a strength that is none and a salt that cannot be", async () => {
+    const page = await open("practicals/lamp-room-shelf/curves/", scheme);
+    const curve = page.locator("figure.curve").first();
+    await curve.getByRole("textbox", { name: "Strength of sample R" }).fill("0.02");
+    await curve.getByRole("combobox").selectOption("Fe2(SO4)3");
+    await curve.getByText("Not drawn: water splits").waitFor();
+    await curve.getByRole("textbox", { name: "Strength of aqueous sodium hydroxide" }).fill("strong");
+    await curve.getByRole("slider", { name: /^Look along/ }).press("ArrowRight");
+    await curve.getByText('Not drawn: found "strong"').waitFor();
+    await curve.locator("summary").click();
+    expect(await objections(page)).toEqual([]);
+  });
+
   test("what the search found", async () => {
     const page = await open("search/?q=ammonia", scheme);
     await page.getByRole("status").filter({ hasText: "pages for" }).waitFor();

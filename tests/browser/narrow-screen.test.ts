@@ -44,6 +44,17 @@ test("nor does using it make a walkthrough wider", async () => {
   expect(await sideways(page)).toBe(0);
 });
 
+test("nor does changing a curve make its page wider", async () => {
+  const { page } = await openPage("practicals/lamp-room-shelf/curves/", PHONE);
+  await readToTheEnd(page);
+  const curve = page.locator("figure.curve").first();
+  await curve.getByRole("combobox").selectOption("Fe(NO3)3");
+  await curve.getByRole("heading", { name: /iron\(III\)/ }).waitFor();
+  await curve.getByRole("slider", { name: /^Look along/ }).press("ArrowRight");
+  for (const summary of await page.locator("summary").all()) await summary.click();
+  expect(await sideways(page)).toBe(0);
+});
+
 test("the measure itself notices a page that is too wide", async () => {
   const { page } = await openPage("", PHONE);
   await page.getByRole("heading", { level: 1 }).evaluate((heading) => {

@@ -1,6 +1,6 @@
 import { gzipSync } from "node:zlib";
 import { describe, expect, test } from "vitest";
-import { weigh } from "./bytes.ts";
+import { engineFile, weigh, weighEngine } from "./bytes.ts";
 import { builtSite, imaginedSite } from "./pages.ts";
 
 /** For a first visit on a slow school network; raise one only in the change that needs it, with the reason. */
@@ -16,6 +16,29 @@ test("every walkthrough stays within its budget of bytes and requests", () => {
     return kinds.map((kind) => `${page.file}: ${kind} ${weight[kind]}, budget ${BUDGET[kind]}`);
   });
   expect(over).toEqual([]);
+});
+
+/** The engine that draws a changed curve, loaded when a reader first changes one: the worker, and the page's own end of the talk. */
+const ENGINE_BUDGET = { worker: 70_000, desk: 9_000 };
+
+test("the engine in its worker stays within its budget", () => {
+  const site = builtSite();
+  expect(weighEngine(site).worker).toBeLessThanOrEqual(ENGINE_BUDGET.worker);
+  expect(weighEngine(site).desk).toBeLessThanOrEqual(ENGINE_BUDGET.desk);
+  // The schemas in their full form would come in by an import that nobody meant: 25 kB.
+  expect(site.read(engineFile(site, "curve.worker")).toString("utf8")).not.toContain("toJSONSchema");
+});
+
+test("a page of curves loads no more than a walkthrough before it is touched", () => {
+  const site = builtSite();
+  const curves = site.pages.filter(({ file }) => /^practicals\/[^/]+\/curves\/index\.html$/.test(file));
+  expect(curves.length).toBeGreaterThan(0);
+  for (const page of curves) {
+    const weight = weigh(site, page);
+    expect.soft(weight.total, page.file).toBeLessThanOrEqual(BUDGET.total);
+    expect.soft(weight.javaScript, page.file).toBeLessThanOrEqual(BUDGET.javaScript);
+    expect.soft(weight.requests, page.file).toBeLessThanOrEqual(BUDGET.requests);
+  }
 });
 
 describe("the scales themselves", () => {

@@ -3,7 +3,7 @@ import type { Curve, CurveSeries } from "../../../engine/bench/curve.ts";
 import { drawnTo } from "./plot-lines.ts";
 
 /** Less of the ion than this is left out of a sentence. */
-const TRACE = 0.005;
+const TRACE = 0.01;
 
 /** Rows of a table at most. */
 const ROWS = 13;
