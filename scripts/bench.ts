@@ -14,6 +14,7 @@
  *   other reading, or not done), both walkthroughs.
  * - `plan.medianMs`: one bench plan, both walkthroughs.
  * - `page.totalGz`, `jsGz`, `requests`: first visit to the heaviest walkthrough in a real browser: bytes on the wire, heads included.
+ * - `worker.gz`, `deskGz`: what a reader loads on first changing a curve: the engine in its worker, and the page's end of the talk.
  * - `build.seconds`, `pages`: the whole build in a process of its own, content check and search index included.
  */
 import { spawn } from "node:child_process";
@@ -30,6 +31,7 @@ import { solveLinear } from "../src/engine/equilibrium/linear-system.ts";
 import { createSolver, deduce, type Practical, phrase, planBench, tabulate } from "../src/engine/index.ts";
 import { conditionsOf, equilibriumReference, referenceDatabase, totalsOf } from "../tests/verification/equilibrium.ts";
 import { startChromium } from "./chromium.ts";
+import { weighEngine } from "./engine-weight.ts";
 import { type FirstVisit, weighFirstVisit } from "./page-weight.ts";
 import { serve } from "./serve.ts";
 
@@ -218,4 +220,7 @@ const deduction = benchDeduce(walkthroughs);
 const plan = benchPlan(walkthroughs);
 const build = await benchBuild();
 const page = await benchPage(practicals.map(({ id }) => id));
-console.log(JSON.stringify({ equilibrium, predict, deduce: deduction, plan, page, build }));
+const { worker, desk } = weighEngine(DIST);
+console.log(
+  JSON.stringify({ equilibrium, predict, deduce: deduction, plan, page, worker: { gz: worker, deskGz: desk }, build }),
+);

@@ -41,22 +41,6 @@ export function weigh(site: Site, page: BuiltPage): PageWeight {
   };
 }
 
-/** The one script of the engine for readers who change a curve: `curve.worker` or `curve-desk`. Throws when there is not just one. */
-export function engineFile(site: Site, name: string): string {
-  const found = [...site.files].filter((file) => file.startsWith(`_astro/${name}`) && file.endsWith(".js"));
-  if (found.length !== 1) throw new Error(`The site has ${found.length} files _astro/${name}*.js; expected one.`);
-  return found[0];
-}
-
-/** What a reader who changes a curve loads: the worker with all it imports, and what talks to it, without what the page has already. */
-export function weighEngine(site: Site): { worker: number; desk: number } {
-  const weighed = (files: readonly string[]) => sum(files.map((file) => zipped(site.read(file))));
-  return {
-    worker: weighed(withImports(site, [engineFile(site, "curve.worker")])),
-    desk: weighed([engineFile(site, "curve-desk")]),
-  };
-}
-
 /** Distinct files of the site that the attributes name. */
 function files(site: Site, page: BuiltPage, places: readonly (readonly [selector: string, attribute: string])[]) {
   const named = places.flatMap(([selector, attribute]) =>

@@ -12,7 +12,7 @@ import { curveTitle, madeUpOf } from "./curve-words.ts";
 import { LookAlong } from "./LookAlong.tsx";
 import { dropsDrawn } from "./read-out.ts";
 import { Strength } from "./Strength.tsx";
-import { readStrength } from "./strength.ts";
+import { readStrength } from "./typed-strength.ts";
 
 type Field = "molPerDm3" | "reagentMolPerDm3";
 

@@ -1,6 +1,6 @@
 import type { StrengthRange } from "../../../build/live-curves.ts";
 import { plain } from "../../sentence.ts";
-import { stopsApart } from "./strength.ts";
+import { stopsApart } from "./typed-strength.ts";
 
 interface Props {
   id: string;

@@ -1,6 +1,6 @@
 /** Strengths as readers type them. */
 import { expect, test } from "vitest";
-import { readStrength, stopsApart } from "../../../../src/components/carry-out/curve/strength.ts";
+import { readStrength, stopsApart } from "../../../../src/components/carry-out/curve/typed-strength.ts";
 
 const range = { from: 0.02, to: 0.5 };
 
