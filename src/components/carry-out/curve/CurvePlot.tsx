@@ -1,7 +1,7 @@
 import type { NamedCurve } from "../../../engine/bench/named-curve.ts";
 import { plain } from "../../sentence.ts";
 import { curveTitle, tellCurve } from "./curve-words.ts";
-import { drawnTo, FLOOR, HEIGHT, LEFT, pathOf, RIGHT, stylesOf, TOP, ticksTo, WIDTH } from "./plot-lines.ts";
+import { drawnTo, FLOOR, HEIGHT, LEFT, pathOf, RIGHT, stylesOf, TOP, ticksTo, unitFor, WIDTH } from "./plot-lines.ts";
 
 interface Props {
   of: NamedCurve;
@@ -17,13 +17,15 @@ interface Props {
 /** Where an ion is while a reagent is added. */
 export function CurvePlot({ of: curve, id, reagent, at, onPoint }: Props) {
   const xMost = drawnTo(curve);
-  const yMost = Math.max(...curve.total) * 1000;
+  const most = Math.max(...curve.total);
+  const unit = unitFor(most);
+  const yMost = most / unit.mol;
   const px = (cm3: number) => LEFT + ((RIGHT - LEFT) * cm3) / xMost;
-  const py = (mmol: number) => FLOOR - ((FLOOR - TOP) * mmol) / yMost;
+  const py = (amount: number) => FLOOR - ((FLOOR - TOP) * amount) / yMost;
   const styles = stylesOf(curve.series);
   const drawn = curve.x.findIndex((cm3) => cm3 >= xMost - 1e-9);
   const path = (mol: readonly number[]) =>
-    pathOf(mol.slice(0, drawn + 1).map((held, n) => [px(curve.x[n]), py(held * 1000)]));
+    pathOf(mol.slice(0, drawn + 1).map((held, n) => [px(curve.x[n]), py(held / unit.mol)]));
   const point = (event: PointerEvent) => {
     const { left, width } = (event.currentTarget as SVGElement).getBoundingClientRect();
     onPoint(((((event.clientX - left) / width) * WIDTH - LEFT) / (RIGHT - LEFT)) * xMost);
@@ -45,11 +47,11 @@ export function CurvePlot({ of: curve, id, reagent, at, onPoint }: Props) {
             .join(" "),
         )}
       </desc>
-      {ticksTo(yMost).map((mmol) => (
-        <g key={`y${mmol}`}>
-          <path class="grid" d={`M${LEFT} ${Math.round(py(mmol))}H${RIGHT}`} />
-          <text class="left" x={LEFT - 10} y={Math.round(py(mmol)) + 8}>
-            {mmol}
+      {ticksTo(yMost).map((amount) => (
+        <g key={`y${amount}`}>
+          <path class="grid" d={`M${LEFT} ${Math.round(py(amount))}H${RIGHT}`} />
+          <text class="left" x={LEFT - 10} y={Math.round(py(amount)) + 8}>
+            {amount}
           </text>
         </g>
       ))}
@@ -75,7 +77,7 @@ export function CurvePlot({ of: curve, id, reagent, at, onPoint }: Props) {
         cm³ of {reagent} added
       </text>
       <text class="mid" transform={`translate(24 ${(TOP + FLOOR) / 2}) rotate(-90)`}>
-        mmol of {plain(curve.ionName)}
+        {unit.name} of {plain(curve.ionName)}
       </text>
     </svg>
   );

@@ -30,6 +30,10 @@ export function ticksTo(most: number): number[] {
   return Array.from({ length: Math.floor(most / step + 1e-9) + 1 }, (_, n) => Number((n * step).toPrecision(3)));
 }
 
+/** The unit in which an axis up to `mol` has short figures: 0.02 mmol would be marked 0.005, 0.01, 0.015. */
+export const unitFor = (mol: number): { name: string; mol: number } =>
+  mol < 0.95e-4 ? { name: "µmol", mol: 1e-6 } : { name: "mmol", mol: 1e-3 };
+
 /** Style of each line: solids drawn heavy, dissolved species in dashes that differ. */
 export function stylesOf(series: Curve["series"]): string[] {
   const count = { solid: 0, dissolved: 0 };

@@ -1,6 +1,6 @@
 /** A curve read at one volume, on an invented curve whose parts can be counted. */
 import { describe, expect, test } from "vitest";
-import { drawnTo } from "../../../../src/components/carry-out/curve/plot-lines.ts";
+import { drawnTo, ticksTo, unitFor } from "../../../../src/components/carry-out/curve/plot-lines.ts";
 import { dropsDrawn, readOut, rowAt, rowsOf, shortName } from "../../../../src/components/carry-out/curve/read-out.ts";
 import type { Curve, CurveSeries } from "../../../../src/engine/bench/curve.ts";
 
@@ -73,3 +73,14 @@ describe("the axis and the rows of the table", () => {
     expect(readOut(still, 3, DROP)).toBe("0.15 cm3 (3 drops): 100 % Zn^2+.");
   });
 });
+
+// A sample of 1 cm3 from 0.02 to 0.5 mol/dm3 holds these amounts, twice as much where a formula unit holds two ions.
+test.each([0.02, 0.05, 0.09, 0.1, 0.12, 0.24, 0.3, 0.5, 1])(
+  "%d mmol is marked in figures short enough for the margin",
+  (mmol) => {
+    const { mol } = unitFor(mmol / 1000);
+    const marks = ticksTo(mmol / 1000 / mol);
+    expect(marks.length).toBeGreaterThanOrEqual(3);
+    for (const mark of marks) expect(String(mark).length).toBeLessThanOrEqual(4);
+  },
+);
