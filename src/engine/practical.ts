@@ -12,15 +12,16 @@ import { statement } from "./practical/statement.ts";
 
 export type { Colour } from "./practical/colour.ts";
 export { sameColour } from "./practical/colour.ts";
+export { CLEARS_AGAIN, GAS_EVIDENCE, GASES, WATER_TESTS } from "./practical/gases.ts";
 export type { Fate, Gas, GasSeen, Observation, Precipitate } from "./practical/observation.ts";
-export { CLEARS_AGAIN, GAS_EVIDENCE, GASES, observation } from "./practical/observation.ts";
+export { observation } from "./practical/observation.ts";
 export type { Cell, Part, Procedure, Test } from "./practical/procedure.ts";
 export { cellsOf, procedure } from "./practical/procedure.ts";
 export type { Concentration, Duration, Mass, Volume } from "./practical/quantity.ts";
 export type { Statement } from "./practical/statement.ts";
 export { statement } from "./practical/statement.ts";
 export type { Addition, GasTest, Step } from "./practical/step.ts";
-export { GAS_TESTS, step, WATER_TESTS } from "./practical/step.ts";
+export { GAS_TESTS, step } from "./practical/step.ts";
 
 const sample = z
   .strictObject({

@@ -4,7 +4,8 @@ import type { PredictionTable } from "../../engine/bench/prediction-table.ts";
 import { rulesOf } from "../../engine/deduction/rules.ts";
 import { ionName } from "../../engine/formula/ion-name.ts";
 import type { Sample } from "../../engine/practical.ts";
-import { capital, list } from "../sentence.ts";
+import { capital } from "../capital.ts";
+import { list } from "../sentence.ts";
 
 const FORM = { solid: "a solid", solution: "a solution", both: "a solid and a solution" };
 /** "Cu^2+ copper(II)": no comma between the two, for they stand in a list. */

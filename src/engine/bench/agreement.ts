@@ -1,5 +1,7 @@
 /** When a recorded observation and a predicted one can be the same sight. */
-import { CLEARS_AGAIN, GAS_EVIDENCE, type GasSeen, type Observation, sameColour } from "../practical.ts";
+import { CLEARS_AGAIN, GAS_EVIDENCE } from "../practical/gases.ts";
+import { sameColour } from "../practical/same-colour.ts";
+import type { GasSeen, Observation } from "../practical.ts";
 import type { Prediction } from "./prediction.ts";
 
 /** True when nothing changed that a person would write down; a precipitate that merely stays counts as no change. */

@@ -1,5 +1,6 @@
 /** What each way of testing a gas shows, and of which gas. */
-import { GAS_EVIDENCE, type Gas, type GasSeen, type GasTest } from "../practical.ts";
+import { GAS_EVIDENCE } from "../practical/gases.ts";
+import type { Gas, GasSeen, GasTest } from "../practical.ts";
 
 const SMOKE = "white smoke on the rod";
 

@@ -1,4 +1,5 @@
 /** The gases of a school practical, and what shows each. Apart from the schemas, for the bench runs without zod. */
+import type { GasTest } from "./step.ts";
 
 /** Gases a school practical tests for. */
 export const GASES = ["NH3", "CO2", "SO2", "H2", "O2", "Cl2", "NO2", "HCl", "H2O"] as const;
@@ -19,3 +20,6 @@ export const GAS_EVIDENCE: Record<Gas, string> = {
 
 /** What more gas does to clouded limewater when it is led through in excess. */
 export const CLEARS_AGAIN = "limewater turns milky, then clear in excess";
+
+/** Ways of testing for water, which are no use over a tube that holds some. */
+export const WATER_TESTS: readonly GasTest[] = ["anhydrous copper(II) sulfate", "cobalt(II) chloride paper"];

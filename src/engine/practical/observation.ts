@@ -8,7 +8,7 @@ import { dispatch } from "./dispatch.ts";
 import { GAS_EVIDENCE, GASES, type Gas } from "./gases.ts";
 import { describe } from "./quantity.ts";
 
-export { GAS_EVIDENCE, GASES, type Gas } from "./gases.ts";
+export type { Gas } from "./gases.ts";
 
 /** A solid that appears during the test. `slight`: a faint cloudiness near the limit of sight. */
 export interface Precipitate {

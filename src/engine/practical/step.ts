@@ -33,9 +33,6 @@ export const GAS_TESTS = [
 ] as const;
 export type GasTest = (typeof GAS_TESTS)[number];
 
-/** Ways of testing for water, which are no use over a tube that holds some. */
-export const WATER_TESTS: readonly GasTest[] = ["anhydrous copper(II) sulfate", "cobalt(II) chloride paper"];
-
 export type Step =
   | { do: "take"; volume: Volume }
   | { do: "take"; mass: Mass }

@@ -1,5 +1,6 @@
 /** An observation in the words of the trade. */
-import { CLEARS_AGAIN, GAS_EVIDENCE } from "../practical/observation.ts";
+import { CLEARS_AGAIN, GAS_EVIDENCE } from "../practical/gases.ts";
+
 import type { Gas, GasSeen, Observation } from "../practical.ts";
 
 export const GAS_NAMES: Record<Gas, string> = {
