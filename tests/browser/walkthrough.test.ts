@@ -119,6 +119,37 @@ test.each([
   expect(await heardOtherwise(record)).toEqual([]);
 });
 
+test("the address holds the record: the same link shows the same conclusion in a fresh profile, and undo takes it back", async () => {
+  const { page, conclude, observation } = await openWalkthrough();
+  await observation("c(ii) for R").selectOption({ label: "no visible change" });
+  const nitrate = ["R holds zinc nitrate, Zn(NO3)2: Zn2+ and NO3−.", ...GIVEN.slice(1)];
+  await expect.poll(() => sentences(conclude)).toEqual(nitrate);
+  const { search } = new URL(page.url());
+
+  const fresh = await openPage(`${LAMP_ROOM}${search}`);
+  const found = fresh.page.getByRole("region", { name: /^Conclude/ });
+  await expect.poll(() => sentences(found)).toEqual(nitrate);
+
+  await page.getByRole("button", { name: "Undo" }).click();
+  await expect.poll(() => sentences(conclude)).toEqual(GIVEN);
+  expect(new URL(page.url()).search).toBe("");
+});
+
+test("a link made by hand is refused entry by entry, and runs nothing", async () => {
+  const script = encodeURIComponent("<img src=x onerror=alert(1)>");
+  const { page } = await openPage(`${LAMP_ROOM}?R.c.ii=${script}&T.d=white+precipitate&R.c.i=not+done`);
+  const record = page.getByRole("region", { name: /^Record/ });
+  const said = record.getByRole("status");
+  await expect
+    .poll(() => said.getByRole("listitem").allTextContents())
+    .toEqual([
+      "c(ii) for R: found “<img src=x onerror=alert(1)>”, expected an observation of its list.",
+      "T.d: found no such place in this record, expected one such as R.a.i.",
+    ]);
+  expect(await record.getByRole("row", { name: /^c\(i\)/ }).textContent()).toContain("changed, was: no visible change");
+  expect(await page.locator("img[src=x]").count()).toBe(0);
+});
+
 test("coming back to the page shows one record, not two", async () => {
   const { page, record, observation } = await openWalkthrough();
   await observation("c(ii) for R").selectOption({ label: "no visible change" });

@@ -10,6 +10,7 @@ import { useConclusion } from "../conclude/use-conclusion.ts";
 import type { IonNames } from "../names.ts";
 import { plain } from "../sentence.ts";
 import { RecordTable } from "./RecordTable.tsx";
+import { useRecord } from "./use-record.ts";
 
 interface Props {
   /** A PredictionTable as JSON: as one string it takes a third of the space it would as separate properties. */
@@ -30,34 +31,31 @@ export default function RecordAndConclusion({ table: json, given, tests, names, 
   const table = useMemo(() => JSON.parse(json) as PredictionTable, [json]);
   const awake = useAwake();
   const { reasoning, failed, load } = useConclusion();
-  const [record, keep] = useState(given);
-  /** What changes are measured against: the walkthrough's record, or nothing once the reader has begun one of their own. */
-  const [before, measureFrom] = useState(given);
   const [news, announce] = useState("");
+  const tell = (record: TableRecord, what: string) =>
+    load().then((ready) => {
+      const follows = ready ? ready.headlinesOf({ table, names, record }).join(" ") : NOT_LOADED;
+      announce(plain(`${what} ${follows}`));
+    });
+  const kept = useRecord(table, given, ({ record }) => tell(record, "The record is the one in the link."));
+  const { record, own, before } = kept;
   const places = table.samples.flatMap(({ label: sample }) =>
     table.cells.filter((cell) => cell.samples.includes(sample)).map(({ id }) => ({ sample, id })),
   );
   const done = places.filter((place) => at(record, place) !== undefined).length;
   const changes = places.filter((place) => at(record, place) !== at(given, place)).length;
 
-  const take = (next: TableRecord, what: string) => {
-    keep(next);
-    load().then((ready) => {
-      const follows = ready ? ready.headlinesOf({ table, names, record: next }).join(" ") : NOT_LOADED;
-      announce(plain(`${what} ${follows}`));
-    });
-  };
-  const begin = (next: TableRecord, what: string) => {
-    measureFrom(next);
-    take(next, what);
-  };
   const change = (sample: string, cell: TableCell, reading: number | undefined) => {
     const { [cell.id]: _, ...row } = record[sample] ?? {};
-    take(
-      { ...record, [sample]: reading === undefined ? row : { ...row, [cell.id]: reading } },
-      `${cell.id} for ${sample}: ${reading === undefined ? "not done" : cell.words[reading]}.`,
-    );
+    const next = { ...record, [sample]: reading === undefined ? row : { ...row, [cell.id]: reading } };
+    kept.set(next);
+    tell(next, `${cell.id} for ${sample}: ${reading === undefined ? "not done" : cell.words[reading]}.`);
   };
+  const begin = (own: boolean) => {
+    kept.begin(own);
+    tell(own ? {} : given, own ? "The record is empty: no test is done." : "Back to the walkthrough's record.");
+  };
+  const undo = () => tell(kept.undo(), "Undone.");
 
   return (
     <>
@@ -66,26 +64,36 @@ export default function RecordAndConclusion({ table: json, given, tests, names, 
           Record <small>change what was seen; the conclusion follows</small>
         </h2>
         <div class="tools">
-          <button
-            type="button"
-            disabled={!awake || changes === 0}
-            onClick={() => begin(given, "Back to the walkthrough's record.")}
-          >
+          <button type="button" disabled={!awake || changes === 0} onClick={() => begin(false)}>
             Reset to the walkthrough's record
           </button>
-          <button
-            type="button"
-            disabled={!awake || done === 0}
-            onClick={() => begin({}, "The record is empty: no test is done.")}
-          >
+          <button type="button" disabled={!awake || done === 0} onClick={() => begin(true)}>
             Start with an empty record
+          </button>
+          <button type="button" disabled={!awake || !kept.canUndo} onClick={undo}>
+            Undo
           </button>
           <span>
             {changes === 0 && "As recorded in the walkthrough."}
-            {changes > 0 && before === given && `${changes} changed.`}
-            {changes > 0 && before !== given && `Your own record: ${done} of ${places.length} filled in.`}
+            {changes > 0 && !own && `${changes} changed.`}
+            {changes > 0 && own && `Your own record: ${done} of ${places.length} filled in.`}
           </span>
         </div>
+        {kept.faults.length > 0 && (
+          <div class="caution" role="status">
+            <p>
+              <b>Part of the link could not be read.</b> There the record is as the walkthrough has it.
+            </p>
+            <ul>
+              {kept.faults.map((fault) => (
+                <li key={fault}>{fault}</li>
+              ))}
+            </ul>
+          </div>
+        )}
+        {changes > 0 && (
+          <p class="small soft">The address of this page now holds your record: copy it to keep or share it.</p>
+        )}
         <RecordTable table={table} tests={tests} record={record} before={before} awake={awake} onChange={change} />
       </section>
       <section class="step" aria-labelledby="conclude">
@@ -105,4 +113,4 @@ export default function RecordAndConclusion({ table: json, given, tests, names, 
 }
 
 const NOT_LOADED =
-  "The conclusion could not be fetched, so the one below is still that of the walkthrough. Your record is kept: check the connection and change it again.";
+  "The conclusion could not be fetched, so the one below is still that of the walkthrough. Your record is kept in this page's address: check the connection and load the page again.";

@@ -1,0 +1,76 @@
+/**
+ * The reader's record in the address of the page, so that a link shows it again: one entry for each observation that differs from the
+ * walkthrough's, in the words of the list it was chosen from; or `record=own` and one for each observation, for a record begun empty.
+ */
+import type { PredictionTable, TableCell, TableRecord } from "../../engine/bench/prediction-table.ts";
+
+/** A record, and whether the reader began it empty. */
+export interface Kept {
+  record: TableRecord;
+  own: boolean;
+}
+
+const NOT_DONE = "not done";
+const OWN = "own";
+
+/** "a(ii)" as it stands in an address: "a.ii". */
+const inAddress = (cell: string): string => cell.replace(/\((\w+)\)/, ".$1");
+
+/** Every place of the record, in the order of the samples. */
+const places = (table: PredictionTable): { sample: string; cell: TableCell }[] =>
+  table.samples.flatMap(({ label: sample }) =>
+    table.cells.filter((cell) => cell.samples.includes(sample)).map((cell) => ({ sample, cell })),
+  );
+
+/** The part of an address after "?"; empty for the walkthrough's own record. */
+export function toAddress(table: PredictionTable, given: TableRecord, { record, own }: Kept): string {
+  const entries = new URLSearchParams();
+  if (own) entries.set("record", OWN);
+  for (const { sample, cell } of places(table)) {
+    const reading = record[sample]?.[cell.id];
+    if (reading === (own ? undefined : given[sample]?.[cell.id])) continue;
+    entries.set(`${sample}.${inAddress(cell.id)}`, reading === undefined ? NOT_DONE : cell.words[reading]);
+  }
+  return entries.toString();
+}
+
+/** What a place in the record is called in an address. Entries of any other name belong to somebody else and are left alone. */
+const PLACE = /^[A-Z][A-Z0-9]?\.[a-z](\.[ivx]{1,4})?$/;
+/** Longer than any record; more is not read. */
+const LONGEST = 20_000;
+/** So much of what cannot be read is quoted. */
+const QUOTED = 40;
+
+const quote = (text: string): string => `“${text.length > QUOTED ? `${text.slice(0, QUOTED)}…` : text}”`;
+
+/** Reads such a part of an address. What cannot be read is left as the walkthrough has it, and said, entry by entry. */
+export function fromAddress(table: PredictionTable, given: TableRecord, search: string): Kept & { faults: string[] } {
+  if (search.length > LONGEST)
+    return { record: given, own: false, faults: [`The link has ${search.length} signs, expected at most ${LONGEST}.`] };
+  const entries = new URLSearchParams(search);
+  const asked = entries.get("record");
+  const own = asked === OWN;
+  const faults = asked === null || own ? [] : [`record: found ${quote(asked)}, expected ${OWN} or no such entry.`];
+  const record: TableRecord = structuredClone(own ? {} : given);
+  const all = places(table);
+  for (const [name, words] of entries) {
+    if (!PLACE.test(name)) continue;
+    const place = all.find(({ sample, cell }) => name === `${sample}.${inAddress(cell.id)}`);
+    if (!place) {
+      faults.push(`${name}: found no such place in this record, expected one such as ${sampleName(all)}.`);
+      continue;
+    }
+    const { sample, cell } = place;
+    const reading = cell.words.indexOf(words);
+    if (reading < 0 && words !== NOT_DONE) {
+      faults.push(`${cell.id} for ${sample}: found ${quote(words)}, expected an observation of its list.`);
+      continue;
+    }
+    const { [cell.id]: _, ...row } = record[sample] ?? {};
+    record[sample] = reading < 0 ? row : { ...row, [cell.id]: reading };
+  }
+  return { record, own, faults };
+}
+
+const sampleName = ([first]: ReturnType<typeof places>): string =>
+  first ? `${first.sample}.${inAddress(first.cell.id)}` : "R.a";

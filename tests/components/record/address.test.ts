@@ -1,0 +1,99 @@
+/** The record in an address, over random tables without chemistry: what is put in comes out, and nothing else gets in. */
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { fromAddress, toAddress } from "../../../src/components/record/address.ts";
+import type { PredictionTable, TableRecord } from "../../../src/engine/bench/prediction-table.ts";
+import { tableWithRecord } from "../../engine/deduction/random-table.ts";
+
+/** Only places a test is done on, as a page's own record has them. */
+function asked({ cells }: PredictionTable, record: TableRecord): TableRecord {
+  const entries = Object.entries(record).map(([sample, row]): [string, Record<string, number>] => [
+    sample,
+    Object.fromEntries(
+      Object.entries(row).filter(([id]) => cells.some((c) => c.id === id && c.samples.includes(sample))),
+    ),
+  ]);
+  return Object.fromEntries(entries.filter(([, row]) => Object.keys(row).length > 0));
+}
+const bare = (record: TableRecord) =>
+  Object.fromEntries(Object.entries(record).filter(([, row]) => Object.keys(row).length > 0));
+
+test("a record goes into an address and comes out of it, changed or begun empty", () => {
+  fc.assert(
+    fc.property(tableWithRecord, tableWithRecord, fc.boolean(), ({ table, record: one }, other, own) => {
+      const given = asked(table, one);
+      const record = asked(table, other.record);
+      const read = fromAddress(table, given, toAddress(table, given, { record, own }));
+      expect({ ...read, record: bare(read.record) }).toEqual({ record, own, faults: [] });
+    }),
+    { seed: 11, numRuns: 500 },
+  );
+});
+
+test("junk never throws, and every entry that is read is one of the list", () => {
+  const entry = fc.tuple(fc.constantFrom("P.a", "Q.b", "R.z", "P.a.ii", "record", "x", "__proto__"), fc.string());
+  fc.assert(
+    fc.property(
+      tableWithRecord,
+      fc.oneof(
+        fc.string(),
+        fc.array(entry).map((all) => `${new URLSearchParams(all)}`),
+      ),
+      ({ table }, junk) => {
+        const { record, faults } = fromAddress(table, {}, junk);
+        expect(record).toEqual({});
+        for (const fault of faults) expect(fault.length).toBeLessThan(200);
+      },
+    ),
+    { seed: 12, numRuns: 500 },
+  );
+});
+
+describe("an address by hand", () => {
+  const cell = (id: string, samples: string[]) => ({
+    id,
+    samples,
+    readings: [],
+    words: ["white precipitate", "no visible change"],
+    agrees: [],
+    comesOff: [],
+  });
+  const table = {
+    samples: [
+      { label: "P", set: 0 },
+      { label: "Q", set: 0 },
+    ],
+    cells: [cell("a(ii)", ["P", "Q"]), cell("b", ["P"])],
+  } as unknown as PredictionTable;
+  const given = { P: { "a(ii)": 0, b: 0 } };
+
+  test("tells only what differs from the walkthrough, in words", () => {
+    const record = { P: { "a(ii)": 1 }, Q: { "a(ii)": 0 } };
+    expect(toAddress(table, given, { record, own: false })).toBe(
+      "P.a.ii=no+visible+change&P.b=not+done&Q.a.ii=white+precipitate",
+    );
+    expect(toAddress(table, given, { record: given, own: false })).toBe("");
+    expect(toAddress(table, given, { record: {}, own: true })).toBe("record=own");
+  });
+
+  test("is refused entry by entry, and the rest is kept", () => {
+    const read = fromAddress(
+      table,
+      given,
+      "P.a.ii=green&P.b=no visible change&Q.b=not done&P.z=x&utm_source=y&record=mine",
+    );
+    expect(read.record).toEqual({ P: { "a(ii)": 0, b: 1 } });
+    expect(read.faults).toEqual([
+      "record: found “mine”, expected own or no such entry.",
+      "a(ii) for P: found “green”, expected an observation of its list.",
+      "Q.b: found no such place in this record, expected one such as P.a.ii.",
+      "P.z: found no such place in this record, expected one such as P.a.ii.",
+    ]);
+  });
+
+  test("of any length is refused as a whole", () => {
+    const read = fromAddress(table, given, "P.b=no visible change&x=".padEnd(30_000, "y"));
+    expect(read).toMatchObject({ record: given, own: false });
+    expect(read.faults).toEqual(["The link has 30000 signs, expected at most 20000."]);
+  });
+});
