@@ -1,86 +1,22 @@
-/**
- * When a record fits nothing: the fewest observations that must be wrong. Giving a sample a salt costs the recorded cells it clashes
- * with; the cheapest assignments that obey the paper name the smallest sets. Exact: first the least cost by dynamic programming over
- * the samples, then only branches that reach it.
- */
+/** When a record fits nothing: the fewest observations that must be wrong. */
 import type { PredictionTable } from "../bench/prediction-table.ts";
 import type { Candidate } from "./candidates.ts";
 import type { Repeat } from "./conclusion.ts";
+import { type ClashSet, fewestClashes } from "./fewest-clashes.ts";
 import { joint } from "./joint.ts";
 import type { Rule } from "./rules.ts";
-import { fold, type Layer, type Trellis, trellisOf } from "./trellis.ts";
 
 /** No reader looks through more, and a wild record could have thousands. */
 const MOST = 24;
-
-/** Order of the paper for sets of cells of one sample; a set that ends first comes later, for its next place is of a later sample. */
-function byPaper(a: number[], b: number[]): number {
-  const at = a.findIndex((cell, index) => cell !== b[index]);
-  if (at < 0) return b.length > a.length ? 1 : 0;
-  return b[at] === undefined ? -1 : a[at] - b[at];
-}
 
 /**
  * All smallest sets of places whose observations, left blank, let some assignment agree; by sample, then by cell; at most 24. None
  * when even a blank record fits nothing. The record itself must fit nothing.
  */
-export function repeatsOf(table: PredictionTable, candidates: Candidate[][], rules: Rule[]): Repeat[] {
-  // marks[s]: the different sets of clashing cells of sample s, in the order of the paper.
-  const marks = candidates.map((list) =>
-    [...new Map(list.map(({ clashes }) => [clashes.join(), clashes])).values()].sort(byPaper),
-  );
-  const lengths = marks.map((sets) => sets.map(({ length }) => length));
-  const cheapest = lengths.map((all) => Math.min(...all));
-  const widest = lengths.reduce((sum, all, s) => sum + Math.max(...all) - cheapest[s], 0);
-  for (let slack = 0; ; slack = slack * 2 || 1) {
-    // Costs above each sample's cheapest; what costs more than the slack cannot stand in an answer within it.
-    const options = candidates.map((list, s) => {
-      const keys = marks[s].map((set) => set.join());
-      return list
-        .map(({ salt, clashes }) => ({ salt, mark: keys.indexOf(clashes.join()), cost: clashes.length - cheapest[s] }))
-        .filter(({ cost }) => cost <= slack);
-    });
-    const trellis = trellisOf(table, options, rules);
-    const rest = fold(trellis, slack, Number.POSITIVE_INFINITY, 0, (value, next, _ways, block) =>
-      Math.min(value, next + block.cost),
-    );
-    const least = rest[0][0][0];
-    if (least <= slack) {
-      return smallest(trellis, rest, marks, least).map((blank) => leadingTo(table, candidates, rules, blank));
-    }
-    if (slack >= widest) return [];
-  }
-}
+export const repeatsOf = (table: PredictionTable, candidates: Candidate[][], rules: readonly Rule[]): Repeat[] =>
+  fewestClashes(table, candidates, rules, MOST).map((blank) => leadingTo(table, candidates, rules, blank));
 
-/** Follows only branches that stay within `budget`; a found[s] lists the cells to blank for sample s. */
-function smallest(trellis: Trellis, rest: Layer[], marks: number[][][], budget: number): number[][][] {
-  const found: number[][][] = [];
-  const descend = (states: [cation: number, anion: number][], budget: number, chosen: number[][]) => {
-    const s = chosen.length;
-    if (s === trellis.length) {
-      found.push(chosen);
-      return;
-    }
-    const reached = marks[s].map(() => ({ cost: 0, states: new Map<string, [number, number]>() }));
-    for (const [cation, anion] of states) {
-      trellis.step(s, cation, anion, (c, a, _ways, block) => {
-        for (const { mark, cost } of block.marks) {
-          if (!(cost + rest[s + 1][c]?.[a] <= budget)) continue;
-          reached[mark].cost = cost;
-          reached[mark].states.set(`${c} ${a}`, [c, a]);
-        }
-      });
-    }
-    reached.forEach(({ cost, states }, mark) => {
-      if (states.size > 0 && found.length < MOST)
-        descend([...states.values()], budget - cost, [...chosen, marks[s][mark]]);
-    });
-  };
-  descend([[0, 0]], budget, []);
-  return found;
-}
-
-function leadingTo(table: PredictionTable, candidates: Candidate[][], rules: Rule[], blank: number[][]): Repeat {
+function leadingTo(table: PredictionTable, candidates: Candidate[][], rules: readonly Rule[], blank: ClashSet): Repeat {
   const salts = candidates.map((list, s) =>
     list.filter(({ clashes }) => clashes.every((cell) => blank[s].includes(cell))).map(({ salt }) => salt),
   );

@@ -67,18 +67,23 @@ export function saltsLeft(table: PredictionTable, record: TableRecord): Record<s
   );
 }
 
-function choose<T>(from: T[], size: number): T[][] {
+/** Every way of choosing so many. */
+export function choose<T>(from: T[], size: number): T[][] {
   if (size === 0) return [[]];
   return from.flatMap((first, at) => choose(from.slice(at + 1), size - 1).map((rest) => [first, ...rest]));
 }
 
-/** All smallest sets of recorded places whose blanking lets something fit; sets in the order of the paper. */
-export function smallestRepeats(table: PredictionTable, record: TableRecord): Place[][] {
-  const places = table.samples.flatMap(({ label }) =>
+/** The places a record fills in, in the order of the samples, then of the paper. */
+export const placesOf = (table: PredictionTable, record: TableRecord): Place[] =>
+  table.samples.flatMap(({ label }) =>
     table.cells.flatMap((cell) =>
       record[label]?.[cell.id] !== undefined && cell.samples.includes(label) ? [{ sample: label, cell: cell.id }] : [],
     ),
   );
+
+/** All smallest sets of recorded places whose blanking lets something fit; sets in the order of the paper. */
+export function smallestRepeats(table: PredictionTable, record: TableRecord): Place[][] {
+  const places = placesOf(table, record);
   for (let size = 0; size <= places.length; size++) {
     const found = choose(places, size).filter((set) => allowed(table, without(record, set)).length > 0);
     if (found.length > 0) return found;

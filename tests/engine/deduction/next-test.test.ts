@@ -1,0 +1,79 @@
+/** What a test would leave, against writing down every assignment for every thing it may show. */
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { deduce } from "../../../src/engine/deduction/deduce.ts";
+import { waysOf } from "../../../src/engine/deduction/joint.ts";
+import { likeliest } from "../../../src/engine/deduction/likeliest.ts";
+import { nextTests } from "../../../src/engine/deduction/next-test.ts";
+import { rulesOf } from "../../../src/engine/deduction/rules.ts";
+import { allowed } from "./brute-force.ts";
+import { tableWithRecord } from "./random-table.ts";
+import { recordOf, whitePrecipitates } from "./white-precipitates.ts";
+
+const RUNS = { numRuns: 1000, seed: 909 };
+
+test("in how many assignments a sample holds a salt", () => {
+  fc.assert(
+    fc.property(tableWithRecord, ({ table }) => {
+      const salts = table.samples.map(({ set }) => table.sets[set].salts);
+      const ways = allowed(table, {});
+      expect(waysOf(table, salts, rulesOf(table))).toEqual(
+        salts.map((list, s) => list.map((salt) => ways.filter((way) => way[s] === salt).length)),
+      );
+    }),
+    RUNS,
+  );
+});
+
+test("every outcome leaves what is said, the order is by the worst case, and only tests that can tell something are listed", () => {
+  let listed = 0;
+  fc.assert(
+    fc.property(tableWithRecord, ({ table, record: full }) => {
+      const record = { ...full, P: {} };
+      const tests = nextTests(table, record);
+      const now = allowed(table, record);
+      for (const { sample, cell, outcomes, worst, mean } of tests) {
+        expect(record[sample]?.[cell]).toBeUndefined();
+        const s = table.samples.findIndex(({ label }) => label === sample);
+        const c = table.cells.findIndex(({ id }) => id === cell);
+        const set = table.sets[table.samples[s].set];
+        const leaves = outcomes.map(({ reading }) =>
+          allowed(table, { ...record, [sample]: { ...record[sample], [cell]: reading } }),
+        );
+        expect(outcomes.map(({ assignments }) => assignments)).toEqual(leaves.map(({ length }) => length));
+        outcomes.forEach(({ salts }, o) => {
+          expect([...salts].sort()).toEqual([...new Set(leaves[o].map((way) => way[s]))].sort());
+        });
+        expect(worst).toBe(Math.max(...leaves.map(({ length }) => length)));
+        // The mean over the assignments themselves, each showing its likeliest reading.
+        const shows = now.flatMap((way) => {
+          const reading = likeliest(set, set.salts.indexOf(way[s]), c);
+          return reading < 0 ? [] : [leaves[outcomes.findIndex((one) => one.reading === reading)].length];
+        });
+        expect(mean).toBeCloseTo(shows.reduce((a, b) => a + b, 0) / shows.length, 9);
+        listed++;
+      }
+      const order = tests.map(({ worst, mean }) => [worst, mean]);
+      expect(order).toEqual(order.toSorted((a, b) => a[0] - b[0] || a[1] - b[1]));
+      if (deduce(table, record).assignments <= 1) expect(tests).toEqual([]);
+    }),
+    RUNS,
+  );
+  expect(listed).toBeGreaterThan(300);
+});
+
+describe("white precipitates with alkali (boards' tables)", () => {
+  test("potassium iodide tells aluminium from lead, and then nothing is left to do", () => {
+    const table = whitePrecipitates(["P"]);
+    // White in a few drops of sodium hydroxide, soluble in excess; white and insoluble in ammonia: aluminium or lead.
+    const record = recordOf({ P: { "a(i)": "white", "a(ii)": "dissolves", "b(i)": "white", "b(ii)": "remains" } });
+    const cations = (of: typeof record) => [
+      ...new Set(deduce(table, of).samples[0].salts.flatMap((salt) => table.salts[salt].cations)),
+    ];
+    expect(cations(record)).toEqual(["Al^3+", "Pb^2+"]);
+    const iodide = nextTests(table, record).find(({ cell }) => cell === "e");
+    expect(
+      iodide?.outcomes.map(({ salts }) => [...new Set(salts.flatMap((salt) => table.salts[salt].cations))]),
+    ).toEqual(expect.arrayContaining([["Al^3+"], ["Pb^2+"]]));
+  });
+});
