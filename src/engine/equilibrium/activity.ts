@@ -42,3 +42,6 @@ export function davies(
 
 /** Fall of water activity for each mole of solute per kg (PHREEQC's form). */
 export const WATER_ACTIVITY_SLOPE = 0.017;
+
+/** Natural log of water activity for a total molality of solutes; held above one half so that a wild trial step stays finite. */
+export const lnWaterActivity = (solutes: number) => Math.log(Math.max(1 - WATER_ACTIVITY_SLOPE * solutes, 0.5));

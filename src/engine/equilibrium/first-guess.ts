@@ -1,16 +1,45 @@
 /**
  * A first guess for Newton from the totals alone: a few sweeps that balance one component at a time (positive continuous fractions,
- * Carrayrou, Mose and Behra, AIChE J. 48 (2002) 894, from memory), then a check that nothing stands above what the balances can hold.
+ * Carrayrou, Mose and Behra, AIChE J. 48 (2002) 894, from memory), the phases that are then plainly supersaturated, and a few sweeps with
+ * these; in the end nothing stands above what the balances can hold.
  */
-import { type Balance, evaluateSpecies, type Iterate } from "./newton.ts";
+import { addFirstPhases, type Held, saturate } from "./first-phases.ts";
+import { type Balance, type Iterate, spareFor, type Workspace } from "./iterate.ts";
+import { evaluateSpecies } from "./speciation.ts";
 import type { System } from "./system.ts";
 
 /** Largest change of a component (ln units) in one sweep. */
 const LARGEST_SWEEP = 2;
-const SWEEPS = 6;
+/** Sweeps before phases are guessed, and after. */
+const SWEEPS = 3;
+const SWEEPS_WITH_PHASES = 2;
 
-/** An iterate near enough to the aqueous equilibrium (no phases yet) for Newton to settle. */
-export function coldStart(system: System, balance: Balance, waterKg: number): Iterate {
+/** How far (ln units) above its bound a species may stand at the start, and rounds in which it is brought down there. */
+const TOLERATED = 1;
+const MOST_FALLS = 40;
+
+/** An iterate near enough to the equilibrium for Newton to settle; the aqueous one when no phases are to be guessed. */
+export function coldStart(
+  system: System,
+  balance: Balance,
+  waterKg: number,
+  work: Workspace,
+  { phases }: { phases: boolean },
+): Iterate {
+  const at = fromTotals(system, balance, waterKg);
+  const held: Held = { left: balance.totals.slice(), by: new Int32Array(at.y.length).fill(-1) };
+  pullDown(system, balance, at, work);
+  sweep(system, balance, at, work, held, SWEEPS);
+  if (phases) {
+    addFirstPhases(system, balance, at, work, held);
+    if (at.present.length > 0) sweep(system, balance, at, work, held, SWEEPS_WITH_PHASES);
+  }
+  pullDown(system, balance, at, work);
+  return at;
+}
+
+/** Everything dissolved and nothing combined. */
+function fromTotals(system: System, balance: Balance, waterKg: number): Iterate {
   const nb = system.components.length;
   const y = new Float64Array(nb);
   let ionic = 0;
@@ -25,68 +54,79 @@ export function coldStart(system: System, balance: Balance, waterKg: number): It
     }
     solutes += Math.abs(total);
   }
-  const at: Iterate = {
+  return {
     y,
     solutes,
     ionicStrength: Math.min(Math.max(ionic, 1e-6), 1),
     waterKg,
     present: [],
-    amounts: new Float64Array(nb + 4),
+    amounts: new Float64Array(spareFor(nb)),
     lnM: new Float64Array(system.species.length),
   };
-  sweep(system, balance, at);
-  return at;
 }
 
-function sweep(system: System, balance: Balance, at: Iterate): void {
+/** Balances each component by itself, except those that a phase holds at its saturation. */
+function sweep(system: System, balance: Balance, at: Iterate, work: Workspace, held: Held, rounds: number): void {
   const nb = system.components.length;
   const positive = new Float64Array(nb);
   const negative = new Float64Array(nb);
   const steepest = new Float64Array(nb);
-  const { speciesStart: start, speciesComponent: component, speciesMoles: moles } = system;
-  for (let round = 0; round < SWEEPS; round++) {
-    evaluateSpecies(system, balance, at);
+  const { start, column, value } = system.speciesRows;
+  for (let round = 0; round < rounds; round++) {
+    evaluateSpecies(system, balance, at, work);
     for (let j = 0; j < nb; j++) {
-      positive[j] = Math.max(-balance.totals[j], 0) + 1e-30;
-      negative[j] = Math.max(balance.totals[j], 0) + 1e-30;
+      positive[j] = Math.max(-held.left[j], 0) + 1e-30;
+      negative[j] = Math.max(held.left[j], 0) + 1e-30;
       steepest[j] = 1;
     }
-    for (let i = 0; i < system.species.length; i++) {
+    for (let i = 0; i < at.lnM.length; i++) {
       const amount = Math.exp(Math.min(at.lnM[i], 100)) * at.waterKg;
-      for (let k = start[i]; k < start[i + 1]; k++) {
-        const j = component[k];
-        if (moles[k] > 0) positive[j] += moles[k] * amount;
-        else negative[j] -= moles[k] * amount;
-        if (amount > 1e-9) steepest[j] = Math.max(steepest[j], Math.abs(moles[k]));
+      for (let k = start[i], end = start[i + 1]; k < end; k++) {
+        const j = column[k];
+        if (j >= nb) continue;
+        const part = value[k] * amount;
+        if (part > 0) positive[j] += part;
+        else negative[j] -= part;
+        if (amount > 1e-9) steepest[j] = Math.max(steepest[j], Math.abs(value[k]));
       }
     }
     for (let j = 0; j < nb; j++) {
+      if (held.by[j] >= 0) continue;
       const change = Math.log(negative[j] / positive[j]) / steepest[j];
       at.y[j] += Math.max(-LARGEST_SWEEP, Math.min(change, LARGEST_SWEEP));
     }
+    saturate(system, balance, at, work, held);
   }
-  pullDown(system, balance, at);
 }
 
-/** Lowers components until no species stands above what the balances can hold, so that Newton starts from finite numbers. */
-function pullDown(system: System, balance: Balance, at: Iterate): void {
-  for (let round = 0; round < 40; round++) {
-    evaluateSpecies(system, balance, at);
-    let worst = -1;
-    let excess = 1;
-    for (let i = 0; i < system.species.length; i++) {
-      const above = at.lnM[i] - balance.lnBound[i];
-      if (above > excess) {
-        excess = above;
-        worst = i;
+/**
+ * Lowers components until no species stands above what the balances can hold, so that Newton starts from finite numbers. H+ is left as it
+ * is wherever something else can give way: pH comes from the strong acid or alkali.
+ */
+function pullDown(system: System, balance: Balance, at: Iterate, work: Workspace): void {
+  const nb = system.components.length;
+  const { start, column, value } = system.speciesRows;
+  const { proton } = system;
+  const fall = new Float64Array(nb);
+  const givesWay = (j: number, moles: number) => j < nb && j !== proton && moles > 0;
+  for (let round = 0; round < MOST_FALLS; round++) {
+    evaluateSpecies(system, balance, at, work);
+    fall.fill(0);
+    let above = false;
+    for (let i = 0; i < at.lnM.length; i++) {
+      const excess = at.lnM[i] - balance.lnBound[i];
+      if (excess <= TOLERATED) continue;
+      above = true;
+      let weight = 0;
+      for (let k = start[i], end = start[i + 1]; k < end; k++) if (givesWay(column[k], value[k])) weight += value[k];
+      // H+ and OH- have nothing else; their row begins with the proton.
+      if (weight === 0) fall[proton] = Math.sign(value[start[i]]) * excess;
+      for (let k = start[i], end = start[i + 1]; k < end; k++) {
+        const j = column[k];
+        if (givesWay(j, value[k])) fall[j] = Math.max(fall[j], excess / weight);
       }
     }
-    if (worst < 0) return;
-    let weight = 0;
-    for (let k = system.speciesStart[worst]; k < system.speciesStart[worst + 1]; k++)
-      weight += Math.abs(system.speciesMoles[k]);
-    for (let k = system.speciesStart[worst]; k < system.speciesStart[worst + 1]; k++) {
-      at.y[system.speciesComponent[k]] -= (Math.sign(system.speciesMoles[k]) * excess) / weight;
-    }
+    if (!above) return;
+    for (let j = 0; j < nb; j++) at.y[j] -= fall[j];
   }
 }

@@ -3,9 +3,10 @@
  * supersaturated one is added. When the new phase is a sum of phases already present (FeCO3 + 2 Cu(OH)2 from malachite + Fe(OH)2),
  * both cannot stay: matter is moved into the new one until the first of the others is used up (the ratio test of linear programming).
  */
+import type { Balance, Iterate, Workspace } from "./iterate.ts";
 import { solveLinear } from "./linear-system.ts";
-import type { Balance, Iterate } from "./newton.ts";
-import { lnWaterActivity, type System } from "./system.ts";
+import { rowTimes } from "./speciation.ts";
+import type { System } from "./system.ts";
 
 /** Supersaturation (natural log) above which a phase is added. */
 const SUPERSATURATED = 1e-9;
@@ -26,22 +27,23 @@ function drop(at: Iterate, place: number): void {
   at.amounts.copyWithin(place, place + 1);
 }
 
-/** ln(ion product / K) of a phase: 0 when saturated, above 0 when it wants to form. */
-export function saturationOf(system: System, balance: Balance, at: Iterate, phase: number): number {
-  let ln = system.phaseWater[phase] * lnWaterActivity(at.solutes) - system.phaseLnK[phase] - balance.lnPressure[phase];
-  for (let k = system.phaseStart[phase]; k < system.phaseStart[phase + 1]; k++) {
-    ln += system.phaseMoles[k] * at.y[system.phaseComponent[k]];
-  }
-  return ln;
-}
+/** ln(ion product / K) of a phase at the potentials last evaluated: 0 when saturated, above 0 when it wants to form. */
+export const saturationOf = (system: System, balance: Balance, { potentials }: Workspace, phase: number): number =>
+  rowTimes(system.phaseRows, phase, potentials) - system.phaseLnK[phase] - balance.lnPressure[phase];
 
 /** Adds the most supersaturated absent phase, above `threshold` (natural log). Returns whether one was added. */
-export function addSupersaturated(system: System, balance: Balance, at: Iterate, threshold = SUPERSATURATED): boolean {
+export function addSupersaturated(
+  system: System,
+  balance: Balance,
+  at: Iterate,
+  work: Workspace,
+  threshold = SUPERSATURATED,
+): boolean {
   let best = -1;
   let most = threshold;
   for (let p = 0; p < system.phases.length; p++) {
     if (balance.allowed[p] === 0 || at.present.includes(p)) continue;
-    const ln = saturationOf(system, balance, at, p);
+    const ln = saturationOf(system, balance, work, p);
     if (ln > most) {
       most = ln;
       best = p;
@@ -80,8 +82,8 @@ function composedOf(system: System, present: readonly number[], phase: number): 
   if (n === 0) return undefined;
   const rows = [...present, phase].map((p) => {
     const row = new Float64Array(system.components.length);
-    for (let k = system.phaseStart[p]; k < system.phaseStart[p + 1]; k++)
-      row[system.phaseComponent[k]] += system.phaseMoles[k];
+    const { start, column, value } = system.phaseRows;
+    for (let k = start[p]; k < start[p + 1]; k++) if (column[k] !== system.water) row[column[k]] += value[k];
     return row;
   });
   const target = rows[n];

@@ -6,13 +6,14 @@
  * where a looser residual is accepted (see newton.ts). It knows nothing of test tubes: what may form is decided by the caller.
  */
 import { refusal } from "./acceptable.ts";
-import { CAPPED_IONIC_STRENGTH, daviesA } from "./activity.ts";
+import { CAPPED_IONIC_STRENGTH, daviesA, lnWaterActivity } from "./activity.ts";
 import { coldStart } from "./first-guess.ts";
-import { type Balance, type Iterate, newton, WATER_KG_PER_MOL, type Workspace } from "./newton.ts";
+import { type Balance, type Iterate, spareFor, type Workspace, workspaceFor } from "./iterate.ts";
+import { newton, WATER_KG_PER_MOL } from "./newton.ts";
 import { addSupersaturated, dropNegative, saturationOf } from "./phase-set.ts";
 import type { Conditions, EquilibriumProblem, EquilibriumResult, Solver, Start } from "./problem.ts";
 import { compileDatabase, type Database, WATER } from "./species.ts";
-import { buildSystem, lnWaterActivity, type System } from "./system.ts";
+import { buildSystem, type System } from "./system.ts";
 
 export type { Conditions, EquilibriumProblem, EquilibriumResult, NotConverged, Solver, Start } from "./problem.ts";
 
@@ -21,17 +22,16 @@ const MAX_ITERATIONS = 150;
 
 /** Makes a solver over a database; it keeps the compiled systems of the mixtures it has met. */
 export function createSolver(database: Database = compileDatabase()): Solver {
-  const systems = new Map<string, System>();
-  let work: Workspace = workspace(0);
+  const compiled = new Map<string, { system: System; work: Workspace }>();
 
   function systemFor(present: number[], celsius: number) {
     const key = `${celsius}|${present.join(",")}`;
-    let system = systems.get(key);
-    if (!system) {
-      system = buildSystem(database, present, celsius);
-      systems.set(key, system);
-    }
-    return system;
+    const known = compiled.get(key);
+    if (known) return known;
+    const system = buildSystem(database, present, celsius);
+    const made = { system, work: workspaceFor(system) };
+    compiled.set(key, made);
+    return made;
   }
 
   const proton = database.componentIndex.get("H+") as number;
@@ -51,19 +51,19 @@ export function createSolver(database: Database = compileDatabase()): Solver {
     if (reason !== undefined) return { converged: false, reason };
     const celsius = conditions.celsius ?? 25;
     const present = presentIn(problem);
-    const system = systemFor(present, celsius);
-    if (work.rowScale.length < present.length) work = workspace(present.length);
+    const { system, work } = systemFor(present, celsius);
     const balance = balanceOf(system, database, problem, conditions);
     const begin = [
       () => (start && start.system === system ? resume(system, balance, start, problem.waterKg) : undefined),
-      () => coldStart(system, balance, problem.waterKg),
+      () => coldStart(system, balance, problem.waterKg, work, { phases: true }),
+      () => coldStart(system, balance, problem.waterKg, work, { phases: false }),
       () => idealStart(system, balance, problem.waterKg, work),
     ];
     for (const from of begin) {
       const at = from();
       if (at === undefined) continue;
       const iterations = settle(system, balance, at, work);
-      if (iterations >= 0) return resultOf(system, balance, at, iterations);
+      if (iterations >= 0) return resultOf(system, balance, at, work, iterations);
     }
     return {
       converged: false,
@@ -72,37 +72,32 @@ export function createSolver(database: Database = compileDatabase()): Solver {
   };
 }
 
-function workspace(components: number): Workspace {
-  const n = components + 3 + components + 4;
-  return {
-    matrix: new Float64Array(n * n),
-    right: new Float64Array(n),
-    rowScale: new Float64Array(components),
-  };
-}
-
 function balanceOf(system: System, database: Database, problem: EquilibriumProblem, conditions: Conditions): Balance {
-  const totals = Float64Array.from(system.components, (index) => problem.totals[database.components[index].id] ?? 0);
+  const totals = new Float64Array(system.components.length);
   let everything = 1e-6;
-  for (const total of totals) everything += Math.abs(total);
+  for (let j = 0; j < totals.length; j++) {
+    totals[j] = problem.totals[database.components[system.components[j]].id] ?? 0;
+    everything += Math.abs(totals[j]);
+  }
+  const { start, column, value } = system.speciesRows;
   const lnBound = new Float64Array(system.species.length);
   for (let i = 0; i < lnBound.length; i++) {
     let bound = everything * 3;
-    for (let k = system.speciesStart[i]; k < system.speciesStart[i + 1]; k++) {
-      const j = system.speciesComponent[k];
-      const nu = system.speciesMoles[k];
-      if (j !== system.proton && nu > 0) bound = Math.min(bound, totals[j] / nu);
+    for (let k = start[i]; k < start[i + 1]; k++) {
+      const j = column[k];
+      const nu = value[k];
+      if (j < totals.length && j !== system.proton && nu > 0) bound = Math.min(bound, totals[j] / nu);
     }
     lnBound[i] = Math.log(bound / problem.waterKg);
   }
   const lnPressure = new Float64Array(system.phases.length);
-  const allowed = Uint8Array.from(system.formsInMinutes);
-  system.phases.forEach((phase, p) => {
-    const atm = phase.kind === "gas" ? conditions.gases?.[phase.id] : undefined;
-    if (atm !== undefined) {
+  const allowed = system.formsInMinutes.slice();
+  const { gases = {}, alsoAllowed = [] } = conditions;
+  system.phases.forEach(({ kind, id }, p) => {
+    if (kind === "gas" && gases[id] !== undefined) {
       allowed[p] = 1;
-      lnPressure[p] = Math.log(atm);
-    } else if (conditions.alsoAllowed?.includes(phase.id)) allowed[p] = 1;
+      lnPressure[p] = Math.log(gases[id]);
+    } else if (alsoAllowed.includes(id)) allowed[p] = 1;
   });
   return {
     totals,
@@ -118,7 +113,7 @@ function balanceOf(system: System, database: Database, problem: EquilibriumProbl
 /** Last resort: the equilibrium of the ideal solution, which is convex and settles where the real one does not. */
 function idealStart(system: System, balance: Balance, waterKg: number, work: Workspace): Iterate | undefined {
   const ideal = { ...balance, cap: 0 };
-  const at = coldStart(system, ideal, waterKg);
+  const at = coldStart(system, ideal, waterKg, work, { phases: false });
   return settle(system, ideal, at, work) < 0 ? undefined : at;
 }
 
@@ -127,7 +122,7 @@ function resume(system: System, balance: Balance, from: Start, waterKg: number):
   const kept = from.present.flatMap((phase, q) =>
     balance.allowed[phase] === 1 ? [{ phase, amount: from.amounts[q] }] : [],
   );
-  const amounts = new Float64Array(system.components.length + 4);
+  const amounts = new Float64Array(spareFor(system.components.length));
   amounts.set(kept.map(({ amount }) => amount));
   return {
     y: Float64Array.from(from.y),
@@ -141,7 +136,7 @@ function resume(system: System, balance: Balance, from: Start, waterKg: number):
 }
 
 /** While phases are still coming and going, a rough answer is enough: residual, supersaturation (ln) and negative mol that decide then. */
-const ROUGH = { residual: 1e-3, supersaturation: 0.1, negative: 1e-9 };
+const ROUGH = { residual: 0.1, supersaturation: 0.1, negative: 1e-9 };
 
 /** Finds the phases present and their amounts: roughly first, then exactly. Returns the number of Newton iterations, or -1. */
 function settle(system: System, balance: Balance, at: Iterate, work: Workspace): number {
@@ -152,8 +147,8 @@ function settle(system: System, balance: Balance, at: Iterate, work: Workspace):
     if (taken < 0) return -1;
     iterations += taken;
     const changed = exact
-      ? dropNegative(at) || addSupersaturated(system, balance, at)
-      : dropNegative(at, ROUGH.negative) || addSupersaturated(system, balance, at, ROUGH.supersaturation);
+      ? dropNegative(at) || addSupersaturated(system, balance, at, work)
+      : dropNegative(at, ROUGH.negative) || addSupersaturated(system, balance, at, work, ROUGH.supersaturation);
     if (changed) continue;
     if (exact) return iterations;
     exact = true;
@@ -161,14 +156,20 @@ function settle(system: System, balance: Balance, at: Iterate, work: Workspace):
   return -1;
 }
 
-function resultOf(system: System, balance: Balance, at: Iterate, iterations: number): EquilibriumResult {
+function resultOf(
+  system: System,
+  balance: Balance,
+  at: Iterate,
+  work: Workspace,
+  iterations: number,
+): EquilibriumResult {
   const molality = new Map<string, number>();
   system.species.forEach((entry, i) => {
     molality.set(entry.id, Math.exp(at.lnM[i]));
   });
   const saturation = new Map<string, number>();
   system.phases.forEach((phase, p) => {
-    saturation.set(phase.id, saturationOf(system, balance, at, p) / Math.LN10);
+    saturation.set(phase.id, saturationOf(system, balance, work, p) / Math.LN10);
   });
   return {
     converged: true,

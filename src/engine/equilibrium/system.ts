@@ -1,36 +1,47 @@
 /**
  * The part of the constant set that some components can form, laid out in flat arrays for the solver, at one temperature.
  */
-
-import { WATER_ACTIVITY_SLOPE } from "./activity.ts";
 import type { Database, Phase, Species } from "./species.ts";
 
 const GAS_CONSTANT = 8.314462618e-3; // kJ/(mol K), CODATA 2018
 const LN10 = Math.LN10;
 
-/** Components in columns; one row for each species and phase, as compressed sparse rows. */
+/** A sparse matrix by rows: row i has `value[k]` in `column[k]`, k from `start[i]` to before `start[i + 1]`. */
+export interface SparseRows {
+  start: Int32Array;
+  column: Int32Array;
+  value: Float64Array;
+}
+
+/**
+ * One row for each species and phase, with its moles of each component, and three columns more, such that the ln molality of a species is
+ * ln K plus its row times one vector of potentials (see speciation.ts).
+ */
 export interface System {
   celsius: number;
-  /** Database index of each component of the system. */
+  /** Database index of each component of the system; they are the first columns. */
   components: number[];
   charges: Float64Array;
   /** Position of H+ among the components. */
   proton: number;
+  /** Number of columns. */
+  columns: number;
+  /** Column of z^2/2. */
+  ionic: number;
+  /** Column of the moles of water. */
+  water: number;
+  /** Column that has 1 for a neutral species. */
+  neutral: number;
   species: Species[];
-  speciesCharge: Float64Array;
-  speciesWater: Float64Array;
   speciesLnK: Float64Array;
-  speciesStart: Int32Array;
-  speciesComponent: Int32Array;
-  speciesMoles: Float64Array;
+  speciesRows: SparseRows;
+  /** For each species the products of its values two by two: columns are cells of a lower triangle stored as a full square. */
+  speciesProducts: SparseRows;
   phases: Phase[];
   /** 1 for a solid that forms within minutes by its own row, 0 for the others and for gases. */
   formsInMinutes: Uint8Array;
-  phaseWater: Float64Array;
   phaseLnK: Float64Array;
-  phaseStart: Int32Array;
-  phaseComponent: Int32Array;
-  phaseMoles: Float64Array;
+  phaseRows: SparseRows;
 }
 
 const KELVIN = 273.15;
@@ -62,19 +73,25 @@ function bend(celsius: number): number {
   return Math.log(T / T0) + T0 / T - 1;
 }
 
-function sparse(rows: readonly Species[], position: Map<number, number>) {
+function sparseRows(rows: readonly (readonly Entry[])[]): SparseRows {
   const start = new Int32Array(rows.length + 1);
-  const component: number[] = [];
-  const moles: number[] = [];
   rows.forEach((row, index) => {
-    for (const [which, count] of row.nu) {
-      component.push(position.get(which) as number);
-      moles.push(count);
-    }
-    start[index + 1] = component.length;
+    start[index + 1] = start[index] + row.length;
   });
-  return { start, component: Int32Array.from(component), moles: Float64Array.from(moles) };
+  const entries = rows.flat();
+  return {
+    start,
+    column: Int32Array.from(entries, ([column]) => column),
+    value: Float64Array.from(entries, ([, value]) => value),
+  };
 }
+type Entry = [column: number, value: number];
+
+/** All products of two values of a row, each pair once. */
+const products = (row: readonly Entry[], columns: number): Entry[] =>
+  row.flatMap(([a, x], index) =>
+    row.slice(0, index + 1).map(([b, y]): Entry => [Math.max(a, b) * columns + Math.min(a, b), x * y]),
+  );
 
 /**
  * Selects what the given components can form, phases that kinetics keeps from forming included (their saturation is told too).
@@ -85,30 +102,32 @@ export function buildSystem(database: Database, present: readonly number[], cels
   const possible = (entry: Species) => entry.nu.every(([which]) => position.has(which));
   const species = database.species.filter(possible);
   const phases = database.phases.filter(possible);
-  const s = sparse(species, position);
-  const p = sparse(phases, position);
   const lnK = (entry: Species) => logKAt(entry, celsius) * LN10;
+  const [ionic, water, neutral, columns] = [0, 1, 2, 3].map((extra) => present.length + extra);
+  const made = ({ nu, water: bound }: Species): Entry[] => [
+    ...nu.map(([which, moles]): Entry => [position.get(which) as number, moles]),
+    ...(bound === 0 ? [] : [[water, bound] as Entry]),
+  ];
+  const speciesRows = species.map((entry): Entry[] => [
+    ...made(entry),
+    entry.charge === 0 ? [neutral, 1] : [ionic, entry.charge ** 2 / 2],
+  ]);
   return {
     celsius,
     components: [...present],
     charges: Float64Array.from(present, (which) => database.components[which].charge),
     proton: position.get(database.componentIndex.get("H+") as number) as number,
+    columns,
+    ionic,
+    water,
+    neutral,
     species,
-    speciesCharge: Float64Array.from(species, (entry) => entry.charge),
-    speciesWater: Float64Array.from(species, (entry) => entry.water),
     speciesLnK: Float64Array.from(species, lnK),
-    speciesStart: s.start,
-    speciesComponent: s.component,
-    speciesMoles: s.moles,
+    speciesRows: sparseRows(speciesRows),
+    speciesProducts: sparseRows(speciesRows.map((row) => products(row, columns))),
     phases,
     formsInMinutes: Uint8Array.from(phases, ({ kind, row }) => (kind === "solid" && row?.formsInMinutes ? 1 : 0)),
-    phaseWater: Float64Array.from(phases, (entry) => entry.water),
     phaseLnK: Float64Array.from(phases, lnK),
-    phaseStart: p.start,
-    phaseComponent: p.component,
-    phaseMoles: p.moles,
+    phaseRows: sparseRows(phases.map(made)),
   };
 }
-
-/** Natural log of water activity for a total molality of solutes; held above one half so that a wild trial step stays finite. */
-export const lnWaterActivity = (solutes: number) => Math.log(Math.max(1 - WATER_ACTIVITY_SLOPE * solutes, 0.5));
