@@ -48,7 +48,7 @@ export interface Tube {
 }
 
 /** Partial pressure at which dissolved gas leaves as bubbles, atm: that of the air around. */
-const BUBBLING = { "CO2(g)": 1, "SO2(g)": 1, "NH3(g)": 1, "H2(g)": 1, "O2(g)": 1, "NO(g)": 1 } as const;
+export const BUBBLING = { "CO2(g)": 1, "SO2(g)": 1, "NH3(g)": 1, "H2(g)": 1, "O2(g)": 1, "NO(g)": 1 } as const;
 
 const gasPhases = new Map(
   compileDatabase().phases.flatMap((phase) => (phase.kind === "gas" ? [[phase.id, phase]] : [])),

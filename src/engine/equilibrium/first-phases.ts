@@ -30,15 +30,16 @@ export function addFirstPhases(system: System, balance: Balance, at: Iterate, wo
     let best = -1;
     let most = PLAINLY_SUPERSATURATED;
     for (let p = 0; p < untried.length; p++) {
-      const ln = untried[p] === 0 ? 0 : saturationOf(system, balance, work, p);
-      if (ln <= most) continue;
+      if (untried[p] === 0) continue;
+      const ln = saturationOf(system, balance, work, p);
+      if (!(ln > most)) continue;
       most = ln;
       best = p;
     }
     if (best < 0) return;
     untried[best] = 0;
     const scarce = scarcest(system, best, held.left);
-    if (held.by[scarce] >= 0) continue;
+    if (scarce < 0 || held.by[scarce] >= 0) continue;
     held.by[scarce] = best;
     at.amounts[at.present.length] = takeOut(system, at, work, best, most, held.left, scarce);
     at.present.push(best);
@@ -60,7 +61,7 @@ export function saturate(system: System, balance: Balance, at: Iterate, work: Wo
   }
 }
 
-/** The component of a phase that would be used up first, as its place in the phase's row. */
+/** The component of a phase that would be used up first; -1 when it has none but protons. */
 function scarcest({ phaseRows, proton, water }: System, phase: number, left: Float64Array): number {
   const { start, column, value } = phaseRows;
   let scarce = -1;
@@ -91,9 +92,12 @@ function takeOut(
   const { start, column, value } = system.phaseRows;
   const from = start[phase];
   const to = start[phase + 1];
-  const consumed = (k: number) => value[k] > 0 && column[k] !== proton && column[k] !== water;
   let all = 0;
   for (let k = from; k < to; k++) if (column[k] === scarce) all = left[scarce] / value[k];
+  const consumed = (k: number) => value[k] > 0 && column[k] !== proton && column[k] !== water;
+  /** Part of a component that stays dissolved when `stays` of the scarce one does; never less than that. */
+  const rest = (k: number, stays: number) => Math.max(1 - ((value[k] * all) / left[column[k]]) * (1 - stays), stays);
+
   let u = 0;
   for (let n = 0; n < SEARCH_STEPS; n++) {
     const stays = Math.exp(u);
@@ -101,22 +105,21 @@ function takeOut(
     let slope = 0;
     for (let k = from; k < to; k++) {
       if (!consumed(k)) continue;
-      const share = (value[k] * all) / left[column[k]];
-      const rest = 1 - share * (1 - stays);
-      above += value[k] * Math.log(rest);
-      slope += (value[k] * share * stays) / rest;
+      const part = rest(k, stays);
+      above += value[k] * Math.log(part);
+      slope += (value[k] * (value[k] * all) * stays) / (left[column[k]] * part);
     }
     u -= above / slope;
   }
-  const amount = all * (1 - Math.exp(u));
+  const stays = Math.exp(u);
   for (let k = from; k < to; k++) {
     const j = column[k];
     if (consumed(k)) {
-      const change = j === scarce ? u : Math.log(1 - (value[k] * amount) / left[j]);
-      at.y[j] += change;
-      potentials[j] += change;
-    }
-    if (j !== water) left[j] -= value[k] * amount;
+      const part = rest(k, stays);
+      at.y[j] += Math.log(part);
+      potentials[j] = at.y[j];
+      left[j] *= part;
+    } else if (j !== water) left[j] -= value[k] * all * (1 - stays);
   }
-  return amount;
+  return all * (1 - stays);
 }
