@@ -6,6 +6,7 @@ import type { EquilibriumResult, Solver } from "../equilibrium/solve.ts";
 import { compileDatabase } from "../equilibrium/species.ts";
 import { WATER_TESTS } from "../practical/gases.ts";
 import type { Colour, Step, Test } from "../practical.ts";
+import { alone } from "./alone.ts";
 import { type Amounts, addAmounts, amountsOf } from "./amounts.ts";
 import { beyondUs } from "./beyond.ts";
 import type { SetAside } from "./filter.ts";
@@ -240,9 +241,9 @@ function notePoured(
 ): void {
   if (step.reagent === STARCH.reagent) tube.starch = true;
   if ("pieces" in step.amount) return;
-  const alone = solve({ totals: reagentComponents(step.reagent, step.at?.molPerDm3), waterKg: 1 });
-  if (!alone.converged) return;
-  const { solution, absorbance } = look(alone);
+  const bottle = alone(reagentComponents(step.reagent, step.at?.molPerDm3), solve);
+  if (!bottle) return;
+  const { solution, absorbance } = look(bottle);
   if (solution !== "colourless") trace.poured = { solution, absorbance, cm3: volumeAdded(step.amount, sampleCm3) };
 }
 

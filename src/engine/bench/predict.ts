@@ -2,13 +2,13 @@
 import { TEMPERATURE } from "../constants/kinetic-gates.ts";
 import type { Solver } from "../equilibrium/solve.ts";
 import { cellsOf } from "../practical/cells.ts";
-import type { Cell, Part, Procedure } from "../practical.ts";
+import type { Part, Procedure } from "../practical.ts";
 import { type BenchTube, carryOutTest, type Hand } from "./carry-out-test.ts";
 import { observe } from "./observe.ts";
 import type { Prediction } from "./prediction.ts";
 import type { Portion, TestedSalt } from "./sample.ts";
 import type { TestTrace } from "./trace.ts";
-import { emptyTube } from "./tube.ts";
+import { copyOfTube, emptyTube } from "./tube.ts";
 
 /**
  * Predicts every test of a procedure for one salt, by cell id. Tests the engine has no chemistry for, and those after them in the same
@@ -17,17 +17,38 @@ import { emptyTube } from "./tube.ts";
  */
 export function predictSalt(salt: TestedSalt, parts: Procedure, solve: Solver): Map<string, Prediction> {
   const cells = cellsOf(parts);
+  const remembered = memoryOf(solve);
+  const sample = JSON.stringify([salt.solid, salt.molPerDm3, salt.ions]);
   return new Map(
-    parts.flatMap((part) =>
-      predictPart(
-        salt,
-        part,
-        cells.filter((one) => one.part === part),
-        solve,
-      ),
-    ),
+    parts.flatMap((part) => {
+      const key = `${sample} ${JSON.stringify(part.tests)}`;
+      const known = remembered.get(key) ?? predictPart(salt, part, solve);
+      remembered.set(key, known);
+      return cells
+        .filter((cell) => cell.part === part)
+        .map((cell, n): [string, Prediction] => [cell.id, copied(known[n])]);
+    }),
   );
 }
+
+/**
+ * What each solver has predicted, by sample and steps: two samples in the same form, and an author's next save, ask for the same parts
+ * again. A solver with other constants is another solver.
+ */
+const memories = new WeakMap<Solver, Map<string, Prediction[]>>();
+/** Parts remembered; a long practical on all ions has some thousands. */
+const MOST_REMEMBERED = 10_000;
+
+function memoryOf(solve: Solver): Map<string, Prediction[]> {
+  const known = memories.get(solve);
+  if (known && known.size < MOST_REMEMBERED) return known;
+  const fresh = new Map<string, Prediction[]>();
+  memories.set(solve, fresh);
+  return fresh;
+}
+
+/** Callers may add readings to what they are given. */
+const copied = (prediction: Prediction): Prediction => ({ ...prediction, readings: [...prediction.readings] });
 
 /** What the engine says of a test it has no chemistry for. */
 const NO_OPINION: Prediction = { readings: [], events: [], gases: [], gates: [], heldBack: [] };
@@ -37,22 +58,27 @@ const NO_OPINION: Prediction = { readings: [], events: [], gases: [], gates: [],
  * again within them a careful hand stops when it is at its fullest; "warm" is not a temperature; air takes its time to act. Every hand is right, so every reading
  * is accepted; the careful one's comes first.
  */
-function predictPart(salt: TestedSalt, part: Part, cells: readonly Cell[], solve: Solver): [string, Prediction][] {
+function predictPart(salt: TestedSalt, part: Part, solve: Solver): Prediction[] {
   const warm = TEMPERATURE.warm.value;
   const counted = runPart(salt, part, solve, () => ({ warm, air: true }));
   const stops = counted.map(({ trace }) => stopAt(trace));
   const runs = [counted];
-  if (stops.some((stop) => stop !== undefined)) {
-    runs.unshift(runPart(salt, part, solve, (index) => ({ warm, air: true, stopAtDrop: stops[index] })));
+  /** Another hand does what the first did until its own test comes. */
+  const again = (from: number, hand: (index: number) => Hand) =>
+    runPart(salt, part, solve, hand, counted.slice(0, from));
+  const firstStop = stops.findIndex((stop) => stop !== undefined);
+  if (firstStop >= 0) {
+    runs.unshift(again(firstStop, (index) => ({ warm, air: true, stopAtDrop: stops[index] })));
   }
-  if (part.tests.some(({ steps }) => steps.some((step) => step.do === "warm"))) {
-    runs.push(runPart(salt, part, solve, () => ({ warm: TEMPERATURE.warmer.value, air: true })));
-  }
-  if (part.tests.some(({ steps }) => steps.some((step) => step.do === "stand"))) {
-    runs.push(runPart(salt, part, solve, () => ({ warm, air: false })));
-  }
-  return cells.map((cell, index) => [cell.id, together(runs.map((run) => run[index].prediction))]);
+  const firstWarm = firstWith(part, "warm");
+  if (firstWarm >= 0) runs.push(again(firstWarm, () => ({ warm: TEMPERATURE.warmer.value, air: true })));
+  const firstStand = firstWith(part, "stand");
+  if (firstStand >= 0) runs.push(again(firstStand, () => ({ warm, air: false })));
+  return part.tests.map((_, index) => together(runs.map((run) => run[index].prediction)));
 }
+
+const firstWith = ({ tests }: Part, what: "warm" | "stand"): number =>
+  tests.findIndex(({ steps }) => steps.some((step) => step.do === what));
 
 /** The first prediction, with the readings of all; no opinion as soon as one of them has none. */
 function together(predictions: readonly Prediction[]): Prediction {
@@ -63,22 +89,43 @@ function together(predictions: readonly Prediction[]): Prediction {
   return { ...predictions[0], readings: [...readings.values()] };
 }
 
-interface TestRun {
-  trace: TestTrace | undefined;
-  prediction: Prediction;
+/** How far a part has come: the tube, what was taken for it, and what has been brought together. */
+interface Progress {
+  tube: BenchTube;
+  portion: Portion;
+  brought: TestTrace["together"];
 }
 
-function runPart(salt: TestedSalt, part: Part, solve: Solver, hand: (index: number) => Hand): TestRun[] {
-  const tube: BenchTube = emptyTube();
-  const portion: Portion = { salt, cm3: 0, dry: undefined };
-  const brought: TestTrace["together"] = new Map();
-  let known = true;
-  return part.tests.map((test, index) => {
-    if (!known) return { trace: undefined, prediction: NO_OPINION };
-    const trace = carryOutTest(test, tube, portion, brought, solve, hand(index));
-    known = !trace.unknown;
-    return { trace, prediction: known ? observe(trace) : NO_OPINION };
-  });
+interface TestRun {
+  /** Undefined after a test without an opinion. */
+  trace: TestTrace | undefined;
+  prediction: Prediction;
+  /** Where the part stands after the test. */
+  after: Progress;
+}
+
+/** Carries a part out, from after the tests already `done`. */
+function runPart(
+  salt: TestedSalt,
+  part: Part,
+  solve: Solver,
+  hand: (index: number) => Hand,
+  done: readonly TestRun[] = [],
+): TestRun[] {
+  const runs = [...done];
+  for (let index = done.length; index < part.tests.length; index++) {
+    const last = runs[index - 1];
+    if (last && (!last.trace || last.trace.unknown)) {
+      runs.push({ trace: undefined, prediction: NO_OPINION, after: last.after });
+      continue;
+    }
+    const after: Progress = last
+      ? { tube: copyOfTube(last.after.tube), portion: { ...last.after.portion }, brought: new Map(last.after.brought) }
+      : { tube: emptyTube(), portion: { salt, cm3: 0, dry: undefined }, brought: new Map() };
+    const trace = carryOutTest(part.tests[index], after.tube, after.portion, after.brought, solve, hand(index));
+    runs.push({ trace, prediction: trace.unknown ? NO_OPINION : observe(trace), after });
+  }
+  return runs;
 }
 
 /** Part of a precipitate that must go again within the drops before the count of drops matters. */

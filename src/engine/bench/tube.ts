@@ -70,6 +70,15 @@ export function emptyTube(): Tube {
   };
 }
 
+/** A tube with the same in it, that goes its own way from here. */
+export const copyOfTube = <T extends Tube>(tube: T): T => ({
+  ...tube,
+  contents: { ...tube.contents },
+  reactions: new Map(tube.reactions),
+  pairs: new Set(tube.pairs),
+  left: new Map(tube.left),
+});
+
 /** Pours `cm3` of a solution with the given components (mol/dm3) into the tube. */
 export function pour(tube: Tube, perDm3: Components, cm3: number): void {
   for (const [id, amount] of Object.entries(perDm3)) {

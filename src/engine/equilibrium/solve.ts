@@ -13,7 +13,7 @@ import { newton, WATER_KG_PER_MOL } from "./newton.ts";
 import { addSupersaturated, dropNegative, saturationOf } from "./phase-set.ts";
 import type { Conditions, EquilibriumProblem, EquilibriumResult, Solver, Start } from "./problem.ts";
 import { compileDatabase, type Database, WATER } from "./species.ts";
-import { buildSystem, type System } from "./system.ts";
+import { buildSystem, type System, systemAt } from "./system.ts";
 
 export type { Conditions, EquilibriumProblem, EquilibriumResult, NotConverged, Solver, Start } from "./problem.ts";
 
@@ -22,16 +22,23 @@ const MAX_ITERATIONS = 150;
 
 /** Makes a solver over a database; it keeps the compiled systems of the mixtures it has met. */
 export function createSolver(database: Database = compileDatabase()): Solver {
-  const compiled = new Map<string, { system: System; work: Workspace }>();
+  const compiled = new Map<string, { work: Workspace; at: Map<number, System> }>();
 
   function systemFor(present: number[], celsius: number) {
-    const key = `${celsius}|${present.join(",")}`;
-    const known = compiled.get(key);
-    if (known) return known;
-    const system = buildSystem(database, present, celsius);
-    const made = { system, work: workspaceFor(system) };
-    compiled.set(key, made);
-    return made;
+    const key = present.join(",");
+    let known = compiled.get(key);
+    if (!known) {
+      const system = buildSystem(database, present, celsius);
+      known = { work: workspaceFor(system), at: new Map([[celsius, system]]) };
+      compiled.set(key, known);
+    }
+    let system = known.at.get(celsius);
+    if (!system) {
+      const [other] = known.at.values();
+      system = systemAt(other, celsius);
+      known.at.set(celsius, system);
+    }
+    return { system, work: known.work };
   }
 
   const proton = database.componentIndex.get("H+") as number;
@@ -54,7 +61,8 @@ export function createSolver(database: Database = compileDatabase()): Solver {
     const { system, work } = systemFor(present, celsius);
     const balance = balanceOf(system, database, problem, conditions);
     const begin = [
-      () => (start && start.system === system ? resume(system, balance, start, problem.waterKg) : undefined),
+      () =>
+        start && start.system.species === system.species ? resume(system, balance, start, problem.waterKg) : undefined,
       () => coldStart(system, balance, problem.waterKg, work, { phases: true }),
       () => coldStart(system, balance, problem.waterKg, work, { phases: false }),
       () => idealStart(system, balance, problem.waterKg, work),

@@ -73,61 +73,85 @@ function bend(celsius: number): number {
   return Math.log(T / T0) + T0 / T - 1;
 }
 
-function sparseRows(rows: readonly (readonly Entry[])[]): SparseRows {
-  const start = new Int32Array(rows.length + 1);
-  rows.forEach((row, index) => {
-    start[index + 1] = start[index] + row.length;
-  });
-  const entries = rows.flat();
-  return {
-    start,
-    column: Int32Array.from(entries, ([column]) => column),
-    value: Float64Array.from(entries, ([, value]) => value),
-  };
-}
 type Entry = [column: number, value: number];
 
+function sparseRows(rows: readonly (readonly Entry[])[]): SparseRows {
+  const start = new Int32Array(rows.length + 1);
+  for (let i = 0; i < rows.length; i++) start[i + 1] = start[i] + rows[i].length;
+  const column = new Int32Array(start[rows.length]);
+  const value = new Float64Array(start[rows.length]);
+  let k = 0;
+  for (const row of rows) {
+    for (const [at, what] of row) {
+      column[k] = at;
+      value[k++] = what;
+    }
+  }
+  return { start, column, value };
+}
+
 /** All products of two values of a row, each pair once. */
-const products = (row: readonly Entry[], columns: number): Entry[] =>
-  row.flatMap(([a, x], index) =>
-    row.slice(0, index + 1).map(([b, y]): Entry => [Math.max(a, b) * columns + Math.min(a, b), x * y]),
-  );
+function products(row: readonly Entry[], columns: number): Entry[] {
+  const pairs: Entry[] = [];
+  for (const [a, x] of row) {
+    for (const [b, y] of row) if (b <= a) pairs.push([a * columns + b, x * y]);
+  }
+  return pairs;
+}
 
 /**
  * Selects what the given components can form, phases that kinetics keeps from forming included (their saturation is told too).
  * @param present database indices of the components, H+ among them.
  */
 export function buildSystem(database: Database, present: readonly number[], celsius: number): System {
-  const position = new Map(present.map((which, index) => [which, index]));
-  const possible = (entry: Species) => entry.nu.every(([which]) => position.has(which));
+  const place = new Int32Array(database.components.length).fill(-1);
+  present.forEach((which, index) => {
+    place[which] = index;
+  });
+  const possible = (entry: Species) => entry.nu.every(([which]) => place[which] >= 0);
   const species = database.species.filter(possible);
   const phases = database.phases.filter(possible);
-  const lnK = (entry: Species) => logKAt(entry, celsius) * LN10;
-  const [ionic, water, neutral, columns] = [0, 1, 2, 3].map((extra) => present.length + extra);
-  const made = ({ nu, water: bound }: Species): Entry[] => [
-    ...nu.map(([which, moles]): Entry => [position.get(which) as number, moles]),
-    ...(bound === 0 ? [] : [[water, bound] as Entry]),
-  ];
-  const speciesRows = species.map((entry): Entry[] => [
-    ...made(entry),
-    entry.charge === 0 ? [neutral, 1] : [ionic, entry.charge ** 2 / 2],
-  ]);
+  const ionic = present.length;
+  const water = ionic + 1;
+  const neutral = ionic + 2;
+  const columns = ionic + 3;
+  const made = ({ nu, water: bound }: Species): Entry[] => {
+    const row = nu.map(([which, moles]): Entry => [place[which], moles]);
+    if (bound !== 0) row.push([water, bound]);
+    return row;
+  };
+  const speciesRows = species.map((entry) => {
+    const row = made(entry);
+    row.push(entry.charge === 0 ? [neutral, 1] : [ionic, entry.charge ** 2 / 2]);
+    return row;
+  });
   return {
     celsius,
     components: [...present],
-    charges: Float64Array.from(present, (which) => database.components[which].charge),
-    proton: position.get(database.componentIndex.get("H+") as number) as number,
+    charges: new Float64Array(present.map((which) => database.components[which].charge)),
+    proton: place[database.componentIndex.get("H+") as number],
     columns,
     ionic,
     water,
     neutral,
     species,
-    speciesLnK: Float64Array.from(species, lnK),
+    speciesLnK: lnKs(species, celsius),
     speciesRows: sparseRows(speciesRows),
     speciesProducts: sparseRows(speciesRows.map((row) => products(row, columns))),
     phases,
-    formsInMinutes: Uint8Array.from(phases, ({ kind, row }) => (kind === "solid" && row?.formsInMinutes ? 1 : 0)),
-    phaseLnK: Float64Array.from(phases, lnK),
+    formsInMinutes: new Uint8Array(phases.map(({ kind, row }) => (kind === "solid" && row?.formsInMinutes ? 1 : 0))),
+    phaseLnK: lnKs(phases, celsius),
     phaseRows: sparseRows(phases.map(made)),
   };
 }
+
+/** The same components at another temperature. */
+export const systemAt = (system: System, celsius: number): System => ({
+  ...system,
+  celsius,
+  speciesLnK: lnKs(system.species, celsius),
+  phaseLnK: lnKs(system.phases, celsius),
+});
+
+const lnKs = (entries: readonly Species[], celsius: number): Float64Array =>
+  new Float64Array(entries.map((entry) => logKAt(entry, celsius) * LN10));

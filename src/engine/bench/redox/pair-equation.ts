@@ -17,6 +17,18 @@ export interface PairEquation {
 
 /** Couples the two half-equations so that all electrons are taken up; the pH decides between H+ and OH-. */
 export function pairEquation(oxidant: HalfEquation, reductant: HalfEquation, pH: number): PairEquation {
+  const key = `${oxidant.couple.id} with ${reductant.couple.id} ${Number(pH > NEUTRAL)} ${Number(pH > ALKALI_THERE)}`;
+  const known = written.get(key);
+  if (known) return known;
+  const equation = couple(oxidant, reductant, pH);
+  written.set(key, equation);
+  return equation;
+}
+
+/** Equations written so far: every drop asks for the same ones again, and the pH matters to them by its two limits only. */
+const written = new Map<string, PairEquation>();
+
+function couple(oxidant: HalfEquation, reductant: HalfEquation, pH: number): PairEquation {
   const common = greatestDivisor(oxidant.electrons, reductant.electrons);
   const times = { oxidant: reductant.electrons / common, reductant: oxidant.electrons / common };
   const net = new Map<string, number>();
@@ -64,11 +76,12 @@ const WATER_PARTS: Readonly<Record<string, Components>> = {
 
 /** pH from which alkali is plainly there to be used up; below it, what weak bases leave of OH- is no reagent. Our choice. */
 const ALKALI_THERE = 11;
+const NEUTRAL = 7;
 
 /** H+ and OH- do not stand in one equation: above pH 7 it is written with OH-, unless that would use up alkali that is not there. */
 function neutralise(net: Map<string, number>, pH: number): void {
   const protons = (net.get("H+") ?? 0) - (net.get("OH-") ?? 0);
-  const alkaline = pH > (protons > 0 ? ALKALI_THERE : 7);
+  const alkaline = pH > (protons > 0 ? ALKALI_THERE : NEUTRAL);
   net.set("H2O", (net.get("H2O") ?? 0) + (net.get(alkaline ? "H+" : "OH-") ?? 0));
   net.set("H+", alkaline ? 0 : protons);
   net.set("OH-", alkaline ? -protons : 0);

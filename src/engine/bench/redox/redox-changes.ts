@@ -79,6 +79,7 @@ interface Candidate {
 /** All changes of oxidation state that happen now, the strongest drive first; later ones get what earlier ones leave. */
 export function redoxChanges(state: RedoxState): RedoxChange[] {
   const candidates = candidatesIn(state).sort((a, b) => b.emf - a.emf);
+  if (candidates.length === 0) return [];
   const left: Components = { ...state.contents };
   const changes: RedoxChange[] = [];
   for (const { oxidant, reductant, equation, extent, source, emf, halfway } of candidates) {
@@ -108,7 +109,7 @@ function hasActed(
   extent: number,
   acted?: ReadonlySet<string>,
 ): boolean {
-  if (!acted) return false;
+  if (!acted || acted.size === 0) return false;
   if (extent < 1 && acted.has(pairId(oxidant, reductant))) return true;
   const backwards = halfEquations
     .filter(({ family }) => family === reductant.family)
@@ -119,14 +120,15 @@ function hasActed(
 }
 
 function candidatesIn(state: RedoxState): Candidate[] {
-  const now: Solution = { ...state, ionicStrength: ionicStrengthOf(state.molality) };
-  const at: Circumstances = { ...state, solids: new Set(state.phases.keys()) };
   const atWork = halfEquations.filter(
     ({ couple }) => state.pH >= (couple.fromPH ?? -Infinity) && state.pH < (couple.toPH ?? Infinity),
   );
-  const found: Candidate[] = [];
   const oxidants = atWork.filter(({ oxidised }) => mayTakePart(oxidised, state));
   const reductants = atWork.filter(({ reduced }) => mayTakePart(reduced, state));
+  if (oxidants.length === 0 || reductants.length === 0) return [];
+  const now: Solution = { ...state, ionicStrength: ionicStrengthOf(state.molality) };
+  const at: Circumstances = { ...state, solids: new Set(state.phases.keys()) };
+  const found: Candidate[] = [];
   for (const oxidant of oxidants) {
     for (const reductant of reductants) {
       if (oxidant === reductant) continue;
@@ -144,17 +146,30 @@ function candidatesIn(state: RedoxState): Candidate[] {
   return found;
 }
 
-/** Whether a side of a half-equation can take part: something of it besides the solvent is there. What is missing may cancel in the pair. */
-function mayTakePart(side: readonly Part[], state: RedoxState): boolean {
-  const own = side.filter(({ components }) => Object.keys(components).some((id) => id !== "H+" && id !== "H2O"));
-  return own.length === 0 || own.some((part) => isThere(part, state));
-}
+/** Components a substance is made of besides the solvent's, and whether it is the air's. */
+const madeOf = ({ id, components }: Part) => ({
+  ids: Object.keys(components).filter((component) => component !== "H+" && component !== "H2O"),
+  ofAir: AIR in components || id === AIR,
+});
 
-/** Whether a substance of a half-equation can be there at all: its components are, or it is the solvent's own, or the air's. */
-function isThere({ id, components }: Part, { contents, air }: RedoxState): boolean {
-  if (AIR in components || id === AIR) return air || AIR in contents;
-  return Object.keys(components).every(
-    (component) => component === "H+" || component === "H2O" || (contents[component] ?? 0) > ABSENT,
+/** What of each side of the half-equations must be looked for, worked out once: this is asked after every drop. */
+const lookedFor = new Map(
+  halfEquations.flatMap(({ oxidised, reduced }) =>
+    [oxidised, reduced].map((side): [readonly Part[], ReturnType<typeof madeOf>[]] => [
+      side,
+      side.map(madeOf).filter(({ ids }) => ids.length > 0),
+    ]),
+  ),
+);
+
+/** Whether a side of a half-equation can take part: something of it besides the solvent is there. What is missing may cancel in the pair. */
+function mayTakePart(side: readonly Part[], { contents, air }: RedoxState): boolean {
+  const own = lookedFor.get(side) ?? [];
+  return (
+    own.length === 0 ||
+    own.some(({ ids, ofAir }) =>
+      ofAir ? air || AIR in contents : ids.every((component) => (contents[component] ?? 0) > ABSENT),
+    )
   );
 }
 

@@ -1,0 +1,18 @@
+/** A solution by itself: a bottle is asked for again with every test that pours from it, so each solver's answers are kept. */
+import type { EquilibriumResult, Solver } from "../equilibrium/solve.ts";
+import type { Components } from "./composition.ts";
+
+const known = new WeakMap<Solver, Map<string, EquilibriumResult>>();
+
+/** Equilibrium of 1 kg of water with these components (mol), cold and by itself; undefined when the solver finds none. */
+export function alone(components: Components, solve: Solver): EquilibriumResult | undefined {
+  const answers = known.get(solve) ?? new Map<string, EquilibriumResult>();
+  known.set(solve, answers);
+  const key = JSON.stringify(components);
+  const before = answers.get(key);
+  if (before) return before;
+  const result = solve({ totals: components, waterKg: 1 });
+  if (!result.converged) return undefined;
+  answers.set(key, result);
+  return result;
+}
