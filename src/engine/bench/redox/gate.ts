@@ -21,7 +21,10 @@ export interface Passage {
 /** How far the pair may react now, or undefined when it does not within minutes. */
 export function passage(oxidant: HalfEquation, reductant: HalfEquation, at: Circumstances): Passage | undefined {
   const hot = at.celsius > TEMPERATURE.room.value;
-  const gate = pairGates.find((one) => fits(one, oxidant.couple.id, reductant.couple.id) && holds(one, at));
+  const gate = gatesOf
+    .get(oxidant.couple.id)
+    ?.get(reductant.couple.id)
+    ?.find((one) => holds(one, at));
   if (gate) {
     const open = gate.opens === "cold" || (gate.opens === "warm" && hot);
     return open ? { extent: gate.extent ?? 1, source: gate.source } : undefined;
@@ -31,8 +34,15 @@ export function passage(oxidant: HalfEquation, reductant: HalfEquation, at: Circ
   return { extent: 1, source: openingSource };
 }
 
-const fits = (gate: PairGate, oxidant: string, reductant: string): boolean =>
-  gate.oxidants.includes(oxidant) && gate.reductants.includes(reductant);
+/** The gates of each pair, by oxidant and reductant, in the order of their table. */
+const gatesOf = new Map<string, Map<string, PairGate[]>>();
+for (const gate of pairGates) {
+  for (const oxidant of gate.oxidants) {
+    const others = gatesOf.get(oxidant) ?? new Map<string, PairGate[]>();
+    gatesOf.set(oxidant, others);
+    for (const reductant of gate.reductants) others.set(reductant, [...(others.get(reductant) ?? []), gate]);
+  }
+}
 
 function holds({ fromPH, toPH, besides, free }: PairGate, { pH, molality, solids }: Circumstances): boolean {
   if (fromPH !== undefined && pH < fromPH) return false;

@@ -123,8 +123,9 @@ function candidatesIn(state: RedoxState): Candidate[] {
   const atWork = halfEquations.filter(
     ({ couple }) => state.pH >= (couple.fromPH ?? -Infinity) && state.pH < (couple.toPH ?? Infinity),
   );
-  const oxidants = atWork.filter(({ oxidised }) => mayTakePart(oxidised, state));
-  const reductants = atWork.filter(({ reduced }) => mayTakePart(reduced, state));
+  const there = thereIn(state);
+  const oxidants = atWork.filter(({ oxidised }) => mayTakePart(oxidised, there));
+  const reductants = atWork.filter(({ reduced }) => mayTakePart(reduced, there));
   if (oxidants.length === 0 || reductants.length === 0) return [];
   const now: Solution = { ...state, ionicStrength: ionicStrengthOf(state.molality) };
   const at: Circumstances = { ...state, solids: new Set(state.phases.keys()) };
@@ -146,31 +147,34 @@ function candidatesIn(state: RedoxState): Candidate[] {
   return found;
 }
 
-/** Components a substance is made of besides the solvent's, and whether it is the air's. */
-const madeOf = ({ id, components }: Part) => ({
-  ids: Object.keys(components).filter((component) => component !== "H+" && component !== "H2O"),
-  ofAir: AIR in components || id === AIR,
-});
+/** What a substance needs to be there: its components besides the solvent's, or the air. */
+const needsOf = ({ id, components }: Part): string[] =>
+  AIR in components || id === AIR
+    ? [AIR]
+    : Object.keys(components).filter((component) => component !== "H+" && component !== "H2O");
 
-/** What of each side of the half-equations must be looked for, worked out once: this is asked after every drop. */
-const lookedFor = new Map(
+/** What each side of the half-equations needs, worked out once: this is asked after every drop. */
+const sideNeeds = new Map(
   halfEquations.flatMap(({ oxidised, reduced }) =>
-    [oxidised, reduced].map((side): [readonly Part[], ReturnType<typeof madeOf>[]] => [
+    [oxidised, reduced].map((side): [readonly Part[], string[][]] => [
       side,
-      side.map(madeOf).filter(({ ids }) => ids.length > 0),
+      side.map(needsOf).filter((needs) => needs.length > 0),
     ]),
   ),
 );
 
+/** Components that are there, and the air. */
+function thereIn({ contents, air }: RedoxState): ReadonlySet<string> {
+  const there = new Set<string>();
+  for (const id in contents) if (contents[id] > ABSENT) there.add(id);
+  if (air || AIR in contents) there.add(AIR);
+  return there;
+}
+
 /** Whether a side of a half-equation can take part: something of it besides the solvent is there. What is missing may cancel in the pair. */
-function mayTakePart(side: readonly Part[], { contents, air }: RedoxState): boolean {
-  const own = lookedFor.get(side) ?? [];
-  return (
-    own.length === 0 ||
-    own.some(({ ids, ofAir }) =>
-      ofAir ? air || AIR in contents : ids.every((component) => (contents[component] ?? 0) > ABSENT),
-    )
-  );
+function mayTakePart(side: readonly Part[], there: ReadonlySet<string>): boolean {
+  const needs = sideNeeds.get(side) ?? [];
+  return needs.length === 0 || needs.some((ids) => ids.every((id) => there.has(id)));
 }
 
 /** Below this pH a reaction uses up acid that was poured in; above it, water and weak acids give what little it needs. Our choice. */
