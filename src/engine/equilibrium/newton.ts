@@ -23,13 +23,15 @@ const TOLERANCE = 1e-12;
 const STALL_TOLERANCE = 1e-6;
 /** How far (in ln units) above its bound a species may be taken by one step. */
 const OVERSHOOT = 1;
+/** Times all matter there is that a phase may run below nothing before it is given up. */
+const HOPELESS = 100;
 /** An ionic strength that has collapsed far below what the species make up is set back to it, at most to this, mol/kg: the slope of
  * the Davies function is infinite at zero, and Newton cannot climb out of there. */
 const LARGEST_GUESSED_I = 2;
 
 /**
  * Moves `at` to the equilibrium with its present phases, to a relative residual of `tolerance`. Returns the number of iterations, or -1
- * when it does not settle.
+ * when it does not settle. Stops early when a phase runs far below nothing: its amount tells the caller to drop it.
  */
 export function newton(
   system: System,
@@ -60,8 +62,17 @@ export function newton(
     jacobian(system, at, work, slopes);
     if (!solveLinear(work.matrix, work.right, size, size)) return -1;
     step(system, balance, at, work, slopes);
+    if (lacksPhase(balance, at)) return iteration;
   }
   return -1;
+}
+
+/** Whether a phase has run so far below nothing that it cannot be there; what is left of the iteration would follow it. */
+function lacksPhase({ totals }: Balance, { present, amounts }: Iterate): boolean {
+  let all = 0;
+  for (let j = 0; j < totals.length; j++) all += Math.abs(totals[j]);
+  for (let q = 0; q < present.length; q++) if (amounts[q] < -HOPELESS * all) return true;
+  return false;
 }
 
 /** Puts what each equation lacks on the right-hand side; returns the largest, relative to what is balanced there. */

@@ -2,8 +2,8 @@
  * Chemical equilibrium in a test tube: amounts of components in, concentrations, solids and gases out.
  *
  * Method: Gibbs energy minimum, found by Newton's method on the KKT conditions with an active set of phases (drop the most negative,
- * add the most supersaturated). Fast and exact for a handful of phases; ill-conditioned at exact equivalence points,
- * where a looser residual is accepted (see newton.ts). It knows nothing of test tubes: what may form is decided by the caller.
+ * add the most supersaturated), from a first guess that has phases in it (first-guess.ts). Fast and exact for a handful of phases;
+ * ill-conditioned at exact equivalence points, where a looser residual is accepted (see newton.ts). It knows nothing of test tubes: what may form is decided by the caller.
  */
 import { refusal } from "./acceptable.ts";
 import { CAPPED_IONIC_STRENGTH, daviesA, lnWaterActivity } from "./activity.ts";
