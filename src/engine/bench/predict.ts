@@ -33,7 +33,7 @@ export function predictSalt(salt: TestedSalt, parts: Procedure, solve: Solver): 
 
 /**
  * What each solver has predicted, by sample and steps: two samples in the same form, and an author's next save, ask for the same parts
- * again. A solver with other constants is another solver.
+ * again. A solver with other constants is another solver; who listens to the calls of one passes a new function each time.
  */
 const memories = new WeakMap<Solver, Map<string, Prediction[]>>();
 /** Parts remembered; a long practical on all ions has some thousands. */
