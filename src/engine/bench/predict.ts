@@ -17,38 +17,13 @@ import { copyOfTube, emptyTube } from "./tube.ts";
  */
 export function predictSalt(salt: TestedSalt, parts: Procedure, solve: Solver): Map<string, Prediction> {
   const cells = cellsOf(parts);
-  const remembered = memoryOf(solve);
-  const sample = JSON.stringify([salt.solid, salt.molPerDm3, salt.ions]);
   return new Map(
     parts.flatMap((part) => {
-      const key = `${sample} ${JSON.stringify(part.tests)}`;
-      const known = remembered.get(key) ?? predictPart(salt, part, solve);
-      remembered.set(key, known);
-      return cells
-        .filter((cell) => cell.part === part)
-        .map((cell, n): [string, Prediction] => [cell.id, copied(known[n])]);
+      const predictions = predictPart(salt, part, solve);
+      return cells.filter((cell) => cell.part === part).map(({ id }, n): [string, Prediction] => [id, predictions[n]]);
     }),
   );
 }
-
-/**
- * What each solver has predicted, by sample and steps: two samples in the same form, and an author's next save, ask for the same parts
- * again. A solver with other constants is another solver; who listens to the calls of one passes a new function each time.
- */
-const memories = new WeakMap<Solver, Map<string, Prediction[]>>();
-/** Parts remembered; a long practical on all ions has some thousands. */
-const MOST_REMEMBERED = 10_000;
-
-function memoryOf(solve: Solver): Map<string, Prediction[]> {
-  const known = memories.get(solve);
-  if (known && known.size < MOST_REMEMBERED) return known;
-  const fresh = new Map<string, Prediction[]>();
-  memories.set(solve, fresh);
-  return fresh;
-}
-
-/** Callers may add readings to what they are given. */
-const copied = (prediction: Prediction): Prediction => ({ ...prediction, readings: [...prediction.readings] });
 
 /** What the engine says of a test it has no chemistry for. */
 const NO_OPINION: Prediction = { readings: [], events: [], gases: [], gates: [], heldBack: [] };

@@ -1,6 +1,8 @@
-/** A solver that has predicted a part before: the same answer, nothing solved, and nobody can change what is remembered. */
+/** A predictor that has met a part before: the same answer, and nothing solved. */
 import { expect, test } from "vitest";
+import { borderline } from "../../../src/engine/bench/borderline.ts";
 import { predictSalt } from "../../../src/engine/bench/predict.ts";
+import { createPredictor } from "../../../src/engine/bench/predictor.ts";
 import { saltOf } from "../../../src/engine/bench/salt.ts";
 import { createSolver, type Solver } from "../../../src/engine/equilibrium/solve.ts";
 import { procedure } from "../../../src/engine/practical.ts";
@@ -17,6 +19,7 @@ const alkali = (drops: number) =>
     },
   ]);
 const zinc = { ions: saltOf("Zn^2+", "SO4^2-").ions, molPerDm3: 0.1 };
+const open = { given: "solution" } as const;
 
 function counting(): { solve: Solver; solved: () => number } {
   const inner = createSolver();
@@ -30,12 +33,15 @@ function counting(): { solve: Solver; solved: () => number } {
   };
 }
 
-test("the same sample in the same part is solved once", () => {
+test("the same sample in the same part is solved once, its borders too", () => {
   const { solve, solved } = counting();
-  const first = predictSalt(zinc, alkali(5), solve);
+  const { predict, border } = createPredictor(solve);
+  const first = predict(zinc, alkali(5));
+  const borders = border(saltOf("Zn^2+", "SO4^2-"), open, alkali(5));
   const once = solved();
   expect(once).toBeGreaterThan(0);
-  expect(predictSalt(zinc, alkali(5), solve)).toEqual(first);
+  expect(predict(zinc, alkali(5))).toEqual(first);
+  expect(border(saltOf("Zn^2+", "SO4^2-"), open, alkali(5))).toEqual(borders);
   expect(solved()).toBe(once);
 });
 
@@ -45,17 +51,20 @@ test.each([
   ["another salt", { ...zinc, ions: saltOf("Al^3+", "SO4^2-").ions }, 5],
 ] as const)("%s is not the same", (_, salt, drops) => {
   const { solve, solved } = counting();
-  predictSalt(zinc, alkali(5), solve);
+  const { predict } = createPredictor(solve);
+  predict(zinc, alkali(5));
   const before = solved();
-  const second = predictSalt(salt, alkali(drops), solve);
+  const second = predict(salt, alkali(drops));
   expect(solved()).toBeGreaterThan(before);
   expect(second).toEqual(predictSalt(salt, alkali(drops), createSolver()));
 });
 
-test("readings added to an answer are not remembered", () => {
-  const solve = createSolver();
-  const first = predictSalt(zinc, alkali(5), solve);
-  const asked = structuredClone(first);
-  first.get("a(i)")?.readings.push({ none: true });
-  expect(predictSalt(zinc, alkali(5), solve)).toEqual(asked);
+test("what is remembered is what is worked out anew", () => {
+  const { predict, border } = createPredictor(createSolver());
+  for (let again = 0; again < 2; again++) {
+    expect(predict(zinc, alkali(5))).toEqual(predictSalt(zinc, alkali(5), createSolver()));
+    expect(border(saltOf("Zn^2+", "SO4^2-"), open, alkali(5))).toEqual(
+      borderline(saltOf("Zn^2+", "SO4^2-"), open, alkali(5), createSolver()),
+    );
+  }
 });
