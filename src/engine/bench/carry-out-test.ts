@@ -63,13 +63,15 @@ export function carryOutTest(
   hand: Hand,
 ): TestTrace {
   // A tube waits for its next test in the rack and is cold by then, unless the test is to watch it cool.
-  if (test.steps[0]?.do !== "cool") tube.celsius = TEMPERATURE.room.value;
+  const cools = test.steps[0]?.do !== "cool" && tube.celsius !== TEMPERATURE.room.value;
+  if (cools) tube.celsius = TEMPERATURE.room.value;
   const aside: SetAside = { amounts: new Map(), solids: [] };
   const trace = emptyTrace(partTogether);
   const reactedBefore = new Map([...tube.reactions].map(([equation, { turns }]) => [equation, turns]));
   const leftBefore = new Map(tube.left);
   if (tube.waterKg > 0) {
-    const result = settle(tube, solve);
+    // The last test left it at rest.
+    const result = (!cools && tube.result) || settle(tube, solve);
     trace.before = see(result, tube);
     addAmounts(trace.together, amountsOf(result));
   }

@@ -59,10 +59,20 @@ const SULFURIC_ACID: Components = { "H+": 2, "SO4^2-": 1 };
 
 /** Parts of a drop as it mixes in: where it lands the reagent is scarce for a moment, and what forms there is seen. */
 const WITHIN_DROP = [0.1, 0.2, 0.3, 0.4];
-/** Steps of an addition after the first drops, as fractions of what is still to come. */
-const AFTER_DROPS = [0.05, 0.1, 0.2, 0.3, 0.35];
+/** Portions of a volume after its first drop, as fractions of what is still to come. */
+const AFTER_DROP = [0.05, 0.1, 0.2, 0.3, 0.35];
 
-/** Adds drops one by one, the first two in parts. */
+/** Adds a liquid in portions, cm3, and lets the tube come to rest after each. */
+function addPortions(tube: Tube, perDm3: Components, portions: readonly number[], solve: Solver, watch: Watch): void {
+  for (const cm3 of portions) {
+    pour(tube, perDm3, cm3);
+    watch(settle(tube, solve), tube);
+  }
+}
+
+const parts = (cm3: number, shares: readonly number[]): number[] => shares.map((share) => cm3 * share);
+
+/** Adds drops one by one, the first in parts. */
 function addDrops(
   tube: Tube,
   perDm3: Components,
@@ -73,29 +83,16 @@ function addDrops(
 ): void {
   const drop = BENCH_PRACTICE.drop.value;
   for (let n = 0; n < drops; n++) {
-    for (const share of n < 2 ? WITHIN_DROP : [1]) {
-      pour(tube, perDm3, drop * share);
-      watch(settle(tube, solve), tube);
-    }
+    addPortions(tube, perDm3, n === 0 ? parts(drop, WITHIN_DROP) : [drop], solve, watch);
     afterDrop?.(tube.result as EquilibriumResult);
   }
 }
 
-/** Adds a volume: drop by drop at first, then in growing portions, shaking each time. A dry solid gets its liquid in one go. */
+/** Adds a volume: its first drop in parts, then in growing portions, shaking each time. A dry solid gets its liquid in one go. */
 function addVolume(tube: Tube, perDm3: Components, cm3: number, solve: Solver, watch: Watch): void {
-  if (tube.waterKg === 0) {
-    pour(tube, perDm3, cm3);
-    watch(settle(tube, solve), tube);
-    return;
-  }
-  const drops = Math.min(BENCH_PRACTICE.fewDrops.value, Math.floor(cm3 / BENCH_PRACTICE.drop.value));
-  addDrops(tube, perDm3, drops, solve, watch);
-  const rest = cm3 - drops * BENCH_PRACTICE.drop.value;
-  if (rest <= 1e-9) return;
-  for (const share of AFTER_DROPS) {
-    pour(tube, perDm3, rest * share);
-    watch(settle(tube, solve), tube);
-  }
+  const drop = Math.min(cm3, BENCH_PRACTICE.drop.value);
+  const wet = [...parts(drop, WITHIN_DROP), ...(cm3 > drop ? parts(cm3 - drop, AFTER_DROP) : [])];
+  addPortions(tube, perDm3, tube.waterKg === 0 ? [cm3] : wet, solve, watch);
 }
 
 /** Heats the tube to a temperature and lets it come to rest there. */

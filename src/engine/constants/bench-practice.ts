@@ -10,7 +10,6 @@ const COMMON = "common practice, no source";
 export const BENCH_PRACTICE = {
   /** One drop from a glass dropper. Plastic pipettes give 25 to 40 drops to 1 cm3, so this errs on the large side. */
   drop: { value: 0.05, unit: "cm3", source: "USP 32 <1101>: 45 to 55 mg of water a drop; 20 drops to 1 cm3" },
-  fewDrops: { value: 5, unit: "1", source: `${COMMON}: 3 to 5 drops` },
   /** Taken of a sample in solution when the paper gives no volume. */
   portion: {
     value: 1,

@@ -1,6 +1,7 @@
 /** What a test would leave, against writing down every assignment for every thing it may show. */
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import type { TableRecord } from "../../../src/engine/bench/prediction-table.ts";
 import { deduce } from "../../../src/engine/deduction/deduce.ts";
 import { waysOf } from "../../../src/engine/deduction/joint.ts";
 import { likeliest } from "../../../src/engine/deduction/likeliest.ts";
@@ -29,7 +30,7 @@ test("every outcome leaves what is said, the order is by the worst case, and onl
   let listed = 0;
   fc.assert(
     fc.property(tableWithRecord, ({ table, record: full }) => {
-      const record = { ...full, P: {} };
+      const record: TableRecord = { ...full, P: {} };
       const tests = nextTests(table, record);
       const now = allowed(table, record);
       for (const { sample, cell, outcomes, worst, mean } of tests) {
