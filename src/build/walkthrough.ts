@@ -7,6 +7,7 @@ import { formKey, type Tabulation } from "../engine/bench/tabulate.ts";
 import { DEFAULT_TUBES } from "../engine/constants/glassware.ts";
 import { HEAT_OPENS, SLOW_SOLIDS, SOLID_TO_SOLID } from "../engine/constants/kinetic-gates.ts";
 import { STARCH } from "../engine/constants/starch.ts";
+import { certificate } from "../engine/deduction/certificate.ts";
 import { createSolver, deduce, type Practical, phrase, planBench, purposes, tabulate } from "../engine/index.ts";
 import { curvesOf } from "./curves.ts";
 import { recordInTable } from "./record-in-table.ts";
@@ -35,6 +36,7 @@ export function walkthrough(practical: Practical): Walkthrough {
     table,
     record,
     conclusion: deduce(table, record),
+    certificate: certificate(table, record),
     purposes: purposes(table),
     plan: planBench(practical, table, DEFAULT_TUBES),
     answers,

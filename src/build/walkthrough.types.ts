@@ -4,6 +4,7 @@ import type { Interference } from "../engine/bench/interference.ts";
 import type { NamedCurve } from "../engine/bench/named-curve.ts";
 import type { Prediction } from "../engine/bench/prediction.ts";
 import type { PredictionTable, TableRecord } from "../engine/bench/prediction-table.ts";
+import type { Certificate } from "../engine/deduction/certificate.ts";
 import type { Conclusion, Purpose } from "../engine/deduction/conclusion.ts";
 import type { BenchPlan } from "../engine/planning/bench-plan.ts";
 import type { Practical } from "../engine/practical.ts";
@@ -21,6 +22,7 @@ export interface Walkthrough {
   /** The author's record in the table's terms. */
   record: TableRecord;
   conclusion: Conclusion;
+  certificate: Certificate;
   purposes: Purpose[];
   plan: BenchPlan;
   /** The salt of each sample, mhchem. */

@@ -72,7 +72,11 @@ test("an impossible record says what to repeat first", async () => {
   await observation("b(ii) for R").selectOption({ label: "precipitate remains" });
   await expect.poll(() => conclude.textContent()).toContain("Repeat first.");
   const repeats = await conclude.getByRole("listitem").allTextContents();
-  expect(repeats).toContainEqual(expect.stringMatching(/^b\(ii\) for R: then R may be ZnSO4, S may be AlCl3/));
+  expect(repeats).toContainEqual(
+    expect.stringMatching(
+      /^b\(ii\) for R: look for precipitate dissolves, giving a colourless solution\. Then R may be ZnSO4, S may be AlCl3/,
+    ),
+  );
   expect(await sentences(conclude)).not.toContain(GIVEN[0]);
   expect(await spoken.textContent()).toMatch(/^b\(ii\) for R: precipitate remains\. R .*\.$/);
 });

@@ -8,18 +8,20 @@ import { headline } from "./headline.ts";
 
 export interface Concluded {
   table: PredictionTable;
+  /** What is done at each cell, in the order of the table, in words. */
+  tests: string[];
   names: IonNames;
   record: TableRecord;
 }
 
-function conclude({ table, names, record }: Concluded) {
+function conclude({ table, names, record }: Omit<Concluded, "tests">) {
   const conclusion = deduce(table, record);
   const stuck = table.samples.map(({ label }) => label).filter((sample) => !fitsAlone(table, record, sample));
   return { conclusion, headlines: conclusion.samples.map((each) => headline(table, names, conclusion, each, stuck)) };
 }
 
 /** One sentence for each sample; formulas in mhchem notation. */
-export const headlinesOf = (of: Concluded): string[] => conclude(of).headlines;
+export const headlinesOf = (of: Omit<Concluded, "tests">): string[] => conclude(of).headlines;
 
 const isEmpty = (record: TableRecord) => Object.values(record).every((row) => Object.keys(row).length === 0);
 
@@ -32,7 +34,7 @@ export function Conclusion(of: Concluded) {
           that does not fit is struck out.
         </p>
       )}
-      <ConclusionPanel table={of.table} names={of.names} record={of.record} {...conclude(of)} />
+      <ConclusionPanel {...of} {...conclude(of)} />
     </>
   );
 }

@@ -1,14 +1,11 @@
-import type { PredictionTable, TableRecord } from "../../engine/bench/prediction-table.ts";
 import type { Conclusion } from "../../engine/deduction/conclusion.ts";
-import type { IonNames } from "../names.ts";
 import { Words } from "../Words.tsx";
+import type { Concluded } from "./Conclusion.tsx";
 import { Matrix } from "./Matrix.tsx";
+import { NextTest } from "./NextTest.tsx";
 import { Repeats } from "./Repeats.tsx";
 
-interface Props {
-  table: PredictionTable;
-  names: IonNames;
-  record: TableRecord;
+interface Props extends Concluded {
   conclusion: Conclusion;
   /** One sentence for each sample. */
   headlines: string[];
@@ -28,7 +25,7 @@ function statements(conclusion: Conclusion): string[] {
 }
 
 /** What follows from the record: the verdict, what to repeat, and the evidence for each sample. */
-export function ConclusionPanel({ table, names, record, conclusion, headlines }: Props) {
+export function ConclusionPanel({ table, tests, names, record, conclusion, headlines }: Props) {
   const paper = statements(conclusion);
   const ways = conclusion.assignments;
   return (
@@ -53,6 +50,7 @@ export function ConclusionPanel({ table, names, record, conclusion, headlines }:
           {ways > 1 && `${ways} ways to give every sample a salt still agree with the record and the paper.`}
         </p>
       )}
+      <NextTest table={table} tests={tests} record={record} ways={ways} />
       <p class="small">
         <span class="tick" /> fits, <span class="cross" /> clashes, <span class="none" /> says nothing: not done, or all
         ions look the same there.

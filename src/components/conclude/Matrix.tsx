@@ -1,9 +1,11 @@
 import type { PredictionTable, TableRecord } from "../../engine/bench/prediction-table.ts";
 import { candidates } from "../../engine/deduction/candidates.ts";
 import type { IonStanding, SampleConclusion } from "../../engine/deduction/conclusion.ts";
+import { proofOfIon } from "../../engine/deduction/proof.ts";
 import type { IonNames } from "../names.ts";
 import { Words } from "../Words.tsx";
 import { type Evidence, type EvidenceRow, evidence, testsOf } from "./evidence.ts";
+import { wordProof } from "./proof-words.ts";
 import { reasonFor } from "./reason.ts";
 
 const WORD: Record<Evidence, string> = {
@@ -13,7 +15,6 @@ const WORD: Record<Evidence, string> = {
   nothing: "says nothing",
 };
 const CLASS: Record<Evidence, string | undefined> = { fits: undefined, border: "b", clashes: "n", nothing: "o" };
-const STANDING = { certain: "certain", possible: "still possible" };
 const KINDS = ["cation", "anion"] as const;
 
 /** Ions that stay first, in the order of the paper. */
@@ -37,6 +38,10 @@ export function Matrix({ table, names, record, of }: Props) {
   const place = table.samples.findIndex(({ label }) => label === of.sample);
   const tests = testsOf(table, of.sample);
   const all = candidates(table, record, place);
+  const proofWords = ({ kind, ion }: IonStanding) => {
+    const proof = proofOfIon(table, record, place, `${kind}s`, ion);
+    return proof ? wordProof(proof, of.sample) : "certain";
+  };
   const about = { table, names, of, set: table.sets[table.samples[place].set], candidates: all, tests };
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable with the keyboard
@@ -81,7 +86,12 @@ export function Matrix({ table, names, record, of }: Props) {
                       </td>
                     ))}
                     <td class="why">
-                      {ion.standing !== "impossible" && <b class="fit">{STANDING[ion.standing]}</b>}
+                      {ion.standing === "possible" && <b class="fit">still possible</b>}
+                      {ion.standing === "certain" && (
+                        <b class="fit">
+                          <Words of={proofWords(ion)} />
+                        </b>
+                      )}
                       {waits && <>waits for {waits.sample}</>}
                       {out && (
                         <>

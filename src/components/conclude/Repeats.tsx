@@ -1,11 +1,24 @@
 import type { PredictionTable } from "../../engine/bench/prediction-table.ts";
-import type { Conclusion } from "../../engine/deduction/conclusion.ts";
+import type { Conclusion, RepeatedPlace } from "../../engine/deduction/conclusion.ts";
 import { list } from "../sentence.ts";
 import { Words } from "../Words.tsx";
 
 /** So many suggestions are written out; more would hide the first. */
 const SHOWN = 3;
 const NAMED = 4;
+
+/** "look for precipitate dissolves", with the test named where there are several. */
+function lookFor(table: PredictionTable, places: RepeatedPlace[]): string {
+  const at = ({ cell, sample, lookFor: readings }: RepeatedPlace) => {
+    const words = table.cells.find(({ id }) => id === cell)?.words ?? [];
+    const where = places.length > 1 ? ` at ${cell} for ${sample}` : "";
+    return `${list(
+      readings.map((reading) => words[reading]),
+      "or",
+    )}${where}`;
+  };
+  return `look for ${places.map(at).join("; ")}`;
+}
 
 /** What to repeat first when the record fits nothing: the smallest sets of observations that would bring it into agreement. */
 export function Repeats({ table, conclusion }: { table: PredictionTable; conclusion: Conclusion }) {
@@ -35,7 +48,8 @@ export function Repeats({ table, conclusion }: { table: PredictionTable; conclus
       <ul>
         {repeats.slice(0, SHOWN).map(({ places, leadsTo }) => (
           <li key={places.map((place) => place.sample + place.cell).join()}>
-            <b>{list(places.map((place) => `${place.cell} for ${place.sample}`))}</b>: then{" "}
+            <b>{list(places.map((place) => `${place.cell} for ${place.sample}`))}</b>:{" "}
+            <Words of={lookFor(table, places)} />. Then{" "}
             <Words
               of={Object.entries(leadsTo)
                 .map(([sample, salts]) =>

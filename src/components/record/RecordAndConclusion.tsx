@@ -106,7 +106,11 @@ export default function RecordAndConclusion({ table: json, given, tests, names, 
         {changes > 0 && !reasoning && (
           <p class={failed ? "caution" : "soft"}>{failed ? NOT_LOADED : "Working it out …"}</p>
         )}
-        {changes > 0 && reasoning ? <reasoning.Conclusion table={table} names={names} record={record} /> : conclusion}
+        {changes > 0 && reasoning ? (
+          <reasoning.Conclusion table={table} tests={tests} names={names} record={record} />
+        ) : (
+          conclusion
+        )}
       </section>
     </>
   );

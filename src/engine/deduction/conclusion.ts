@@ -52,17 +52,22 @@ export interface Conclusion {
   samples: SampleConclusion[];
   /**
    * When nothing fits: every smallest set of record cells such that, were those observations repeated and found otherwise, some
-   * assignment would agree; with the salts each set would lead to, by sample. Empty when something fits. In the order of the paper
-   * (by sample, then by cell); at most the first 24.
+   * assignment would agree; with the salts each set would lead to, by sample. Empty when something fits. Those most easily misread come
+   * first (see misreading.ts), and among equals the order of the paper (by sample, then by cell); at most 24.
    */
   repeats: Repeat[];
   /** Set when no repeat could help, because what the paper says contradicts itself: the statements in question, in words. */
   contradiction?: string;
 }
 
+/** An observation to repeat, and the readings to look for there: what the salts it would lead to show. */
+export interface RepeatedPlace extends Place {
+  lookFor: number[];
+}
+
 /** Observations to repeat, with the salts that would be left for each sample were those places blank. */
 export interface Repeat {
-  places: Place[];
+  places: RepeatedPlace[];
   leadsTo: Record<string, number[]>;
 }
 

@@ -31,7 +31,7 @@ export function deduce(table: PredictionTable, record: TableRecord): Conclusion 
     repeats: [],
   };
   if (assignments > 0) return conclusion;
-  const repeats = repeatsOf(table, all, rules);
+  const repeats = repeatsOf(table, record, all, rules);
   return repeats.length > 0
     ? { ...conclusion, repeats }
     : { ...conclusion, contradiction: contradictionOf(table, rules) };

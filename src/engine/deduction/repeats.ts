@@ -1,30 +1,67 @@
 /** When a record fits nothing: the fewest observations that must be wrong. */
-import type { PredictionTable } from "../bench/prediction-table.ts";
+import type { PredictionTable, TableRecord } from "../bench/prediction-table.ts";
 import type { Candidate } from "./candidates.ts";
 import type { Repeat } from "./conclusion.ts";
 import { type ClashSet, fewestClashes } from "./fewest-clashes.ts";
 import { joint } from "./joint.ts";
+import { likeliest } from "./likeliest.ts";
+import { easeOf } from "./misreading.ts";
 import type { Rule } from "./rules.ts";
 
-/** No reader looks through more, and a wild record could have thousands. */
-const MOST = 24;
+/** Sets looked at before they are ordered, and sets told: no reader looks through more, and a wild record could have thousands. */
+const FOUND = 200;
+const TOLD = 24;
 
 /**
- * All smallest sets of places whose observations, left blank, let some assignment agree; by sample, then by cell; at most 24. None
- * when even a blank record fits nothing. The record itself must fit nothing.
+ * All smallest sets of places whose observations, left blank, let some assignment agree, the most easily misread first, then by sample and
+ * cell; at most 24. None when even a blank record fits nothing. The record itself must fit nothing.
  */
-export const repeatsOf = (table: PredictionTable, candidates: Candidate[][], rules: readonly Rule[]): Repeat[] =>
-  fewestClashes(table, candidates, rules, MOST).map((blank) => leadingTo(table, candidates, rules, blank));
+export function repeatsOf(
+  table: PredictionTable,
+  record: TableRecord,
+  candidates: Candidate[][],
+  rules: readonly Rule[],
+): Repeat[] {
+  return fewestClashes(table, candidates, rules, FOUND)
+    .map((blank) => leadingTo(table, record, candidates, rules, blank))
+    .sort((a, b) => a.ease - b.ease)
+    .slice(0, TOLD)
+    .map(({ repeat }) => repeat);
+}
 
-function leadingTo(table: PredictionTable, candidates: Candidate[][], rules: readonly Rule[], blank: ClashSet): Repeat {
-  const salts = candidates.map((list, s) =>
-    list.filter(({ clashes }) => clashes.every((cell) => blank[s].includes(cell))).map(({ salt }) => salt),
+/** What blanking the cells of a set leads to, with the ease of the least likely slip among them. */
+function leadingTo(
+  table: PredictionTable,
+  record: TableRecord,
+  candidates: Candidate[][],
+  rules: readonly Rule[],
+  blank: ClashSet,
+): { repeat: Repeat; ease: number } {
+  const agreeing = candidates.map((list, s) =>
+    list.filter(({ clashes }) => clashes.every((cell) => blank[s].includes(cell))),
   );
-  const { left } = joint(table, salts, rules);
+  const { left } = joint(
+    table,
+    agreeing.map((list) => list.map(({ salt }) => salt)),
+    rules,
+  );
+  let ease = 0;
+  const places = blank.flatMap((cells, s) => {
+    const { label, set } = table.samples[s];
+    return cells.map((c) => {
+      const { id } = table.cells[c];
+      // Those that needed this very place blank say what should have been there.
+      const rows = agreeing[s].filter(({ salt, clashes }) => clashes.includes(c) && left[s].includes(salt));
+      const slips = rows.map(({ row }) => {
+        const expected = likeliest(table.sets[set], row, c);
+        return { expected, ease: easeOf(table, set, row, c, record[label][id], expected) };
+      });
+      ease = Math.max(ease, Math.min(...slips.map((slip) => slip.ease)));
+      return { sample: label, cell: id, lookFor: [...new Set(slips.map(({ expected }) => expected))] };
+    });
+  });
   return {
-    places: blank.flatMap((cells, s) =>
-      cells.map((cell) => ({ sample: table.samples[s].label, cell: table.cells[cell].id })),
-    ),
-    leadsTo: Object.fromEntries(table.samples.map(({ label }, s) => [label, left[s]])),
+    repeat: { places, leadsTo: Object.fromEntries(table.samples.map(({ label }, s) => [label, left[s]])) },
+    ease,
   };
 }

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import type { Conclusion } from "../../../src/engine/deduction/conclusion.ts";
 import { deduce, undecided } from "../../../src/engine/deduction/deduce.ts";
-import { recordOf, saltNamed, whitePrecipitates } from "./white-precipitates.ts";
+import { readingOf, recordOf, saltNamed, whitePrecipitates } from "./white-precipitates.ts";
 
 const BOTH_ALKALIS = { "a(i)": "white", "a(ii)": "dissolves", "b(i)": "white", "b(ii)": "remains" } as const;
 
@@ -116,18 +116,38 @@ describe("a record that fits nothing", () => {
     expect(conclusion.assignments).toBe(0);
     expect(conclusion.contradiction).toBeUndefined();
     expect(conclusion.repeats).toEqual([
-      { places: [{ sample: "P", cell: "a(ii)" }], leadsTo: { P: [saltNamed("Zn^2+", "Cl-")] } },
-      { places: [{ sample: "P", cell: "b(ii)" }], leadsTo: { P: [saltNamed("Mg^2+", "Cl-")] } },
+      {
+        places: [{ sample: "P", cell: "a(ii)", lookFor: [readingOf("dissolves")] }],
+        leadsTo: { P: [saltNamed("Zn^2+", "Cl-")] },
+      },
+      {
+        places: [{ sample: "P", cell: "b(ii)", lookFor: [readingOf("remains")] }],
+        leadsTo: { P: [saltNamed("Mg^2+", "Cl-")] },
+      },
     ]);
+  });
+
+  test("what is more easily misread comes first: on the border, then dissolving or not, then there or not", () => {
+    // Nothing with a few drops of ammonia is calcium's, dissolving in excess zinc's.
+    const record = recordOf({ P: { "b(i)": "none", "b(ii)": "dissolves" } });
+    const table = whitePrecipitates(["P"]);
+    const order = () => deduce(table, record).repeats.map(({ places: [{ cell }] }) => cell);
+    expect(order()).toEqual(["b(ii)", "b(i)"]);
+    // A zinc precipitate on the border of sight would be missed more easily still.
+    const c = table.cells.findIndex(({ id }) => id === "b(i)");
+    table.sets[0].salts.forEach((salt, row) => {
+      if (table.salts[salt].cations[0] === "Zn^2+") table.sets[0].atBorder.push([row, c, 0]);
+    });
+    expect(order()).toEqual(["b(i)", "b(ii)"]);
   });
 
   test("the other samples say that they wait for it", () => {
     const record = recordOf({ P: { c: "white", d: "white" }, Q: { "a(ii)": "remains" } });
     const conclusion = deduce(whitePrecipitates(["P", "Q"]), record);
     expect(reasons(conclusion, "Q", "Mg^2+")).toContainEqual({ by: "another sample", sample: "P" });
-    expect(conclusion.repeats.map(({ places }) => places)).toEqual([
-      [{ sample: "P", cell: "c" }],
-      [{ sample: "P", cell: "d" }],
+    expect(conclusion.repeats.map(({ places: [{ sample, cell }] }) => [sample, cell])).toEqual([
+      ["P", "c"],
+      ["P", "d"],
     ]);
   });
 

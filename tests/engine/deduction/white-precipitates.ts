@@ -108,12 +108,15 @@ export function whitePrecipitates(letters: string[], paper: Partial<Statement> =
   };
 }
 
+/** Index of a reading. */
+export const readingOf = (seen: Seen): number => ORDER.indexOf(seen);
+
 /** A record written with the words above: `{ P: { "a(i)": "white" } }`. */
 export function recordOf(seen: Record<string, Record<string, Seen>>): TableRecord {
   return Object.fromEntries(
     Object.entries(seen).map(([label, row]) => [
       label,
-      Object.fromEntries(Object.entries(row).map(([cell, reading]) => [cell, ORDER.indexOf(reading)])),
+      Object.fromEntries(Object.entries(row).map(([cell, reading]) => [cell, readingOf(reading)])),
     ]),
   );
 }

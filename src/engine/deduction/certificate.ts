@@ -1,0 +1,39 @@
+/** What decided a practical: the fewest observations that are enough, and which tests cannot be spared. */
+import type { PredictionTable, TableRecord } from "../bench/prediction-table.ts";
+import { undecided } from "./deduce.ts";
+import { type Proof, proofOfAnswers } from "./proof.ts";
+
+export interface Certificate {
+  /** The fewest observations that prove all answers; absent when the record leaves something open. */
+  proof?: Proof;
+  /** Lines of the record (with observations) without which more stays possible than with them, and the salts then left, by sample. */
+  needed: { cell: string; left: Record<string, number[]> }[];
+  /** Observations in the record. */
+  observations: number;
+}
+
+/** For the record of an author: it must fit at least one salt for each sample. */
+export function certificate(table: PredictionTable, record: TableRecord): Certificate {
+  const left = undecided(table, record);
+  const labels = table.samples.map(({ label }) => label);
+  const proof = labels.every((label) => left[label].length === 1)
+    ? proofOfAnswers(
+        table,
+        record,
+        labels.map((label) => left[label][0]),
+      )
+    : undefined;
+  const lines = table.cells.filter(({ id }) => labels.some((label) => record[label]?.[id] !== undefined));
+  const needed = lines.flatMap(({ id }) => {
+    const then = undecided(table, without(record, id));
+    const more = labels.filter((label) => then[label].length > left[label].length);
+    return more.length > 0 ? [{ cell: id, left: Object.fromEntries(more.map((label) => [label, then[label]])) }] : [];
+  });
+  const observations = labels.reduce((sum, label) => sum + Object.keys(record[label] ?? {}).length, 0);
+  return { ...(proof && { proof }), needed, observations };
+}
+
+const without = (record: TableRecord, cell: string): TableRecord =>
+  Object.fromEntries(
+    Object.entries(record).map(([label, { [cell]: _, ...row }]): [string, Record<string, number>] => [label, row]),
+  );
