@@ -1,9 +1,9 @@
 /** The curves of a practical that tell something: for every true salt, where a precipitate comes or goes as a liquid is added. */
 import { asSample } from "../engine/bench/as-sample.ts";
+import { contentNamed } from "../engine/bench/contents.ts";
 import type { Curve } from "../engine/bench/curve.ts";
 import { type NamedCurve, namedCurve } from "../engine/bench/named-curve.ts";
 import { predictSalt } from "../engine/bench/predict.ts";
-import { ionsOf } from "../engine/bench/salt.ts";
 import type { Solver } from "../engine/equilibrium/solve.ts";
 import { cellsOf, type Practical, type Procedure, type Sample } from "../engine/practical.ts";
 
@@ -21,9 +21,9 @@ export function curvesOf({ parts, samples }: Practical, solve: Solver): NamedCur
 }
 
 function curvesOfSample(sample: Sample, parts: Procedure, solve: Solver): NamedCurve[] {
-  const simple = ionsOf(sample.salt);
-  if (!simple) return [];
-  const salt = asSample(simple, sample);
+  const content = contentNamed(sample.salt);
+  if (!content) return [];
+  const salt = asSample(content, sample);
   const mine = parts.filter((part) => part.samples?.includes(sample.label) ?? true);
   const predicted = predictSalt(salt, mine, solve);
   const drawn = cellsOf(mine).flatMap(({ part, index }) => {

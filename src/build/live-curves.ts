@@ -1,12 +1,11 @@
 /** The curves of a practical as their page needs them: the curve as the paper has it, and what a reader may change. */
-import { cannotBe, pairsOf } from "../engine/bench/allowed-salts.ts";
+import { cannotBe, nameOf } from "../engine/bench/allowed-salts.ts";
 import type { CurveChange, CurveSource } from "../engine/bench/changed-curve.ts";
+import { contentNamed, contentsOf } from "../engine/bench/contents.ts";
 import { additionOf } from "../engine/bench/curve.ts";
 import type { NamedCurve } from "../engine/bench/named-curve.ts";
-import { ionsOf } from "../engine/bench/salt.ts";
 import { reagents } from "../engine/constants/reagents.ts";
 import type { Solver } from "../engine/equilibrium/solve.ts";
-import { saltName } from "../engine/formula/ion-name.ts";
 import { cellsOf, type Part, type Practical, type Sample } from "../engine/practical.ts";
 import { curvesOf } from "./curves.ts";
 
@@ -44,7 +43,7 @@ export function liveCurves(practical: Practical, solve: Solver): LiveCurve[] {
   return curvesOf(practical, solve).flatMap((curve) => {
     const sample = practical.samples.find(({ label }) => label === curve.sample);
     const cell = cellsOf(practical.parts).find(({ id }) => id === curve.cells.at(-1));
-    const own = sample && ionsOf(sample.salt);
+    const own = sample && contentNamed(sample.salt);
     if (!cell || !own) return [];
     const { part, index: test } = cell;
     const molPerDm3 = takesSolution(part) ? sample.concentration?.molPerDm3 : undefined;
@@ -70,9 +69,9 @@ const takesSolution = ({ tests }: Part): boolean =>
   tests.some(({ steps }) => steps.some((step) => step.do === "take" && "volume" in step));
 
 function saltsFor({ paper }: Practical, sample: Sample, solve: Solver): LiveCurve["salts"] {
-  return pairsOf(paper)
-    .filter((salt) => cannotBe(salt, sample, solve) === undefined)
-    .map(({ formula, cation, anion }) => ({ formula, name: saltName(cation, anion) }));
+  return contentsOf(paper, sample.holds)
+    .filter((content) => cannotBe(content, sample, solve) === undefined)
+    .map((content) => ({ formula: content.formula, name: nameOf(content) }));
 }
 
 function reagentOf(part: Part, test: number, id: string): LiveCurve["reagent"] & { molPerDm3?: number } {

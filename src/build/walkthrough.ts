@@ -2,13 +2,13 @@
 import { interference } from "../engine/bench/interference.ts";
 import type { PredictionTable } from "../engine/bench/prediction-table.ts";
 import { createPredictor } from "../engine/bench/predictor.ts";
-import { ionsOf } from "../engine/bench/salt.ts";
 import { formKey, type Tabulation } from "../engine/bench/tabulate.ts";
 import { DEFAULT_TUBES } from "../engine/constants/glassware.ts";
 import { HEAT_OPENS, SLOW_SOLIDS, SOLID_TO_SOLID } from "../engine/constants/kinetic-gates.ts";
 import { STARCH } from "../engine/constants/starch.ts";
 import { certificate } from "../engine/deduction/certificate.ts";
 import { createSolver, deduce, type Practical, phrase, planBench, purposes, tabulate } from "../engine/index.ts";
+import { answerOf } from "./answer.ts";
 import { curvesOf } from "./curves.ts";
 import { recordInTable } from "./record-in-table.ts";
 import type { NamedGate, Walkthrough } from "./walkthrough.types.ts";
@@ -24,7 +24,7 @@ export function walkthrough(practical: Practical): Walkthrough {
   const answers = Object.fromEntries(practical.samples.map(({ label, salt }) => [label, salt]));
   const predicted = Object.fromEntries(
     practical.samples.map((sample) => {
-      const salt = ionsOf(sample.salt)?.formula ?? "";
+      const salt = answerOf(table, sample)?.formula ?? "";
       return [sample.label, Object.fromEntries(predictions.get(formKey(sample))?.get(salt) ?? [])];
     }),
   );
@@ -51,13 +51,13 @@ export function walkthrough(practical: Practical): Walkthrough {
 /** The cells of each true salt whose reading another strength or constant would change. */
 function bordersOf(
   { samples }: Practical,
-  { cells }: PredictionTable,
+  table: PredictionTable,
   borders: Tabulation["borders"],
 ): Walkthrough["borderline"] {
   return Object.fromEntries(
     samples.map((sample) => {
-      const near = borders.get(formKey(sample))?.get(ionsOf(sample.salt)?.formula ?? "");
-      const mine = cells.filter(({ samples }) => samples.includes(sample.label)).map(({ id }) => id);
+      const near = borders.get(formKey(sample))?.get(answerOf(table, sample)?.formula ?? "");
+      const mine = table.cells.filter(({ samples }) => samples.includes(sample.label)).map(({ id }) => id);
       return [sample.label, Object.fromEntries([...(near ?? [])].filter(([id]) => mine.includes(id)))];
     }),
   );

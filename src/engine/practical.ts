@@ -23,6 +23,11 @@ export { statement } from "./practical/statement.ts";
 export type { Addition, GasTest, Step } from "./practical/step.ts";
 export { GAS_TESTS, step } from "./practical/step.ts";
 
+/** Ions of a kind that one sample may hold: a double salt, or a mixture of two salts. */
+const MOST_IONS = 2;
+const AN_ION = "found no ion, expected 1 or 2 of a kind";
+const MANY_IONS = "found more than 2 ions of a kind, expected 1 or 2: a double salt or a mixture of two salts";
+
 const sample = z
   .strictObject({
     label: sampleLabel,
@@ -31,7 +36,14 @@ const sample = z
     }),
     /** Of the solution; asked for whenever there is one. */
     concentration: concentration.optional(),
-    /** The author's salt: the answer. */
+    /** How many ions of each kind it holds; one of each when absent. */
+    holds: z
+      .strictObject({
+        cations: z.int().min(1, { error: AN_ION }).max(MOST_IONS, { error: MANY_IONS }).default(1),
+        anions: z.int().min(1, { error: AN_ION }).max(MOST_IONS, { error: MANY_IONS }).default(1),
+      })
+      .optional(),
+    /** The author's salt, or salts: the answer. */
     salt: formula,
   })
   .refine((one) => one.given === "solid" || one.concentration !== undefined, {

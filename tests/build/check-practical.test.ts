@@ -83,8 +83,8 @@ describe("in words", () => {
     expect(wordFault(fault)).toMatchInlineSnapshot(`
       "src/content/practicals/lamp-room-shelf.mdx:8:68  sample R: the answer
         stated: NaHSO4
-        found:  not a salt of one cation and one anion the engine knows
-        to do:  name such a salt, for example ZnSO4
+        found:  not a salt of one cation and one anion the engine knows, nor such salts joined by +
+        to do:  name such a salt, for example ZnSO4, or NaCl + KNO3
         8 |   - { label: R, given: solution, concentration: 0.1 mol/dm3, salt: NaHSO4 }
           |                                                                    ^"
     `);

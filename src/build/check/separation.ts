@@ -1,7 +1,7 @@
 import type { PredictionTable } from "../../engine/bench/prediction-table.ts";
-import { ionsOf } from "../../engine/bench/salt.ts";
 import { undecided } from "../../engine/deduction/deduce.ts";
 import type { Practical } from "../../engine/practical.ts";
+import { answerOf, entryNamed } from "../answer.ts";
 import type { ContentFault } from "../faults.ts";
 import type { Walkthrough } from "../walkthrough.ts";
 import type { MakeFault } from "./make-fault.ts";
@@ -14,9 +14,11 @@ export function undecidedSamples(
 ): ContentFault[] {
   const left = undecided(table, record);
   return practical.samples.flatMap((sample, index) => {
-    const answer = ionsOf(sample.salt)?.formula;
+    const answer = answerOf(table, sample)?.formula;
     const others = left[sample.label].map((salt) => table.salts[salt].formula).filter((formula) => formula !== answer);
-    const said = (practical.undecided?.[sample.label] ?? []).map((formula) => ionsOf(formula)?.formula ?? formula);
+    const said = (practical.undecided?.[sample.label] ?? []).map(
+      (formula) => entryNamed(table, formula)?.formula ?? formula,
+    );
     const silent = others.filter((formula) => !said.includes(formula));
     const wrong = said.filter((formula) => !others.includes(formula));
     const faults: ContentFault[] = [];

@@ -25,7 +25,7 @@ export function impossiblePairs(table: PredictionTable): ImpossiblePairs[] {
           table.samples.filter((sample) => sample.set === set).map(({ label }) => label),
           "or",
         ),
-        pairs: table.salts.length,
+        pairs: salts.length + cannotBe.length,
         possible: salts.length,
         reasons: [...reasons].map(([reason, struck]) => ({ salts: struck, reason })),
       },

@@ -16,12 +16,27 @@ export function wordGiven({ label, given, concentration }: Sample): string {
   return `${label}: ${FORM[given]}${concentration ? `, ${concentration.molPerDm3} mol/dm3` : ""}`;
 }
 
+const counted = (count: number, kind: string): string =>
+  count === 1 ? `one ${kind}` : `${count === 2 ? "two" : count} ${kind}s`;
+
+/** "Each sample holds one cation and one anion."; where samples differ, a sentence for each way. */
+function wordHeld(samples: readonly Sample[]): string[] {
+  const groups = new Map<string, string[]>();
+  for (const { label, holds } of samples) {
+    const what = `${counted(holds?.cations ?? 1, "cation")} and ${counted(holds?.anions ?? 1, "anion")}`;
+    groups.set(what, [...(groups.get(what) ?? []), label]);
+  }
+  return [...groups].map(([what, labels]) => {
+    if (labels.length === 1) return `${labels[0]} holds ${what}.`;
+    return groups.size === 1 ? `Each sample holds ${what}.` : `${list(labels)} each hold ${what}.`;
+  });
+}
+
 /** Each statement as a sentence; formulas in mhchem notation. */
-export function wordPaper(table: PredictionTable): string[] {
-  const { paper, samples } = table;
-  const each = samples.length === 1 ? `${samples[0].label} holds` : "Each sample holds";
+export function wordPaper(table: PredictionTable, samples: readonly Sample[]): string[] {
+  const { paper } = table;
   return [
-    `${each} one cation and one anion.`,
+    ...wordHeld(samples),
     `The cation is one of ${list(paper.cations.map(named), "or")}.`,
     `The anion is one of ${list(paper.anions.map(named), "or")}.`,
     ...rulesOf(table).map(({ words, about }) =>

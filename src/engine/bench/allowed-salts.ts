@@ -4,15 +4,15 @@ import { salts as store } from "../constants/salts.ts";
 import { HARDLY_SOLUBLE } from "../constants/solubility-rules.ts";
 import { VISIBILITY } from "../constants/visibility.ts";
 import type { Solver } from "../equilibrium/solve.ts";
-import { saltName } from "../formula/ion-name.ts";
+import { ionName, saltName } from "../formula/ion-name.ts";
 import { parseFormula } from "../formula/parse.ts";
 import type { Sample, Statement } from "../practical.ts";
-import { type SimpleSalt, saltComponents, saltOf } from "./salt.ts";
+import { type Content, type SimpleSalt, saltComponents, saltOf } from "./salt.ts";
 import { look } from "./sight.ts";
 import { emptyTube, pour, settle, type Tube } from "./tube.ts";
 
 /** How a sample is given: decides what it can be. */
-export type Form = Pick<Sample, "given" | "concentration">;
+export type Form = Pick<Sample, "given" | "concentration" | "holds">;
 
 /** All pairs of the ions to choose from, in the paper's order. */
 export function pairsOf(paper: Statement): SimpleSalt[] {
@@ -20,7 +20,7 @@ export function pairsOf(paper: Statement): SimpleSalt[] {
 }
 
 /** The solid as it is weighed: with the water of crystallisation of the school store's bottle, or without water where no store keeps it. */
-export function solidForm(salt: SimpleSalt): string {
+export function solidForm(salt: Content): string {
   return store.find(({ ions }) => sameIons(ions, salt.ions))?.formula ?? salt.formula;
 }
 
@@ -30,8 +30,9 @@ function sameIons(a: Readonly<Record<string, number>>, b: Readonly<Record<string
 }
 
 /** Why a salt cannot be a sample given in this form, in words with the engine's number; undefined when it can. */
-export function cannotBe(salt: SimpleSalt, form: Form, solve: Solver): string | undefined {
+export function cannotBe(salt: Content, form: Form, solve: Solver): string | undefined {
   if (form.given !== "solution") {
+    if (salt.formula.includes(" + ")) return "no mixture of solids is predicted, only mixtures in solution";
     const reason = noSolid(salt, solve);
     if (reason !== undefined || form.given === "solid") return reason;
   }
@@ -43,15 +44,27 @@ const TRIAL_STRENGTH = 0.1;
 const FALLS_APART = 0.5;
 
 /** A salt that water takes apart as soon as it meets it, or that oxidises itself, is no salt to put in a jar. */
-function noSolid(salt: SimpleSalt, solve: Solver): string | undefined {
+function noSolid(salt: Content, solve: Solver): string | undefined {
   const { tube, result } = inWater(salt, TRIAL_STRENGTH, solve);
-  if (destroysItself(tube)) return `${saltName(salt.cation, salt.anion)} oxidises itself, so there is no such solid`;
+  if (destroysItself(tube)) return `${nameOf(salt)} oxidises itself, so there is no such solid`;
   const foreign = look(result).solids.filter(({ id }) => !Object.keys(salt.ions).every((ion) => madeOf(id, ion)));
-  const lost = foreign.reduce((sum, { id, mol }) => sum + mol * atomsOf(salt.cation, id), 0);
-  const held = ((TRIAL_STRENGTH * TRIAL_CM3) / 1000) * salt.ions[salt.cation];
-  if (lost < held * FALLS_APART && !tube.left.has("CO2(g)")) return undefined;
-  return `water takes ${saltName(salt.cation, salt.anion)} apart at once, so there is no such solid to give out`;
+  const fallsApart = salt.cations.some((cation) => {
+    const lost = foreign.reduce((sum, { id, mol }) => sum + mol * atomsOf(cation, id), 0);
+    return lost >= ((TRIAL_STRENGTH * TRIAL_CM3) / 1000) * salt.ions[cation] * FALLS_APART;
+  });
+  if (!fallsApart && !tube.left.has("CO2(g)")) return undefined;
+  return `water takes ${nameOf(salt)} apart at once, so there is no such solid to give out`;
 }
+
+/** "zinc sulfate"; of several ions all of them: "ammonium, iron(II) and sulfate". */
+export function nameOf({ cations, anions }: Content): string {
+  if (cations.length + anions.length === 2) return saltName(cations[0], anions[0]);
+  const names = [...cations, ...anions].map(ionName);
+  return `${names.slice(0, -1).join(", ")} and ${names[names.length - 1]}`;
+}
+
+const changesItself = ({ cations, anions }: Content): string =>
+  cations.length + anions.length > 2 ? "oxidise one another" : "oxidises itself";
 
 /** True when the ions of the salt have changed each other's oxidation state. */
 const destroysItself = (tube: Tube): boolean => tube.reactions.size > 0;
@@ -65,7 +78,7 @@ const atomsOf = (cation: string, solid: string): number => {
 /** Taken to make up the trial solution, cm3: any amount does, the result is per dm3. */
 const TRIAL_CM3 = 100;
 
-function inWater(salt: SimpleSalt, molPerDm3: number, solve: Solver) {
+function inWater(salt: Content, molPerDm3: number, solve: Solver) {
   const tube = emptyTube();
   const perDm3 = Object.fromEntries(Object.entries(saltComponents(salt)).map(([id, n]) => [id, n * molPerDm3]));
   pour(tube, perDm3, TRIAL_CM3);
@@ -73,21 +86,23 @@ function inWater(salt: SimpleSalt, molPerDm3: number, solve: Solver) {
 }
 
 /** A salt the constants know no solid of, but a textbook rule calls hardly soluble. */
-function ruledOut(salt: SimpleSalt): boolean {
-  const rule = HARDLY_SOLUBLE.find(({ anion }) => anion === salt.anion);
-  return rule !== undefined && !rule.except.includes(salt.cation);
+function ruledOut(salt: Content): boolean {
+  const rules = HARDLY_SOLUBLE.filter(({ anion }) => salt.anions.includes(anion));
+  return rules.some(({ except }) => salt.cations.some((cation) => !except.includes(cation)));
 }
 
-function noSolution(salt: SimpleSalt, molPerDm3: number, solve: Solver): string | undefined {
+function noSolution(salt: Content, molPerDm3: number, solve: Solver): string | undefined {
   const { tube, result } = inWater(salt, molPerDm3, solve);
-  if (destroysItself(tube)) return `${saltName(salt.cation, salt.anion)} oxidises itself, so there is no such solution`;
+  if (destroysItself(tube)) return `${nameOf(salt)} ${changesItself(salt)}, so there is no such solution`;
   const [solid] = look(result).solids.sort((a, b) => b.gramsPerDm3 - a.gramsPerDm3);
-  const name = saltName(salt.cation, salt.anion);
+  const name = nameOf(salt);
   if (!solid || solid.gramsPerDm3 < VISIBILITY.visible.value) {
     return ruledOut(salt) ? `${name} hardly dissolves (textbook rule; no constant)` : undefined;
   }
   const amount = `${Number(solid.gramsPerDm3.toPrecision(2))} g/dm3`;
   const at = `${molPerDm3} mol/dm3`;
+  if (salt.cations.length + salt.anions.length > 2)
+    return `${name} do not stay dissolved together at ${at}: ${amount} of ${solid.id} comes out`;
   const own = Object.keys(salt.ions).every((ion) => madeOf(solid.id, ion));
   return own
     ? `${name} does not dissolve to ${at}: ${amount} stays solid`

@@ -9,7 +9,7 @@ import { asSample } from "./as-sample.ts";
 import { LOG_K_SHIFT, notingDecisive } from "./decisive.ts";
 import { predictSalt } from "./predict.ts";
 import type { Prediction } from "./prediction.ts";
-import type { SimpleSalt } from "./salt.ts";
+import type { Content } from "./salt.ts";
 import type { TestedSalt } from "./sample.ts";
 
 /** One thing changed from what the prediction takes for granted. */
@@ -40,7 +40,7 @@ const USUAL_STRENGTH = 0.1;
  * @param solve a solver over the whole constant set, as of `createSolver()`
  * @throws what `predictSalt` throws
  */
-export function borderline(salt: SimpleSalt, form: Form, parts: Procedure, solve: Solver): Map<string, Borderline> {
+export function borderline(salt: Content, form: Form, parts: Procedure, solve: Solver): Map<string, Borderline> {
   const fixed = form.given === "solid" || form.concentration !== undefined;
   const sample = asSample(salt, fixed ? form : { ...form, concentration: { molPerDm3: USUAL_STRENGTH } });
   const strengths = SAMPLE_STRENGTHS.filter(

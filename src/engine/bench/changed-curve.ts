@@ -1,12 +1,11 @@
 /** The curve a reader asks for: of another salt, or with another strength of the sample or of the reagent. */
 import type { Solver } from "../equilibrium/solve.ts";
-import { saltName } from "../formula/ion-name.ts";
 import type { Part, Sample } from "../practical.ts";
-import { cannotBe, type Form } from "./allowed-salts.ts";
+import { cannotBe, type Form, nameOf } from "./allowed-salts.ts";
 import { asSample } from "./as-sample.ts";
+import { contentNamed } from "./contents.ts";
 import { additionOf } from "./curve.ts";
 import { type NamedCurve, namedCurve } from "./named-curve.ts";
-import { ionsOf } from "./salt.ts";
 import { NoEquilibrium } from "./tube.ts";
 
 /** Where a curve stands in its practical. */
@@ -34,16 +33,16 @@ export type ChangedCurve = { curve: NamedCurve } | { refused: string };
 
 /**
  * Draws the curve anew. A salt that cannot be such a sample, a test the engine cannot follow and a mixture it cannot solve are refused.
- * @throws RangeError when the salt is not made of one known cation and one known anion
+ * @throws RangeError when what it holds is not made of ions the engine knows
  */
 export function changedCurve(source: CurveSource, change: CurveChange, solve: Solver): ChangedCurve {
-  const salt = ionsOf(change.salt);
-  if (!salt) throw new RangeError(`found the salt "${change.salt}", expected one known cation and one known anion`);
+  const salt = contentNamed(change.salt);
+  if (!salt) throw new RangeError(`found the salt "${change.salt}", expected salts of known ions`);
   const form: Form = {
     given: source.given,
     ...(change.molPerDm3 !== undefined && { concentration: { molPerDm3: change.molPerDm3 } }),
   };
-  const name = saltName(salt.cation, salt.anion);
+  const name = nameOf(salt);
   try {
     const reason = cannotBe(salt, form, solve);
     if (reason !== undefined) return { refused: reason };

@@ -57,7 +57,8 @@ export function interference(practical: Disturbable, solve: Solver): Interferenc
   const lines = cellsOf(parts).flatMap((cell) => lineOf(cell) ?? []);
   const pairs = pairsOf(paper);
   const found = new Map<string, Interference>();
-  for (const form of formsOf(samples)) {
+  // Of several ions in one tube each disturbs the tests of the others: that is what the predictions are for.
+  for (const form of formsOf(samples.filter(({ holds }) => holds === undefined))) {
     const mine = lines.filter(({ cell }) => form.labels.some((label) => cell.part.samples?.includes(label) ?? true));
     for (const salt of mine.length > 0 ? pairs.filter((each) => cannotBe(each, form, solve) === undefined) : []) {
       for (const { line, kind, remedy, misled } of misledBy(salt, asSample(salt, form), mine, solve)) {

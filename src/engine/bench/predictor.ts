@@ -5,7 +5,7 @@ import type { Form } from "./allowed-salts.ts";
 import { type Borderline, borderline } from "./borderline.ts";
 import { predictSalt } from "./predict.ts";
 import type { Prediction } from "./prediction.ts";
-import type { SimpleSalt } from "./salt.ts";
+import type { Content } from "./salt.ts";
 import type { TestedSalt } from "./sample.ts";
 
 export interface Predictor {
@@ -13,7 +13,7 @@ export interface Predictor {
   /** As `predictSalt`. */
   predict(salt: TestedSalt, parts: Procedure): Map<string, Prediction>;
   /** As `borderline`. */
-  border(salt: SimpleSalt, form: Form, parts: Procedure): Map<string, Borderline>;
+  border(salt: Content, form: Form, parts: Procedure): Map<string, Borderline>;
 }
 
 /** Parts kept in mind, each with one salt; the oldest are forgotten first. A practical has some hundred. */

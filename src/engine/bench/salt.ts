@@ -3,13 +3,19 @@ import { ANIONS, CATIONS } from "../constants/ions.ts";
 import { parseFormula } from "../formula/parse.ts";
 import { type Components, componentsOf } from "./composition.ts";
 
-export interface SimpleSalt {
-  /** mhchem, without water of crystallisation. */
+/** What a sample may hold: a salt, a double salt or a mixture of salts. */
+export interface Content {
+  /** mhchem, without water of crystallisation; the salts of a mixture joined by " + ". */
   formula: string;
+  cations: string[];
+  anions: string[];
+  /** Number of each ion in one formula unit; of a mixture, in one of each salt. */
+  ions: Record<string, number>;
+}
+
+export interface SimpleSalt extends Content {
   cation: string;
   anion: string;
-  /** Number of each ion in one formula unit. */
-  ions: Record<string, number>;
 }
 
 const commonDivisor = (a: number, b: number): number => (b === 0 ? a : commonDivisor(b, a % b));
@@ -25,6 +31,8 @@ export function saltOf(cation: string, anion: string): SimpleSalt {
     formula: part(cation, cations) + part(anion, anions),
     cation,
     anion,
+    cations: [cation],
+    anions: [anion],
     ions: { [cation]: cations, [anion]: anions },
   };
 }
@@ -56,4 +64,4 @@ function sameAtoms(a: Readonly<Record<string, number>>, b: Readonly<Record<strin
 }
 
 /** Basis components of one mole of the salt. */
-export const saltComponents = (salt: SimpleSalt): Components => componentsOf(salt.ions);
+export const saltComponents = (salt: Content): Components => componentsOf(salt.ions);

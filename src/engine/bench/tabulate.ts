@@ -5,9 +5,10 @@
 import { INDICATORS } from "../constants/indicators.ts";
 import { type Cell, cellsOf, type Gas, type Observation, type Practical } from "../practical.ts";
 import { sameSight } from "./agreement.ts";
-import { cannotBe, type Form, pairsOf } from "./allowed-salts.ts";
+import { cannotBe, type Form } from "./allowed-salts.ts";
 import { asSample } from "./as-sample.ts";
 import type { Borderline } from "./borderline.ts";
+import { contentsOf } from "./contents.ts";
 import { factOf } from "./fact.ts";
 import type { Prediction } from "./prediction.ts";
 import type { PredictionSet, PredictionTable, TableCell } from "./prediction-table.ts";
@@ -39,7 +40,10 @@ export interface Tabulation {
 }
 
 /** Identity of a form: samples given alike share their predictions. */
-export const formKey = (form: Form): string => `${form.given} ${form.concentration?.molPerDm3 ?? ""}`;
+export const formKey = ({ given, concentration, holds }: Form): string =>
+  [given, concentration?.molPerDm3 ?? "", holdsKey(holds)].join(" ");
+
+const holdsKey = (holds: Form["holds"]): string => `${holds?.cations ?? 1} ${holds?.anions ?? 1}`;
 
 /**
  * Predicts all allowed salts of a practical. Where a prediction stands on the border (see `borderline`), both readings are accepted.
@@ -47,7 +51,8 @@ export const formKey = (form: Form): string => `${form.given} ${form.concentrati
  */
 export function tabulate(practical: Tabulated, { solve, predict, border }: Predictor, words: Words): Tabulation {
   const { paper, parts, samples } = practical;
-  const pairs = pairsOf(paper);
+  const contents = new Map(samples.map(({ holds }) => [holdsKey(holds), contentsOf(paper, holds)]));
+  const all = [...contents.values()].flat();
   const cells = cellsOf(parts);
   const letters = samples.map(({ label }) => label);
   const lines: Line[] = cells.map((cell) => ({
@@ -73,11 +78,12 @@ export function tabulate(practical: Tabulated, { solve, predict, border }: Predi
     const set: PredictionSet = { salts: [], accepts: [], atBorder: [], facts: [], cannotBe: [] };
     const shown = new Map<string, Map<string, Prediction>>();
     const near = new Map<string, Map<string, Borderline>>();
-    pairs.forEach((salt, index) => {
+    for (const salt of contents.get(holdsKey(form.holds)) ?? []) {
+      const index = all.indexOf(salt);
       const reason = cannotBe(salt, form, solve);
       if (reason !== undefined) {
         set.cannotBe.push({ salt: index, reason });
-        return;
+        continue;
       }
       const predicted = predict(asSample(salt, form), mine);
       const bordering = border(salt, form, mine);
@@ -85,7 +91,7 @@ export function tabulate(practical: Tabulated, { solve, predict, border }: Predi
       near.set(salt.formula, bordering);
       addRow(set, index, lines, isDone, predicted, bordering);
       set.facts.push(cells.map((cell) => (isDone(cell) ? intern(facts, factOf(predicted.get(cell.id))) : -1)));
-    });
+    }
     predictions.set(key, shown);
     borders.set(key, near);
     return set;
@@ -97,7 +103,7 @@ export function tabulate(practical: Tabulated, { solve, predict, border }: Predi
   const place = [...forms.keys()];
   return {
     table: {
-      salts: pairs.map(({ formula, cation, anion }) => ({ formula, cations: [cation], anions: [anion] })),
+      salts: all.map(({ formula, cations, anions }) => ({ formula, cations, anions })),
       cells: lines.map(({ of }) => of),
       facts: [...facts.keys()],
       sets,

@@ -13,29 +13,21 @@ const known = (kind: string, list: readonly string[]) =>
 export const cation = known("a cation", CATIONS);
 /** An anion the engine can predict, such as "SO4^2-". */
 export const anion = known("an anion", ANIONS);
+/** Either. */
+export const ion = known("an ion", [...CATIONS, ...ANIONS]);
 
-/** A formula in mhchem notation, such as "CuSO4*5H2O". */
+/** A salt in mhchem notation, such as "CuSO4*5H2O", or the salts of a mixture joined by " + ". */
 export const formula = z
   .string({ error: (issue) => `found ${describe(issue.input)}, expected a formula such as "CuSO4*5H2O"` })
-  .refine(
-    (text) => {
-      try {
-        parseFormula(text);
-        return true;
-      } catch (error) {
-        if (error instanceof FormulaError) return false;
-        throw error;
-      }
-    },
-    { error: (issue) => faultOf(String(issue.input)) },
-  );
+  .refine((text) => faultOf(text) === undefined, { error: (issue) => faultOf(String(issue.input)) });
 
-function faultOf(text: string): string {
+/** What is wrong with the first of the formulas that cannot be read. */
+function faultOf(text: string): string | undefined {
   try {
-    parseFormula(text);
+    for (const one of text.split(" + ")) parseFormula(one);
   } catch (error) {
     if (error instanceof FormulaError) return error.message;
     throw error;
   }
-  return "";
+  return undefined;
 }

@@ -2,16 +2,16 @@
 import { z } from "zod";
 import { ION_LISTS } from "../constants/ions.ts";
 import { dispatch } from "./dispatch.ts";
-import { anion, cation } from "./ion.ts";
+import { anion, cation, ion } from "./ion.ts";
 import { describe } from "./quantity.ts";
 
 /** A list of ions written out, or the name of one of the two lists that are ready. */
-const ions = (kind: "cations" | "anions", ion: z.ZodType<string>) =>
+const ions = (kind: "cations" | "anions", one: z.ZodType<string>) =>
   dispatch<string[]>((input) =>
     typeof input === "string" && Object.hasOwn(ION_LISTS, input)
       ? z.unknown().transform((): string[] => [...ION_LISTS[input as keyof typeof ION_LISTS][kind]])
       : Array.isArray(input)
-        ? different(z.array(ion).min(1))
+        ? different(z.array(one).min(1))
         : {
             fault: `found ${describe(input)}, expected a list of ${kind}, or one of the words ${Object.keys(ION_LISTS).join(", ")}`,
           },
@@ -34,7 +34,7 @@ const different = (list: z.ZodArray<z.ZodType<string>>) =>
   list.refine((ions) => new Set(ions).size === ions.length, { message: "found an ion twice, expected each once" });
 
 const contains = z.strictObject({
-  ion: z.union([cation, anion]),
+  ion,
   samples: z.array(z.string()).min(1, { error: "expected at least one sample letter" }).optional(),
   count: z
     .int({ error: (issue) => `found ${describe(issue.input)}, expected a whole number of samples` })
