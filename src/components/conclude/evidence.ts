@@ -1,7 +1,7 @@
 /** Ions against tests: what each recorded observation says of each ion, read off the table of predictions. */
 import type { PredictionTable, TableRecord } from "../../engine/bench/prediction-table.ts";
 import { type Candidate, candidates } from "../../engine/deduction/candidates.ts";
-import { likeliest, plainly } from "../../engine/deduction/likeliest.ts";
+import { plainly } from "../../engine/deduction/plainly.ts";
 
 /** `border`: fits only as a borderline reading; `nothing`: not done, or every ion of this kind would look the same there. */
 export type Evidence = "fits" | "border" | "clashes" | "nothing";
@@ -52,7 +52,7 @@ export function evidence(
     });
     const wouldShow = cells.map((cell, test) => {
       if (tests[test] !== "clashes") return [];
-      return [...new Set(own.map(({ row }) => likeliest(set, row, cell)).filter((reading) => reading >= 0))];
+      return [...new Set(own.map(({ row }) => set.main[row][cell]).filter((reading) => reading >= 0))];
     });
     const [closest] = own.toSorted((a, b) => a.clashes.length - b.clashes.length);
     return { ion, tests, wouldShow, closest: closest?.salt };

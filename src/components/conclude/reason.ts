@@ -2,7 +2,6 @@
 import type { PredictionSet, PredictionTable } from "../../engine/bench/prediction-table.ts";
 import type { Candidate } from "../../engine/deduction/candidates.ts";
 import type { IonStanding, Reason, SampleConclusion } from "../../engine/deduction/conclusion.ts";
-import { likeliest } from "../../engine/deduction/likeliest.ts";
 import type { IonNames } from "../names.ts";
 import type { EvidenceRow } from "./evidence.ts";
 
@@ -97,7 +96,7 @@ function observed(of: Case, salt: number, row: EvidenceRow): string {
   const candidate = candidates.find((one) => one.salt === salt) as Candidate;
   const common = candidate.clashes.filter(alike(of, row));
   const sights = (common.length > 0 ? common : candidate.clashes).map((cell) => {
-    const reading = likeliest(set, candidate.row, cell);
+    const reading = set.main[candidate.row][cell];
     return { cell, reading, plain: plainness(table.cells[cell].readings[reading]) };
   });
   const [{ cell, reading }] = sights.sort((a, b) => a.plain - b.plain || a.cell - b.cell);

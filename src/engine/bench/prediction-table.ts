@@ -38,6 +38,8 @@ export interface PredictionSet {
   salts: number[];
   /** accepts[i][c]: bit mask over cell c's readings that salt salts[i] may show; 0 where the cell is not done or not predicted. */
   accepts: number[][];
+  /** main[i][c]: index of the likeliest of those readings, -1 where there is none. */
+  main: number[][];
   /**
    * [i, c, mask]: which of accepts[i][c] salt salts[i] shows only when the sample or a reagent is made up to another strength than usual, or
    * a constant is a little off: the readings of a borderline prediction besides its own.

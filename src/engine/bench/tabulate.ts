@@ -75,7 +75,7 @@ export function tabulate(practical: Tabulated, { solve, predict, border }: Predi
     const given = samples.filter((one) => formKey(one) === key);
     const isDone = (cell: Cell) => given.some(({ label }) => isDoneOn(cell, label));
     const mine = parts.filter((part) => given.some(({ label }) => part.samples?.includes(label) ?? true));
-    const set: PredictionSet = { salts: [], accepts: [], atBorder: [], facts: [], cannotBe: [] };
+    const set: PredictionSet = { salts: [], accepts: [], main: [], atBorder: [], facts: [], cannotBe: [] };
     const shown = new Map<string, Map<string, Prediction>>();
     const near = new Map<string, Map<string, Borderline>>();
     for (const salt of contents.get(holdsKey(form.holds)) ?? []) {
@@ -138,6 +138,12 @@ function addRow(
       const all = plain | maskOf(of, near.get(cell.id)?.readings);
       if (all !== plain) set.atBorder.push([row, c, all & ~plain]);
       return all;
+    }),
+  );
+  set.main.push(
+    lines.map(({ cell, of }) => {
+      const first = isDone(cell) ? predicted.get(cell.id)?.readings[0] : undefined;
+      return first ? readingIndex(of, first) : -1;
     }),
   );
   for (const { cell, of } of lines) {

@@ -3,7 +3,7 @@ import type { PredictionTable, TableRecord } from "../bench/prediction-table.ts"
 import { candidates } from "./candidates.ts";
 import type { Place } from "./conclusion.ts";
 import { waysOf } from "./joint.ts";
-import { likeliest } from "./likeliest.ts";
+import { plainly } from "./plainly.ts";
 import { rulesOf } from "./rules.ts";
 
 /** One thing the test may show. */
@@ -20,7 +20,7 @@ export interface NextTest extends Place {
   outcomes: Outcome[];
   /** Most assignments that any outcome leaves. */
   worst: number;
-  /** Assignments left on average, when every assignment left now is as likely as any other. */
+  /** Assignments left on average, when every assignment left now is as likely as any other and shows its likeliest sight. */
   mean: number;
 }
 
@@ -33,14 +33,13 @@ export function nextTests(table: PredictionTable, record: TableRecord): NextTest
     candidates(table, record, s).flatMap(({ salt, clashes }) => (clashes.length === 0 ? [salt] : [])),
   );
   const ways = waysOf(table, salts, rulesOf(table));
-  const total = sum(ways[0] ?? []);
   return table.samples
     .flatMap(({ label }, s) => {
       const left = salts[s].flatMap((salt, i) => (ways[s][i] > 0 ? [{ salt, ways: ways[s][i] }] : []));
       return table.cells.flatMap((cell, c) => {
         if (!cell.samples.includes(label) || record[label]?.[cell.id] !== undefined) return [];
         const test = tried(table, s, c, left);
-        return test && test.mean < total ? [{ sample: label, cell: cell.id, ...test }] : [];
+        return test ? [{ sample: label, cell: cell.id, ...test }] : [];
       });
     })
     .sort((a, b) => a.worst - b.worst || a.mean - b.mean);
@@ -48,7 +47,7 @@ export function nextTests(table: PredictionTable, record: TableRecord): NextTest
 
 const sum = (numbers: readonly number[]): number => numbers.reduce((all, one) => all + one, 0);
 
-/** What a test on a sample could show and leave, when it may hold these salts in so many ways. */
+/** What a test on a sample could show and leave, when it may hold these salts in so many ways; undefined when that tells nothing. */
 function tried(
   table: PredictionTable,
   s: number,
@@ -57,25 +56,22 @@ function tried(
 ): Omit<NextTest, keyof Place> | undefined {
   const set = table.sets[table.samples[s].set];
   const { agrees } = table.cells[c];
-  const shown = new Map<number, number>();
   const rows = left.map(({ salt, ways }) => {
     const row = set.salts.indexOf(salt);
-    const reading = likeliest(set, row, c);
-    if (reading >= 0) shown.set(reading, (shown.get(reading) ?? 0) + ways);
-    return { salt, ways, accepts: set.accepts[row][c] };
+    return { salt, ways, accepts: set.accepts[row][c], plainly: plainly(set, row, c), main: set.main[row][c] };
   });
-  if (shown.size === 0) return undefined;
-  const outcomes = [...shown.keys()]
-    .sort((a, b) => a - b)
-    .map((reading): Outcome => {
-      // A salt without a prediction may show anything.
-      const fits = rows.filter(({ accepts }) => accepts === 0 || (accepts & agrees[reading]) !== 0);
-      return { reading, assignments: sum(fits.map(({ ways }) => ways)), salts: fits.map(({ salt }) => salt) };
-    });
-  const all = sum([...shown.values()]);
-  return {
-    outcomes,
-    worst: Math.max(...outcomes.map(({ assignments }) => assignments)),
-    mean: sum(outcomes.map(({ reading, assignments }) => ((shown.get(reading) ?? 0) / all) * assignments)),
-  };
+  const outcomes = agrees.flatMap((mask, reading): Outcome[] => {
+    if (rows.every((row) => !(row.plainly & (1 << reading)))) return [];
+    // A salt without a prediction may show anything.
+    const fits = rows.filter(({ accepts }) => accepts === 0 || accepts & mask);
+    return [{ reading, assignments: sum(fits.map(({ ways }) => ways)), salts: fits.map(({ salt }) => salt) }];
+  });
+  const shown = rows.filter(({ main }) => main >= 0);
+  const all = sum(shown.map(({ ways }) => ways));
+  const total = sum(rows.map(({ ways }) => ways));
+  const leaves = new Map(outcomes.map(({ reading, assignments }) => [reading, assignments]));
+  const weighted = sum(shown.map(({ ways, main }) => ways * (leaves.get(main) ?? total)));
+  // In whole numbers, for the mean of equal ones may come out a little less than they are.
+  if (weighted >= total * all) return undefined;
+  return { outcomes, worst: Math.max(...outcomes.map(({ assignments }) => assignments)), mean: weighted / all };
 }

@@ -1,7 +1,7 @@
 /** What each test of a practical is for, before anything is observed. */
 import type { PredictionTable, TableCell } from "../bench/prediction-table.ts";
 import type { Purpose } from "./conclusion.ts";
-import { plainly } from "./likeliest.ts";
+import { plainly } from "./plainly.ts";
 import type { Kind } from "./rules.ts";
 
 /** One salt in one cell, as bit masks over readings; `open` when it may show anything, for want of a prediction. */

@@ -2,7 +2,6 @@
 import type { PredictionTable } from "../bench/prediction-table.ts";
 import type { Candidate } from "./candidates.ts";
 import type { IonStanding, Reason } from "./conclusion.ts";
-import { likeliest } from "./likeliest.ts";
 
 /**
  * @param left salts still possible for the sample.
@@ -18,7 +17,7 @@ export function standings(
   const set = table.sets[table.samples[sample].set];
   const against = ({ salt, row, clashes: [cell] }: Candidate): Reason => {
     if (cell === undefined) return together(salt);
-    const wouldShow = likeliest(set, row, cell);
+    const wouldShow = set.main[row][cell];
     return { by: "observation", cell: table.cells[cell].id, salt, wouldShow, fact: set.facts[row][cell] };
   };
   return (["cation", "anion"] as const).flatMap((kind) => {

@@ -4,7 +4,6 @@ import type { Candidate } from "./candidates.ts";
 import type { Repeat } from "./conclusion.ts";
 import { type ClashSet, fewestClashes } from "./fewest-clashes.ts";
 import { joint } from "./joint.ts";
-import { likeliest } from "./likeliest.ts";
 import { easeOf } from "./misreading.ts";
 import type { Rule } from "./rules.ts";
 
@@ -53,7 +52,7 @@ function leadingTo(
       // Those that needed this very place blank say what should have been there.
       const rows = agreeing[s].filter(({ salt, clashes }) => clashes.includes(c) && left[s].includes(salt));
       const slips = rows.map(({ row }) => {
-        const expected = likeliest(table.sets[set], row, c);
+        const expected = table.sets[set].main[row][c];
         return { expected, ease: easeOf(table, set, row, c, record[label][id], expected) };
       });
       ease = Math.max(ease, Math.min(...slips.map((slip) => slip.ease)));

@@ -160,7 +160,7 @@ describe("a record that fits nothing", () => {
 
   test("a sample that no salt can be is told apart too", () => {
     const table = whitePrecipitates(["P"]);
-    table.sets[0] = { ...table.sets[0], salts: [], accepts: [], atBorder: [], facts: [] };
+    table.sets[0] = { ...table.sets[0], salts: [], accepts: [], main: [], atBorder: [], facts: [] };
     const conclusion = deduce(table, recordOf({ P: { c: "white" } }));
     expect(conclusion.repeats).toEqual([]);
     expect(conclusion.contradiction).toBe("no salt the paper allows can be P");

@@ -4,7 +4,6 @@ import { describe, expect, test } from "vitest";
 import type { TableRecord } from "../../../src/engine/bench/prediction-table.ts";
 import { deduce } from "../../../src/engine/deduction/deduce.ts";
 import { waysOf } from "../../../src/engine/deduction/joint.ts";
-import { likeliest } from "../../../src/engine/deduction/likeliest.ts";
 import { nextTests } from "../../../src/engine/deduction/next-test.ts";
 import { rulesOf } from "../../../src/engine/deduction/rules.ts";
 import { allowed } from "./brute-force.ts";
@@ -48,12 +47,30 @@ test("every outcome leaves what is said, the order is by the worst case, and onl
         expect(worst).toBe(Math.max(...leaves.map(({ length }) => length)));
         // The mean over the assignments themselves, each showing its likeliest reading.
         const shows = now.flatMap((way) => {
-          const reading = likeliest(set, set.salts.indexOf(way[s]), c);
+          const reading = set.main[set.salts.indexOf(way[s])][c];
           return reading < 0 ? [] : [leaves[outcomes.findIndex((one) => one.reading === reading)].length];
         });
         expect(mean).toBeCloseTo(shows.reduce((a, b) => a + b, 0) / shows.length, 9);
         listed++;
       }
+      // All that can tell something are there: each that any likeliest sight would leave fewer after.
+      const useful = table.samples.flatMap(({ label, set: at }, s) =>
+        table.cells.flatMap(({ id, samples, agrees }, c) => {
+          if (!samples.includes(label) || record[label]?.[id] !== undefined) return [];
+          const set = table.sets[at];
+          const row = (way: number[]) => set.salts.indexOf(way[s]);
+          const agree = (way: number[], reading: number) => {
+            const own = set.accepts[row(way)][c];
+            return own === 0 || (own & agrees[reading]) !== 0;
+          };
+          const tells = now.some((way) => {
+            const reading = set.main[row(way)][c];
+            return reading >= 0 && now.some((other) => !agree(other, reading));
+          });
+          return tells ? [`${label} ${id}`] : [];
+        }),
+      );
+      expect(tests.map(({ sample, cell }) => `${sample} ${cell}`).sort()).toEqual(useful.sort());
       const order = tests.map(({ worst, mean }) => [worst, mean]);
       expect(order).toEqual(order.toSorted((a, b) => a[0] - b[0] || a[1] - b[1]));
       if (deduce(table, record).assignments <= 1) expect(tests).toEqual([]);

@@ -61,7 +61,13 @@ export const tableWithRecord: fc.Arbitrary<{ table: PredictionTable; record: Tab
       return fc.array(row, { minLength: salts.length, maxLength: salts.length }).map((accepts) => ({
         salts,
         accepts,
-        atBorder: [],
+        main: accepts.map((each) => each.map((own) => (own === 0 ? -1 : 31 - Math.clz32(own)))),
+        // The lowest of several readings is shown only at the border.
+        atBorder: accepts.flatMap((each, row) =>
+          each.flatMap((own, cell): [number, number, number][] =>
+            (own & (own - 1)) !== 0 && row % 3 === 0 ? [[row, cell, own & -own]] : [],
+          ),
+        ),
         facts: accepts.map((each) => each.map(() => -1)),
         cannotBe: [],
       }));

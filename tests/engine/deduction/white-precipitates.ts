@@ -96,6 +96,11 @@ export function whitePrecipitates(letters: string[], paper: Partial<Statement> =
       {
         salts: allowed,
         accepts,
+        main: allowed.map((salt) =>
+          Object.values(SHOWS).map(({ by }) =>
+            ORDER.indexOf((by[salts[salt].cations[0]] ?? by[salts[salt].anions[0]] ?? ["none"])[0]),
+          ),
+        ),
         atBorder: [],
         facts: accepts.map((row) => row.map(() => -1)),
         cannotBe: all

@@ -66,6 +66,7 @@ export function tableOf(
     sets: [
       {
         salts: salts.map((_, index) => index),
+        main: salts.map(({ formula }) => cells.map(({ id }) => (gives[id]?.[1].includes(formula) ? 1 : 0))),
         atBorder: [],
         accepts: salts.map(({ formula }) => cells.map(({ id }) => (gives[id]?.[1].includes(formula) ? 0b10 : 0b01))),
         facts: salts.map(() => cells.map(() => -1)),
