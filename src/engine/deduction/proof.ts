@@ -9,7 +9,8 @@ import type { PredictionTable, TableRecord } from "../bench/prediction-table.ts"
 import { type Candidate, candidates } from "./candidates.ts";
 import type { Place } from "./conclusion.ts";
 import { fewestClashes } from "./fewest-clashes.ts";
-import { type Elements, smallestHittingSets } from "./hitting-sets.ts";
+import { type Elements, smallestHittingSet } from "./hitting-sets.ts";
+import { joint } from "./joint.ts";
 import { inWords, type Kind, type Rule, rulesOf } from "./rules.ts";
 
 export interface Proof {
@@ -26,8 +27,6 @@ type Refuted = { sample: number; holds: (salt: number) => boolean }[];
 
 /** Counter-examples taken at once: the cheaper they are, the more they say. */
 const AT_ONCE = 8;
-/** Smallest sets looked at in the search for a second proof. */
-const LOOKED_AT = 64;
 
 /**
  * Proof that a sample holds an ion.
@@ -78,34 +77,28 @@ function prove(table: PredictionTable, record: TableRecord, refuted: Refuted): P
       );
     });
   };
+  const left = all.map((list) => list.flatMap(({ salt, clashes }) => (clashes.length === 0 ? [salt] : [])));
+  // From a record that fits nothing anything would follow.
+  if (joint(table, left, rules).assignments === 0) return undefined;
   const known: Elements[] = [];
-  let places: Elements | undefined;
-  let several = false;
-  for (;;) {
-    const sets = smallestHittingSets(known, places?.length ?? width * all.length, LOOKED_AT);
-    let learnt = false;
-    for (const set of sets) {
-      if (places && set.join() === places.join()) continue;
+  /** A smallest set without the spared element that leaves nothing to refute; `undefined` when none has as few as `limit` elements. */
+  const search = (limit?: number, spared?: number): Elements | undefined => {
+    for (;;) {
+      const sets = spared === undefined ? known : known.map((set) => set.filter((place) => place !== spared));
+      const set = smallestHittingSet(sets, limit);
+      if (!set) return undefined;
       const missed = against(set, rules);
-      if (missed.length === 0) {
-        several = places !== undefined;
-        places ??= set;
-        if (several) break;
-        continue;
-      }
-      // A clash with nothing that is recorded cannot be refuted: it is not proved.
-      if (missed.some(({ length }) => length === 0)) return undefined;
+      if (missed.length === 0) return set;
       known.push(...missed);
-      learnt = true;
-      break;
     }
-    if (several || !learnt) break;
-  }
+  };
+  const places = search();
   if (!places) return undefined;
-  const proved = places;
-  const without = inWords(rules, (kept) => against(proved, kept).length === 0);
+  // Another set of as many lacks one of these.
+  const several = places.some((place) => search(places.length, place) !== undefined);
+  const without = inWords(rules, (kept) => against(places, kept).length === 0);
   return {
-    places: proved.map((place) => ({
+    places: places.map((place) => ({
       sample: table.samples[Math.floor(place / width)].label,
       cell: table.cells[place % width].id,
     })),
