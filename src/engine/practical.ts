@@ -112,7 +112,13 @@ export const practical = z
           complain(["paper", "same", index], `found sample ${letter}, expected one of ${known}`);
       }
     });
-    one.paper.contains.forEach(({ samples = letters, count = 1 }, index) => {
+    one.paper.contains.forEach(({ ion, samples = letters, count = 1 }, index) => {
+      const offered: readonly string[] = [...one.paper.cations, ...one.paper.anions];
+      if (!offered.includes(ion))
+        complain(
+          ["paper", "contains", index, "ion"],
+          `found ${ion}, expected one of the ions the paper offers: ${offered.join(", ")}`,
+        );
       for (const letter of samples) {
         if (!letters.includes(letter))
           complain(["paper", "contains", index, "samples"], `found sample ${letter}, expected one of ${known}`);

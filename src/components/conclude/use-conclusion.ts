@@ -8,7 +8,7 @@ export interface Loading {
   reasoning: Reasoning | undefined;
   /** It could not be fetched. */
   failed: boolean;
-  /** Fetches it, once; tried anew after a failure. */
+  /** Fetches it, once: a browser does not ask again for a module that could not be fetched. */
   load(): Promise<Reasoning | undefined>;
 }
 
@@ -24,7 +24,6 @@ export function useConclusion(): Loading {
         return module;
       },
       () => {
-        coming.current = undefined;
         fail(true);
         return undefined;
       },

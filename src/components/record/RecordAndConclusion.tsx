@@ -85,8 +85,8 @@ export default function RecordAndConclusion({ table: json, given, tests, names, 
               <b>Part of the link could not be read.</b> There the record is as the walkthrough has it.
             </p>
             <ul>
-              {kept.faults.map((fault) => (
-                <li key={fault}>{fault}</li>
+              {kept.faults.map((fault, index) => (
+                <li key={index}>{fault}</li>
               ))}
             </ul>
           </div>

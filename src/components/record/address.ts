@@ -22,9 +22,15 @@ const places = (table: PredictionTable): { sample: string; cell: TableCell }[] =
     table.cells.filter((cell) => cell.samples.includes(sample)).map((cell) => ({ sample, cell })),
   );
 
-/** The part of an address after "?"; empty for the walkthrough's own record. */
-export function toAddress(table: PredictionTable, given: TableRecord, { record, own }: Kept): string {
-  const entries = new URLSearchParams();
+/** What a place in the record is called in an address. Entries of any other name belong to somebody else and are left alone. */
+const PLACE = /^[A-Z][A-Z0-9]?\.[a-z](\.[ivx]{1,4})?$/;
+/**
+ * The part of an address after "?"; empty for the walkthrough's own record.
+ * @param before what stood there: entries that belong to somebody else are kept
+ */
+export function toAddress(table: PredictionTable, given: TableRecord, { record, own }: Kept, before = ""): string {
+  const entries = new URLSearchParams(before);
+  for (const name of [...entries.keys()]) if (name === "record" || PLACE.test(name)) entries.delete(name);
   if (own) entries.set("record", OWN);
   for (const { sample, cell } of places(table)) {
     const reading = record[sample]?.[cell.id];
@@ -34,23 +40,26 @@ export function toAddress(table: PredictionTable, given: TableRecord, { record, 
   return entries.toString();
 }
 
-/** What a place in the record is called in an address. Entries of any other name belong to somebody else and are left alone. */
-const PLACE = /^[A-Z][A-Z0-9]?\.[a-z](\.[ivx]{1,4})?$/;
 /** Longer than any record; more is not read. */
 const LONGEST = 20_000;
-/** So much of what cannot be read is quoted. */
+/** So much of what cannot be read is quoted, and so many faults are told. */
 const QUOTED = 40;
+const TOLD = 6;
 
 const quote = (text: string): string => `“${text.length > QUOTED ? `${text.slice(0, QUOTED)}…` : text}”`;
 
 /** Reads such a part of an address. What cannot be read is left as the walkthrough has it, and said, entry by entry. */
 export function fromAddress(table: PredictionTable, given: TableRecord, search: string): Kept & { faults: string[] } {
   if (search.length > LONGEST)
-    return { record: given, own: false, faults: [`The link has ${search.length} signs, expected at most ${LONGEST}.`] };
+    return {
+      record: given,
+      own: false,
+      faults: [`The link is ${search.length} characters long, expected at most ${LONGEST}.`],
+    };
   const entries = new URLSearchParams(search);
   const asked = entries.get("record");
   const own = asked === OWN;
-  const faults = asked === null || own ? [] : [`record: found ${quote(asked)}, expected ${OWN} or no such entry.`];
+  const faults = asked === null || own ? [] : [`record: found ${quote(asked)}; only ${OWN} is understood there.`];
   const record: TableRecord = structuredClone(own ? {} : given);
   const all = places(table);
   for (const [name, words] of entries) {
@@ -69,7 +78,8 @@ export function fromAddress(table: PredictionTable, given: TableRecord, search: 
     const { [cell.id]: _, ...row } = record[sample] ?? {};
     record[sample] = reading < 0 ? row : { ...row, [cell.id]: reading };
   }
-  return { record, own, faults };
+  const more = faults.length - TOLD;
+  return { record, own, faults: more > 0 ? [...faults.slice(0, TOLD), `And ${more} more like these.`] : faults };
 }
 
 const sampleName = ([first]: ReturnType<typeof places>): string =>

@@ -35,8 +35,12 @@ export function useRecord(table: PredictionTable, given: TableRecord, onFound: (
 
   const move = (next: Kept, before: Kept[]) => {
     keep({ kept: next, past: before });
-    const search = toAddress(table, given, next);
-    history.replaceState(history.state, "", `${location.pathname}${search && `?${search}`}${location.hash}`);
+    const search = toAddress(table, given, next, location.search);
+    try {
+      history.replaceState(history.state, "", `${location.pathname}${search && `?${search}`}${location.hash}`);
+    } catch {
+      // Some browsers refuse after many changes in a short time; the next change writes the address again.
+    }
   };
   const go = (next: Kept) => move(next, [...past, kept]);
 

@@ -140,8 +140,8 @@ function heat(how: "gently" | "strongly", portion: Portion, trace: TestTrace): v
     const outcome = heatSolid(formula, how);
     trace.heat = outcome;
     if (outcome.refused === undefined) {
-      const { CO2, SO2 } = gasesPerMole(formula, how);
-      trace.heatGas = { CO2: CO2 * portion.dry.mol, SO2: SO2 * portion.dry.mol };
+      const { CO2, SO2, all } = gasesPerMole(formula, how);
+      trace.heatGas = { CO2: CO2 * portion.dry.mol, SO2: SO2 * portion.dry.mol, all: all * portion.dry.mol };
     }
     trace.unknown ||= outcome.refused !== undefined || outcome.unsure.length > 0;
   } catch (error) {
@@ -217,7 +217,7 @@ function gasLed(
   { left, result, celsius }: Tube,
   leftBefore: ReadonlyMap<string, number>,
 ): Record<"CO2" | "SO2", number> {
-  const all = heatGas.CO2 + heatGas.SO2 + totalOf(left) - totalOf(leftBefore);
+  const all = heatGas.all + totalOf(left) - totalOf(leftBefore);
   const led = (gas: "CO2" | "SO2") => {
     const leaves = heatGas[gas] + (left.get(`${gas}(g)`) ?? 0) - (leftBefore.get(`${gas}(g)`) ?? 0);
     return ledOut({ leaves, all, atm: result ? pressureOf(result, `${gas}(g)`) : 0 }, celsius);

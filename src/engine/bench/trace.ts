@@ -49,7 +49,7 @@ export interface TestTrace {
   /** What heating did to a dry solid. */
   heat?: HeatOutcome;
   /** Gas it set free, mol. */
-  heatGas: { CO2: number; SO2: number };
+  heatGas: { CO2: number; SO2: number; all: number };
   /** Largest partial pressures above the liquid at rest during the test, atm; "hot" counts only warmed or boiling tubes. */
   pressures: { NH3Hot: number; SO2: number };
   /** Changes of oxidation state during the test. */
@@ -80,7 +80,7 @@ export const emptyTrace = (partTogether: Amounts): TestTrace => ({
   gasTests: [],
   bubbles: new Map(),
   heatedBubbles: 0,
-  heatGas: { CO2: 0, SO2: 0 },
+  heatGas: { CO2: 0, SO2: 0, all: 0 },
   reactions: [],
   pressures: { NH3Hot: 0, SO2: 0 },
   gates: [],

@@ -33,6 +33,14 @@ const group = z.strictObject({
 const different = (list: z.ZodArray<z.ZodType<string>>) =>
   list.refine((ions) => new Set(ions).size === ions.length, { message: "found an ion twice, expected each once" });
 
+/** No paper says so much; the reasoning holds fifteen such statements on one kind of ion. */
+const MOST_GROUPS = 5;
+const groups = <T extends z.ZodType>(one: T) =>
+  z
+    .array(one)
+    .max(MOST_GROUPS, { error: `found more than ${MOST_GROUPS} such statements, expected fewer` })
+    .default([]);
+
 const contains = z.strictObject({
   ion,
   samples: z.array(z.string()).min(1, { error: "expected at least one sample letter" }).optional(),
@@ -54,9 +62,13 @@ export const statement = z.strictObject({
   cations: ions("cations", cation),
   anions: ions("anions", anion),
   inAll: z.strictObject({ cations: howMany.optional(), anions: howMany.optional() }).optional(),
-  share: z.array(group).default([]),
-  differ: z.array(group).default([]),
-  same: z.array(z.array(z.string()).min(2, { error: "expected at least two sample letters" })).default([]),
+  share: groups(group),
+  differ: groups(group),
+  same: groups(
+    z.array(z.string()).refine((letters) => new Set(letters).size > 1, {
+      message: "found fewer than two different letters, expected at least two",
+    }),
+  ),
   contains: z.array(contains).default([]),
 });
 export type Statement = z.infer<typeof statement>;

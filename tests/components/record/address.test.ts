@@ -84,16 +84,30 @@ describe("an address by hand", () => {
     );
     expect(read.record).toEqual({ P: { "a(ii)": 0, b: 1 } });
     expect(read.faults).toEqual([
-      "record: found “mine”, expected own or no such entry.",
+      "record: found “mine”; only own is understood there.",
       "a(ii) for P: found “green”, expected an observation of its list.",
       "Q.b: found no such place in this record, expected one such as P.a.ii.",
       "P.z: found no such place in this record, expected one such as P.a.ii.",
     ]);
   });
 
+  test("keeps the entries of others, and replaces its own", () => {
+    const before = "?utm_source=y&P.b=not+done&record=own";
+    expect(toAddress(table, given, { record: { ...given, P: { "a(ii)": 1, b: 0 } }, own: false }, before)).toBe(
+      "utm_source=y&P.a.ii=no+visible+change",
+    );
+  });
+
+  test("tells the first faults and counts the others", () => {
+    const many = Array.from({ length: 50 }, (_, n) => `P.z=${n}`).join("&");
+    const { faults } = fromAddress(table, given, many);
+    expect(faults).toHaveLength(7);
+    expect(faults.at(-1)).toBe("And 44 more like these.");
+  });
+
   test("of any length is refused as a whole", () => {
     const read = fromAddress(table, given, "P.b=no visible change&x=".padEnd(30_000, "y"));
     expect(read).toMatchObject({ record: given, own: false });
-    expect(read.faults).toEqual(["The link has 30000 signs, expected at most 20000."]);
+    expect(read.faults).toEqual(["The link is 30000 characters long, expected at most 20000."]);
   });
 });

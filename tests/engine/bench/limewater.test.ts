@@ -48,8 +48,9 @@ describe("in excess", () => {
   // vaterite by the cube root of the ratio of products, 10^(0.57/3) = 1.55 times as much: 0.014 mol/dm3 of the 0.02 in saturated limewater.
   test("saturated limewater keeps a thin cloud, so either word is accepted", () => {
     const seen = leadThrough(IN_EXCESS, { ...none, CO2: plenty }, solve);
-    // A fifth more or less: the handbook figure is for another solid and one temperature.
-    expect(seen.dissolved * 0.02).toBeGreaterThan(0.014 * 0.8);
+    // A quarter more or less. Handbooks print 0.9 to 1.0 g for calcite, a tenth apart; and the cube root leaves out that in the stronger
+    // solution activity coefficients are lower and more CaHCO3+ forms, each of which lets some 5 % more dissolve (Davies, by hand).
+    expect(seen.dissolved * 0.02).toBeGreaterThan(0.014 * 0.75);
     expect(seen.dissolved * 0.02).toBeLessThan(0.014 * 1.25);
     expect(limewaterReadings(seen).map((gas) => (gas ? gas.evidence : gas))).toEqual([
       "limewater turns milky",

@@ -10,11 +10,11 @@ const PARTLY = 0.5;
 const MAY_LEAVE = ["H", "C", "O", "S"];
 
 /**
- * Moles of carbon dioxide and sulfur dioxide that one mole of a solid gives in the flame.
+ * Moles of carbon dioxide, of sulfur dioxide and of gas in all, steam too, that one mole of a solid gives in the flame.
  * @throws what `heatSolid` throws
  */
-export function gasesPerMole(formula: string, how: Heating): { CO2: number; SO2: number } {
-  const given = { CO2: 0, SO2: 0 };
+export function gasesPerMole(formula: string, how: Heating): { CO2: number; SO2: number; all: number } {
+  const given = { CO2: 0, SO2: 0, all: 0 };
   const own = parseFormula(formula).elements;
   for (const { reaction, happens, partly } of courseOf(formula, how).changes) {
     const [first] = reaction.from;
@@ -23,7 +23,9 @@ export function gasesPerMole(formula: string, how: Heating): { CO2: number; SO2:
     const [symbol, count] = atoms;
     const turns = ((own[symbol] ?? 0) / (count * first.count)) * (partly ? PARTLY : 1);
     for (const { formula: product, state, count: moles } of reaction.to) {
-      if (state === "g" && (product === "CO2" || product === "SO2")) given[product] += moles * turns;
+      if (state !== "g") continue;
+      given.all += moles * turns;
+      if (product === "CO2" || product === "SO2") given[product] += moles * turns;
     }
   }
   return given;
