@@ -3,7 +3,7 @@ import type { PredictionTable, TableRecord } from "../../engine/bench/prediction
 import { deduce } from "../../engine/deduction/deduce.ts";
 import type { IonNames } from "../names.ts";
 import { ConclusionPanel } from "./ConclusionPanel.tsx";
-import { fitsAlone } from "./evidence.ts";
+import { fittingAlone } from "./evidence.ts";
 import { headline } from "./headline.ts";
 
 export interface Concluded {
@@ -16,8 +16,14 @@ export interface Concluded {
 
 function conclude({ table, names, record }: Omit<Concluded, "tests">) {
   const conclusion = deduce(table, record);
-  const stuck = table.samples.map(({ label }) => label).filter((sample) => !fitsAlone(table, record, sample));
-  return { conclusion, headlines: conclusion.samples.map((each) => headline(table, names, conclusion, each, stuck)) };
+  const alone = new Map(table.samples.map(({ label }) => [label, fittingAlone(table, record, label)]));
+  const stuck = [...alone].flatMap(([sample, salts]) => (salts.length === 0 ? [sample] : []));
+  return {
+    conclusion,
+    headlines: conclusion.samples.map((each) =>
+      headline(table, names, conclusion, each, stuck, alone.get(each.sample) ?? []),
+    ),
+  };
 }
 
 /** One sentence for each sample; formulas in mhchem notation. */

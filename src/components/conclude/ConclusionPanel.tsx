@@ -57,7 +57,8 @@ export function ConclusionPanel({ table, tests, names, record, conclusion, headl
         {table.sets.some(({ atBorder }) => atBorder.length > 0) && (
           <>
             {" "}
-            <span class="just" /> only just fits: another strength of sample or reagent would show it.
+            <span class="just" /> only just fits: seen where a bottle is weaker or stronger than usual, or at the limit
+            of what our figures can tell.
           </>
         )}
       </p>

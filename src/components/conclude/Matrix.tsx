@@ -38,6 +38,7 @@ export function Matrix({ table, names, record, of }: Props) {
   const place = table.samples.findIndex(({ label }) => label === of.sample);
   const tests = testsOf(table, of.sample);
   const all = candidates(table, record, place);
+  const isDone = (test: number) => record[of.sample]?.[table.cells[test].id] !== undefined;
   const proofWords = ({ kind, ion }: IonStanding) => {
     const proof = proofOfIon(table, record, place, `${kind}s`, ion);
     return proof ? wordProof(proof, of.sample) : "certain";
@@ -82,7 +83,7 @@ export function Matrix({ table, names, record, of }: Props) {
                     </th>
                     {row.tests.map((said, index) => (
                       <td key={tests[index]} class={CLASS[said]} data-head={table.cells[tests[index]].id}>
-                        <span class="vh">{WORD[said]}</span>
+                        <span class="vh">{isDone(tests[index]) ? WORD[said] : "not done"}</span>
                       </td>
                     ))}
                     <td class="why">

@@ -64,8 +64,8 @@ export function evidence(
   return rows;
 }
 
-/** True when some salt fits every observation of this sample alone. */
-export function fitsAlone(table: PredictionTable, record: TableRecord, sample: string): boolean {
+/** The salts that fit every observation of this sample alone. */
+export function fittingAlone(table: PredictionTable, record: TableRecord, sample: string): number[] {
   const place = table.samples.findIndex((each) => each.label === sample);
-  return candidates(table, record, place).some(({ clashes }) => clashes.length === 0);
+  return candidates(table, record, place).flatMap(({ salt, clashes }) => (clashes.length === 0 ? [salt] : []));
 }

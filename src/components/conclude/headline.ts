@@ -15,13 +15,28 @@ function notTogether({ samples, contradiction }: Conclusion, sample: string): st
   return `${sample} fits salts of its own, but not together with the other samples: the paper says ${clash.statement}.`;
 }
 
+/** Its own tests may decide a sample while another is still to be put right. */
+function waiting(
+  table: PredictionTable,
+  names: IonNames,
+  sample: string,
+  alone: readonly number[],
+  stuck: string[],
+): string {
+  const rest = `not yet held against ${list(stuck)}, which must be put right`;
+  if (alone.length !== 1) return `${sample} is ${rest}.`;
+  const salt = table.salts[alone[0]];
+  return `By its own tests ${sample} holds ${saltWords(salt, names)}, ${salt.formula}; it is ${rest}.`;
+}
+
 /** Above this many, ions are counted and not named. */
-const NAMED = 4;
+const NAMED = 6;
 
 const unique = (ions: string[]) => [...new Set(ions)];
 
 /**
  * @param stuck samples whose own observations fit no salt: decides whose fault it is when nothing fits.
+ * @param alone salts that fit the observations of this sample, whatever the others hold.
  * @returns a sentence with formulas in mhchem notation: "K holds zinc sulfate, ZnSO4: Zn^2+ and SO4^2-."
  */
 export function headline(
@@ -30,10 +45,11 @@ export function headline(
   conclusion: Conclusion,
   { sample, salts }: SampleConclusion,
   stuck: string[],
+  alone: readonly number[],
 ): string {
   if (conclusion.assignments === 0) {
     if (stuck.includes(sample)) return `${sample} fits no salt the paper allows.`;
-    if (stuck.length > 0) return `${sample} is not decided before ${list(stuck)} is put right.`;
+    if (stuck.length > 0) return waiting(table, names, sample, alone, stuck);
     return notTogether(conclusion, sample);
   }
   const left = salts.map((salt) => table.salts[salt]);
@@ -43,17 +59,17 @@ export function headline(
   }
   const cations = unique(left.flatMap(({ cations }) => cations));
   const anions = unique(left.flatMap(({ anions }) => anions));
-  /** "calcium (Ca^2+) or magnesium (Mg^2+)", or "one of 7 cations" when there are many. */
-  const open = (ions: string[], kind: string) =>
+  /** "calcium (Ca^2+) or magnesium (Mg^2+)", or "one of 7" when there are many. */
+  const open = (ions: string[]) =>
     ions.length > NAMED
-      ? `one of ${ions.length} ${kind}s`
+      ? `one of ${ions.length}`
       : list(
           ions.map((ion) => withName(ion, names)),
           "or",
         );
-  if (cations.length === 1) return `${sample} holds ${open(cations, "cation")}; the anion is ${open(anions, "anion")}.`;
-  if (anions.length === 1) return `${sample} holds ${open(anions, "anion")}; the cation is ${open(cations, "cation")}.`;
+  if (cations.length === 1) return `${sample} holds ${open(cations)}; the anion is ${open(anions)}.`;
+  if (anions.length === 1) return `${sample} holds ${open(anions)}; the cation is ${open(cations)}.`;
   const { set } = table.samples.find(({ label }) => label === sample) ?? table.samples[0];
   const all = left.length === table.sets[set].salts.length ? "all " : "";
-  return `${sample} is still open, ${all}${left.length} salts: the cation is ${open(cations, "cation")}, the anion ${open(anions, "anion")}.`;
+  return `${sample} is still open, ${all}${left.length} salts: the cation is ${open(cations)}, the anion ${open(anions)}.`;
 }

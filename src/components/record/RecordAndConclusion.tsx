@@ -32,10 +32,14 @@ export default function RecordAndConclusion({ table: json, given, tests, names, 
   const awake = useAwake();
   const { reasoning, failed, load } = useConclusion();
   const [news, announce] = useState("");
-  const tell = (record: TableRecord, what: string) =>
+  /** Speaks what was done, and of the conclusion what it changed. */
+  const tell = (next: TableRecord, what: string, from = record) =>
     load().then((ready) => {
-      const follows = ready ? ready.headlinesOf({ table, names, record }).join(" ") : NOT_LOADED;
-      announce(plain(`${what} ${follows}`));
+      const now = ready?.headlinesOf({ table, names, record: next });
+      const before = ready?.headlinesOf({ table, names, record: from });
+      const changed = now?.filter((line, index) => line !== before?.[index]);
+      const follows = changed?.length === 0 ? "The conclusion stays as it was." : changed?.join(" ");
+      announce(plain(`${what} ${follows ?? NOT_LOADED}`));
     });
   const kept = useRecord(table, given, ({ record }) => tell(record, "The record is the one in the link."));
   const { record, own, before } = kept;

@@ -47,6 +47,9 @@ export function borderline(salt: Content, form: Form, parts: Procedure, solve: S
     (molPerDm3) => !fixed && cannotBe(salt, { ...form, concentration: { molPerDm3 } }, solve) === undefined,
   );
   const found = new Map<string, Borderline>();
+  /** With a constant by which the sample would not be what the paper says, such as a clear solution, it was not that constant. */
+  const couldBe = (variation: Variation): boolean =>
+    variation.of !== "constant" || cannotBe(salt, form, solverWith(variation.id, variation.by)) === undefined;
   for (const part of parts) {
     const met = new Set<string>();
     const plain = predictSalt(sample, [part], notingDecisive(met, solve));
@@ -56,6 +59,7 @@ export function borderline(salt: Content, form: Form, parts: Procedure, solve: S
       ...[...met].flatMap((id) => [-LOG_K_SHIFT, LOG_K_SHIFT].map((by) => ({ of: "constant", id, by }) as const)),
     ];
     for (const variation of variations) {
+      if (!couldBe(variation)) continue;
       const varied = predictVaried(variation, sample, part, solve);
       for (const { id } of cellsOf([part])) note(found, id, variation, plain.get(id), varied.get(id));
     }
