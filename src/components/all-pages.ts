@@ -1,5 +1,8 @@
 /** Every page of the three collections, in the order in which lists print them. */
 import { getCollection } from "astro:content";
+import { GASES } from "../engine/practical.ts";
+
+const isGas = (one: string): boolean => (GASES as readonly string[]).includes(one);
 
 export interface ListedPage {
   path: string;
@@ -35,9 +38,12 @@ export async function ionTestPages(kind?: "cation" | "anion"): Promise<ListedPag
     }));
 }
 
-/** Cautions of one kind, or all, by title. */
+/** Cautions of one kind, or all, by title. A solution that gives its own gas off is listed with the gases as well. */
 export async function cautionPages(kind?: "reagent" | "gas" | "operation"): Promise<ListedPage[]> {
-  const entries = await getCollection("cautions", ({ data }) => kind === undefined || data.kind === kind);
+  const entries = await getCollection(
+    "cautions",
+    ({ data }) => kind === undefined || data.kind === kind || (kind === "gas" && data.covers.some(isGas)),
+  );
   return entries
     .toSorted((a, b) => a.data.title.localeCompare(b.data.title, "en-GB"))
     .map(({ id, data }) => ({ path: `/cautions/${id}/`, title: data.title, says: data.summary, note: data.hazard }));

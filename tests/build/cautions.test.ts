@@ -4,7 +4,8 @@ import { join } from "node:path";
 import { expect, test } from "vitest";
 import { parse } from "yaml";
 import { CATIONS } from "../../src/engine/constants/ions.ts";
-import { reagents } from "../../src/engine/constants/reagents.ts";
+import { firstAids, reagents } from "../../src/engine/constants/reagents.ts";
+import { COLLECTED } from "../../src/engine/planning/waste-plan.ts";
 import { GASES } from "../../src/engine/practical.ts";
 import { ROOT } from "./broken.ts";
 
@@ -17,7 +18,7 @@ const covered = readdirSync(FOLDER).flatMap((name): string[] => {
 /** Nobody is hurt by water or by a strip of litmus; universal indicator is used as paper. */
 const HARMLESS = ["H2O(l)", "litmus paper", "universal indicator"];
 /** Copper salts come as samples, water vapour has the caution on heated solids. */
-const BESIDE = ["CuSO4(aq)", "CuCl2(aq)", "foil in hot alkali"];
+const BESIDE = ["CuSO4(aq)", "CuCl2(aq)", "foil in hot alkali", "rod with hydrochloric acid", "rod with ammonia"];
 const VERBS = ["warm", "boil", "heat solid", "lead through", "flame"];
 
 test.each(reagents.map(({ id }) => id).filter((id) => !HARMLESS.includes(id)))("%s has a page", (id) => {
@@ -32,4 +33,32 @@ test("every thing covered exists, and is covered once", () => {
   const known: readonly string[] = [...reagents.map(({ id }) => id), ...GASES, ...CATIONS, ...VERBS, ...BESIDE];
   expect(covered.filter((one) => !known.includes(one))).toEqual([]);
   expect(new Set(covered).size).toBe(covered.length);
+});
+
+/** Twenty minutes is the stricter figure for eyes and for burns. From memory of school safety sheets; local rules decide. */
+const EYES =
+  "Eyes: gently running water at once, lids held open, for at least twenty minutes, while your teacher gets medical help.";
+const BURNS = "Burns: cool under running water at once, for at least twenty minutes; somebody tells the teacher.";
+const pages = readdirSync(FOLDER).map((name): [string, string] => [name, readFileSync(join(FOLDER, name), "utf8")]);
+
+test.each(pages.filter(([, page]) => page.includes("## If something goes wrong")))(
+  "%s says one thing on eyes and on burns",
+  (_, page) => {
+    const said = page.match(/(Eyes|Burns): .*/g) ?? [];
+    expect(said.length).toBeGreaterThan(0);
+    expect(said.filter((one) => one !== EYES && one !== BURNS)).toEqual([]);
+  },
+);
+
+test.each(Object.entries(firstAids))("first aid %s says the same on eyes", (_, aid) => {
+  expect(aid).toContain(EYES);
+});
+
+test("a tube that holds several kinds goes by the order of the waste page", () => {
+  const [, list] = pages.find(([name]) => name === "waste.mdx")?.[1].split("the first in this list decides") ?? [];
+  const [bottles] = list.split("What needs no bottle");
+  const order = [...bottles.matchAll(/^- \*\*(.+?)\*\*/gm)].map(([, kind]) =>
+    kind.toLowerCase().replace(/metals$/, "metal"),
+  );
+  expect(order).toEqual(COLLECTED.map((kind) => kind.toLowerCase()));
 });

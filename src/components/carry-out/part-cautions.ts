@@ -10,6 +10,9 @@ const TOXIC_GAS = -1;
 /** Burns and the like: what is done with heat stands after what blinds or poisons, before what irritates. */
 const OPERATION = 1;
 
+/** A concentrated acid or ammonia can blind. */
+const CONCENTRATED = 0;
+
 /**
  * The cautions that cover a reagent, a verb or a gas of the part, or an ion a sample may hold, the worst hazard first.
  *
@@ -28,6 +31,8 @@ export function cautionsFor(
     ...gases.map((gas): [string, number] => [gas, gasRank(gas as Gas)]),
     ...steps.flatMap(reagentsOf).map((id): [string, number] => [id, reagentRank(id)]),
     ...steps.map((step): [string, number] => [step.do, OPERATION]),
+    // What a rod is wetted with is concentrated: the caution goes by the way of testing.
+    ...steps.flatMap((step): [string, number][] => (step.do === "test gas" ? [[step.with, CONCENTRATED]] : [])),
   ]);
   const hot = steps.some((step) => step.do === "warm" || step.do === "boil");
   const foil = steps.some((step) => step.do === "add" && step.reagent.startsWith("Al("));
@@ -47,6 +52,8 @@ export function cautionsFor(
 function reagentsOf(step: Step): string[] {
   if (step.do === "add") return [step.reagent];
   if (step.do === "lead through") return ["Ca(OH)2(aq)"];
+  // The wire of a flame test is cleaned in acid.
+  if (step.do === "flame") return ["HCl(aq)"];
   if (step.do !== "test gas") return [];
   const id = TEST_REAGENTS[step.with];
   return id === undefined ? [] : [id];

@@ -61,7 +61,7 @@ export const SAMPLE_CAUTIONS: Readonly<Record<string, Caution & { waste: Waste }
   "Pb^2+": {
     rank: 0,
     waste: "lead",
-    text: "A sample may hold lead, which is toxic and harms unborn children. Wash your hands afterwards. All of it, rinsings too, goes into the lead bottle, nothing into the sink.",
+    text: "A sample may hold lead, which is toxic and harms unborn children. Wash your hands afterwards. All of it, rinsings too, goes into the bottle marked LEAD, nothing into the sink.",
     source: "from memory (CLEAPSS Student Safety Sheet 43; CLP); waste: common practice, local rules decide",
   },
   "Ba^2+": {
@@ -73,7 +73,7 @@ export const SAMPLE_CAUTIONS: Readonly<Record<string, Caution & { waste: Waste }
   "Cr^3+": {
     rank: 2,
     waste: "heavy metal",
-    text: "A sample may hold chromium. Wash it off your skin and put it into the waste your teacher names.",
+    text: "A sample may hold chromium. Wash it off your skin. It goes into the bottle marked HEAVY METALS.",
     source: "CLEAPSS Student Safety Sheet 47; waste: common practice, local rules decide",
   },
   "Ag+": {

@@ -18,6 +18,8 @@ export const BENCH_PRACTICE = {
   },
   /** Taken of a solid sample when the paper gives no mass: the end of a spatula. */
   spatulaMeasure: { value: 0.3, unit: "g", source: `${COMMON}: a spatula measure is 0.2 to 0.5 g` },
+  /** Taken on the very tip of a spatula: how a small mass is judged without a balance. */
+  spatulaTip: { value: 0.05, unit: "g", source: `${COMMON}: the tip of a narrow spatula` },
   /** Room a loose powdered salt takes up. */
   looseSolid: { value: 1, unit: "cm3/g", source: `${COMMON}: from memory, loose powdered salts weigh near 1 g/cm3` },
   flameSolid: { value: 0.1, unit: "g", source: `${COMMON}: a few crystals on the wire` },
@@ -57,5 +59,6 @@ export const BENCH_PRACTICE = {
   limewaterLed: { value: 2, unit: "cm3", source: `${COMMON}: enough to dip a delivery tube into, 2 to 3 cm3` },
   /** Air above the sample that the first gas pushes out in front of it. */
   airInTube: { value: 15, unit: "cm3", source: `${COMMON}: a tube of about 20 cm3 less what is in it` },
-  limewater: { value: 1, unit: "cm3", source: "RSC Learn Chemistry, Testing for negative ions: not more than 1 cm3" },
+  /** Limewater a gas is bubbled through with a dropper: as much as for a delivery tube, so that there is one figure to remember. */
+  limewater: { value: 2, unit: "cm3", source: `${COMMON}: about 2 cm3` },
 } as const satisfies Record<string, PracticeRow>;

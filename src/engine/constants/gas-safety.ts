@@ -48,9 +48,9 @@ export const GAS_SAFETY: Readonly<Record<GasFormula, GasSafety>> = {
     name: "chlorine",
     rank: 0,
     hazard:
-      "Chlorine is toxic and hurts eyes and lungs. Keep the room well aired, keep your face away and stopper the tube after the test.",
+      "Chlorine is toxic and hurts eyes and lungs. Keep the room well aired and your face away, never mix it with ammonia, and empty the tube as soon as you have looked.",
     test: "damp blue litmus turns red, then is bleached",
-    have: "damp blue litmus paper and a stopper",
+    have: "damp blue litmus paper and an open window or a fume cupboard",
     shownBy: "damp blue litmus",
     source: "test: boards' gas tables; hazard from memory (CLEAPSS)",
   },
@@ -87,7 +87,8 @@ export const GAS_SAFETY: Readonly<Record<GasFormula, GasSafety>> = {
   HCl: {
     name: "hydrogen chloride",
     rank: 0,
-    hazard: "Hydrogen chloride hurts eyes and lungs. Keep the room well aired and your face away from the tube.",
+    hazard:
+      "Hydrogen chloride hurts eyes and lungs and can set off asthma. Keep the room well aired and your face away from the tube.",
     test: "damp blue litmus turns red",
     have: "damp blue litmus paper",
     shownBy: "damp blue litmus",
@@ -98,7 +99,7 @@ export const GAS_SAFETY: Readonly<Record<GasFormula, GasSafety>> = {
     name: "hydrogen",
     rank: 1,
     hazard:
-      "Hydrogen burns with a pop. Test only a tube-full, with the lighted splint at the mouth and your face away.",
+      "Hydrogen burns with a pop. Move flammable liquids away. Test only a tube-full, with the lighted splint at the mouth and your face away.",
     test: "lighted splint gives a squeaky pop",
     have: "a lighted splint",
     shownBy: "lighted splint",
@@ -108,7 +109,7 @@ export const GAS_SAFETY: Readonly<Record<GasFormula, GasSafety>> = {
     name: "oxygen",
     rank: 1,
     hazard:
-      "Oxygen makes things burn fiercely. Take the splint out as soon as it relights and do not drop it into the tube.",
+      "Oxygen makes things burn fiercely. Move flammable liquids away. Take the splint out as soon as it relights and do not drop it into the tube.",
     test: "glowing splint relights",
     have: "a glowing splint",
     shownBy: "glowing splint",

@@ -39,37 +39,38 @@ export type SourceKey = keyof typeof reagentSources;
 
 /** What to do with what is left in the tubes. Local rules come first. Common practice, no source, unless a row says more. */
 export const wastes = {
-  drain: "Down the foul-water sink with plenty of water and the tap running.",
-  neutralise: "Neutralise, then down the foul-water sink with plenty of water.",
+  drain: "Down the sink with plenty of water and the tap running.",
+  neutralise: "Neutralise, then down the sink with plenty of water.",
   "copper or zinc":
-    "Test-tube amounts: down the foul-water sink, well diluted, where local rules allow. Larger amounts: precipitate with " +
+    "Test-tube amounts: down the sink, well diluted, where local rules allow. Larger amounts: precipitate with " +
     "carbonate and collect.",
   barium:
-    "Add sulfate in excess, let the barium sulfate settle and collect it; the liquid goes where your teacher says.",
+    "Into the bottle marked BARIUM, with sulfate in excess: the barium sulfate settles and is collected; the liquid goes where your teacher says.",
   silver:
-    "Into the silver bottle. Make mixtures with ammonia acidic at once and never store them: dried, they can explode.",
+    "Into the bottle marked SILVER. Make mixtures with ammonia acidic at once and never store them: dried, they can explode.",
   lead: "Into the bottle marked LEAD, solid and liquid. Never down the sink.",
   "chromium(VI)":
-    "Into the chromium bottle. The technician reduces it, precipitates it as hydroxide and has it collected.",
-  "heavy metal": "Into the heavy-metal bottle, for collection by a licensed contractor.",
+    "Into the bottle marked CHROMIUM. The technician reduces it, precipitates it as hydroxide and has it collected.",
+  "heavy metal": "Into the bottle marked HEAVY METALS, for collection by a licensed contractor.",
   solid: "Reuse what is clean; the rest into the solid waste, not the sink.",
 } as const;
 
 export type Waste = keyof typeof wastes;
 
+const EYES =
+  "Eyes: gently running water at once, lids held open, for at least twenty minutes, while your teacher gets medical help.";
+
 /** First aid by how bad it can be. Call the teacher first in every case. From memory of school safety sheets. */
 export const firstAids = {
-  rinse: "Eyes: rinse with water. Skin: wash off. Swallowed: rinse the mouth and drink some water.",
-  irritant:
-    "Eyes: rinse under gently running water for 20 minutes and get help if it still hurts. Skin: wash off. " +
-    "Swallowed: rinse the mouth and sip water.",
+  rinse: `${EYES} Skin: wash off. Swallowed: rinse the mouth and drink some water.`,
+  irritant: `${EYES} Skin: wash off. Swallowed: rinse the mouth and sip water.`,
   corrosive:
-    "Eyes: rinse under gently running water at once, for at least 20 minutes, and get medical help. Skin: take off wet " +
-    "clothing and rinse for 20 minutes. Swallowed: rinse the mouth, do not cause vomiting, get medical help.",
+    `${EYES} Skin: take off wet clothing and rinse for at least twenty minutes. ` +
+    "Swallowed: rinse the mouth, do not cause vomiting, get medical help.",
   toxic:
-    "Swallowed: rinse the mouth, give water and get medical help at once, with the label. Eyes and skin: rinse with " +
-    "plenty of water. Wash hands after use.",
-  gas: "Go into fresh air. Eyes: rinse under running water for at least 20 minutes. Get help if breathing or sight suffers.",
+    "Swallowed: rinse the mouth, give water and get medical help at once, with the label. " +
+    `${EYES} Skin: rinse with plenty of water. Wash hands after use.`,
+  gas: `Go into fresh air. ${EYES} Get help if breathing suffers.`,
 } as const;
 
 export type FirstAid = keyof typeof firstAids;
@@ -159,16 +160,16 @@ export const reagents: readonly Reagent[] = [
   },
   {
     id: "AgNO3(aq)", name: "aqueous silver nitrate", formula: "AgNO3", kind: "solution", concentration: 0.05, range: [0.02, 0.1], components: { "Ag+": 1, "NO3-": 1 },
-    hazards: ["Irritates eyes; stains skin and cloth brown.", "Very toxic to water life."],
-    hazardCodes: ["Aquatic Acute 1", "Aquatic Chronic 1"],
-    limits: ["irritates from 1 % (0.06 mol/dm3)", "damages eyes from 3 % (0.18 mol/dm3)", "burns from 5 % (0.3 mol/dm3)"],
+    hazards: ["Irritates eyes and skin; stains skin and cloth brown.", "Very toxic to water life."],
+    hazardCodes: ["treated as Eye Irrit. 2 H319 and Skin Irrit. 2 H315", "Aquatic Acute 1", "Aquatic Chronic 1"],
+    limits: ["irritates from 1 % (0.06 mol/dm3); 0.05 mol/dm3 is 0.85 % and is treated as irritating", "damages eyes from 3 % (0.18 mol/dm3)", "burns from 5 % (0.3 mol/dm3)"],
     firstAid: "irritant", waste: "silver",
     notes: ["Distilled or deionised water only: tap water gives a haze of silver chloride.", "A stricter class (reproduction, genetic damage) was proposed in 2023: look up the present one."],
     sources: ["CLP-AGNO3", "EYE3", "CLP", "SSSX", "CAIE-PLAN", "RSC-NEG"], status: "class of the solid read; the bands of solutions from memory", confirm: true,
   },
   {
     id: "BaCl2(aq)", name: "aqueous barium chloride", formula: "BaCl2", kind: "solution", concentration: 0.1, range: [0.1, 0.25], components: { "Ba^2+": 1, "Cl-": 2 },
-    hazards: ["Harmful if swallowed: wash hands.", "The solid is toxic: technician only."],
+    hazards: ["Treat as toxic if swallowed: nothing near the mouth, wash hands.", "The solid is toxic if swallowed: technician only."],
     hazardCodes: ["solid: Acute Tox. 3 H301", "solid: Acute Tox. 4 H332"],
     limits: ["by calculation not classed below about 5 % (0.25 mol/dm3)", "an older school list calls 0.1 mol/dm3 harmful"],
     firstAid: "toxic", waste: "barium",
@@ -177,7 +178,7 @@ export const reagents: readonly Reagent[] = [
   },
   {
     id: "Ba(NO3)2(aq)", name: "aqueous barium nitrate", formula: "Ba(NO3)2", kind: "solution", concentration: 0.1, range: [0.05, 0.2], components: { "Ba^2+": 1, "NO3-": 2 },
-    hazards: ["Harmful if swallowed: wash hands.", "The solid is toxic and an oxidiser: technician only."],
+    hazards: ["Treat as toxic if swallowed: nothing near the mouth, wash hands.", "The solid is harmful if swallowed and an oxidiser: technician only."],
     hazardCodes: ["solid: Acute Tox. 4 H302, H332", "solid: Ox. Sol. 2"],
     limits: ["by calculation not classed at 2.6 %"],
     firstAid: "toxic", waste: "barium",
@@ -192,7 +193,7 @@ export const reagents: readonly Reagent[] = [
   },
   {
     id: "K2CrO4(aq)", name: "aqueous potassium chromate(VI)", formula: "K2CrO4", kind: "solution", concentration: 0.1, range: [0.01, 0.1], components: { "K+": 2, "CrO4^2-": 1 },
-    hazards: ["Can cause cancer and genetic damage; can cause skin allergy: gloves, dropper bottle, smallest amount.", "Toxic to water life."],
+    hazards: ["Can cause cancer and genetic damage; can cause skin allergy: gloves, dropper bottle, smallest amount.", "Treat as toxic if swallowed.", "Toxic to water life."],
     hazardCodes: ["Carc. 1B H350i", "Muta. 1B H340", "Skin Sens. 1 H317", "Aquatic Chronic"],
     limits: ["cancer and genetic damage from 0.1 %", "serious health hazard from 0.01 mol/dm3; low hazard below", "skin allergy from 0.04 mol/dm3"],
     firstAid: "toxic", waste: "chromium(VI)",
@@ -207,7 +208,7 @@ export const reagents: readonly Reagent[] = [
   },
   {
     id: "KSCN(aq)", name: "aqueous potassium thiocyanate", formula: "KSCN", kind: "solution", concentration: 0.1, range: [0.05, 0.5], components: { "K+": 1, "SCN-": 1 },
-    hazards: ["Low hazard when dilute. Do not heat with acid: a toxic gas can form."], hazardCodes: ["solid: Acute Tox. 4", "solid: EUH032"],
+    hazards: ["Low hazard when dilute. Do not warm it, add no strong acid: a very toxic gas can form."], hazardCodes: ["solid: Acute Tox. 4", "solid: EUH032"],
     limits: ["solid harmful; by calculation not classed at 1 %"],
     firstAid: "rinse", waste: "drain", sources: ["CLP"], status: "from memory", confirm: true,
   },
@@ -225,13 +226,13 @@ export const reagents: readonly Reagent[] = [
   },
   {
     id: "K4[Fe(CN)6](aq)", name: "aqueous potassium hexacyanoferrate(II)", formula: "K4[Fe(CN)6]", kind: "solution", concentration: 0.1, range: [0.02, 0.1], components: { "K+": 4, "[Fe(CN)6]^4-": 1 },
-    hazards: ["Low hazard when dilute. Never heat with acid: a very toxic gas can form."], hazardCodes: ["EUH032"],
+    hazards: ["Low hazard when dilute. Do not warm it, add no strong acid: a very toxic gas can form."], hazardCodes: ["EUH032"],
     limits: ["no harmonised class"],
     firstAid: "rinse", waste: "drain", sources: ["SUPPLIER"], status: "from memory", confirm: true,
   },
   {
     id: "K3[Fe(CN)6](aq)", name: "aqueous potassium hexacyanoferrate(III)", formula: "K3[Fe(CN)6]", kind: "solution", concentration: 0.1, range: [0.02, 0.1], components: { "K+": 3, "[Fe(CN)6]^3-": 1 },
-    hazards: ["Low hazard when dilute. Never heat with acid: a very toxic gas can form."], hazardCodes: ["EUH032"],
+    hazards: ["Low hazard when dilute. Do not warm it, add no strong acid: a very toxic gas can form."], hazardCodes: ["EUH032"],
     limits: ["no harmonised class"],
     firstAid: "rinse", waste: "drain", sources: ["SUPPLIER"], status: "from memory", confirm: true,
   },
@@ -267,7 +268,7 @@ export const reagents: readonly Reagent[] = [
   },
   {
     id: "acidified K2Cr2O7(aq)", name: "acidified potassium dichromate(VI)", formula: "K2Cr2O7", kind: "solution", concentration: 0.05, range: [0.01, 0.1], components: { "K+": 2, "CrO4^2-": 2, "H+": 2, H2O: -1 }, sulfuricAcid: 0.5,
-    hazards: ["Can cause cancer and genetic damage, harm an unborn child and cause allergy of skin and lungs: gloves, dropper bottle, smallest amount.", "Toxic to water life."],
+    hazards: ["Can cause cancer and genetic damage, harm an unborn child and cause allergy of skin and lungs: gloves, dropper bottle, smallest amount.", "Treat as toxic if swallowed. The sulfuric acid in it (0.5 mol/dm3) irritates skin and eyes.", "The solid is toxic if swallowed and an oxidiser: technician only.", "Toxic to water life."],
     hazardCodes: ["Carc. 1B H350", "Muta. 1B H340", "Repr. 1B H360FD", "Resp. Sens. 1 H334", "Skin Sens. 1 H317", "Aquatic Chronic"],
     limits: ["cancer and genetic damage from 0.1 %"],
     firstAid: "toxic", waste: "chromium(VI)",

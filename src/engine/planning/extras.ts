@@ -67,12 +67,14 @@ interface Needs {
   flameSamples: number;
   /** Samples on which each indicator is tried, with the tests that ask for it. */
   indicators: readonly { indicator: Indicator; count: number; cells: readonly string[] }[];
+  /** Some of a solid sample is taken. */
+  solids: boolean;
   /** Bottles of liquids, each with its own dropper. */
   bottles: number;
 }
 
 /** The list in the order in which a bench is laid. */
-export function extrasFor({ parts, tubes, gasTests, flameSamples, indicators, bottles }: Needs): Extra[] {
+export function extrasFor({ parts, tubes, gasTests, flameSamples, indicators, solids, bottles }: Needs): Extra[] {
   const partsWith = (does: (step: ReturnType<typeof stepsOf>[number]) => boolean) =>
     parts.filter((part) => stepsOf(part).some(does)).map((part) => part.label);
   const tubesOf = (letters: readonly string[]) => tubes.filter((tube) => letters.includes(tube.part));
@@ -133,6 +135,18 @@ export function extrasFor({ parts, tubes, gasTests, flameSamples, indicators, bo
       count: 1 + flameSamples,
       prepare: "One with the acid for the wire, one for a little of each sample.",
       because: `flame test in ${named(flames)}`,
+    },
+    solids && {
+      what: "narrow spatula",
+      count: 1,
+      prepare: `Wipe it clean between two samples. Weigh each portion, or judge it: ${printed(BENCH_PRACTICE.spatulaTip.value)} g is about what the very tip holds, ${printed(BENCH_PRACTICE.spatulaMeasure.value)} g what its end holds.`,
+      because: "portions of solid samples",
+    },
+    gasTests.some(({ test }) => test.endsWith("litmus") || test.endsWith("paper")) && {
+      what: "tweezers",
+      count: 1,
+      prepare: "Hold each paper with them, never in your fingers.",
+      because: "papers for gases",
     },
     filtered.length > 0 && {
       what: "funnel with filter paper",

@@ -17,7 +17,7 @@ import { amountWarnings, planReagents, reagentCautions, reagentOf } from "./reag
 import { sampleAmounts } from "./sample-plan.ts";
 import { glassOf, stepsOf } from "./tube-choice.ts";
 import { planTube } from "./tube-plan.ts";
-import { emptied, wasteBottles, wasteRows } from "./waste-plan.ts";
+import { emptied, emptiedBesides, wasteBottles, wasteRows } from "./waste-plan.ts";
 
 /** What of a practical decides its bench. */
 export type Planned = Pick<Practical, "samples" | "parts" | "paper">;
@@ -62,10 +62,13 @@ export function planBench(
   const solutions = samples.filter(({ given }) => given !== "solid").length;
   const indicators = indicatorCounts(table, stepsIn);
   const flameSamples = plans.filter(({ part }) => stepsOf(part).some((step) => step.do === "flame"));
-  const waste = emptied(
-    plans.map(({ plan }) => plan),
-    paper,
-  );
+  const waste = [
+    ...emptied(
+      plans.map(({ plan }) => plan),
+      paper,
+    ),
+    ...emptiedBesides(gasTests.map(({ test }) => test)),
+  ];
   const liquids = reagents.filter(({ neededCm3 }) => neededCm3 > 0).length;
 
   return {
@@ -80,6 +83,7 @@ export function planBench(
         gasTests,
         flameSamples: flameSamples.length,
         indicators,
+        solids: plans.some(({ plan }) => plan.solidG > 0),
         bottles: solutions + liquids,
       }),
       ...wasteBottles(waste),

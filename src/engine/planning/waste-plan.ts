@@ -3,17 +3,21 @@ import { SAMPLE_CAUTIONS } from "../constants/bench-cautions.ts";
 import { type Waste, wastes } from "../constants/reagents.ts";
 import type { Statement } from "../practical.ts";
 import type { BenchPlan, WasteRow } from "./bench-plan.ts";
+import { DELIVERY, type GasKit } from "./gas-plan.ts";
 import { reagentOf } from "./reagent-plan.ts";
 import type { TubePlan } from "./tube-plan.ts";
 
 /**
- * Kinds of waste that are collected. A tube that holds several goes into the bottle of the first; but one that silver was added to goes into
- * the silver bottle, away from tubes with ammonia: silver and ammonia kept together can explode.
+ * Kinds of waste that are collected. A tube that holds several goes into the bottle of the first: the order of the waste page, lead before
+ * all. Common practice, no source.
  */
-const COLLECTED: readonly Waste[] = ["lead", "chromium(VI)", "silver", "barium", "heavy metal"];
+export const COLLECTED: readonly Waste[] = ["lead", "chromium(VI)", "silver", "barium", "heavy metal"];
 
 /** What the others in a bottle ask for, besides a word on its label. */
 const ALSO: Partial<Record<Waste, string>> = { barium: "Add a little of a sulfate first, for the barium." };
+
+/** Silver and ammonia kept together can explode, so nothing with ammonia reaches silver before it is acid. */
+const BESIDE_SILVER = "Silver goes into this bottle too: make anything with ammonia acidic first.";
 
 const SINK = "Acid and alkali neutralised, then down the sink with plenty of water, when your teacher says so.";
 
@@ -23,6 +27,8 @@ export interface Emptied {
   kinds: Waste[];
   tubes: string[];
   because: string[];
+  /** Nothing to neutralise: water is enough. */
+  drain?: true;
 }
 
 /** The tubes of each plan with the collected kinds of waste they may hold, grouped. */
@@ -37,7 +43,6 @@ export function emptied(
     const reagents = uses.map(({ id }) => reagentOf(id));
     const adds = (waste: Waste) => reagents.some((one) => one.waste === waste);
     const kinds = COLLECTED.filter((waste) => held.includes(waste) || adds(waste));
-    if (adds("silver")) kinds.sort((a, b) => Number(b === "silver") - Number(a === "silver"));
     const group = groups.get(kinds.join()) ?? { kinds, tubes: [], because: [] };
     group.tubes.push(...tubes.map(({ label }) => label));
     if (held.includes(kinds[0])) group.because.push("what the samples may hold");
@@ -52,13 +57,42 @@ const place = ({ kinds: [first] }: Emptied): number => (first ? COLLECTED.indexO
 
 /** The table of tubes and bottles. */
 export function wasteRows(groups: readonly Emptied[]): WasteRow[] {
-  return groups.map(({ kinds: [first, ...others], tubes }) => {
-    if (!first) return { tubes, how: SINK };
+  const takesSilver = (bottle: Waste) =>
+    bottle !== "silver" && groups.some(({ kinds }) => kinds[0] === bottle && kinds.includes("silver"));
+  return groups.map(({ kinds: [first, ...others], tubes, drain }) => {
+    if (!first) return { tubes, how: drain ? wastes.drain : SINK };
+    if (first === "solid") return { tubes, bottle: "solid waste", how: "Wet, into the solid waste, not the sink." };
     const label = others.length > 0 ? [`May also hold ${others.join(" and ")}: write it on the bottle.`] : [];
-    const how = [wastes[first], ...label, ...others.flatMap((other) => ALSO[other] ?? [])].join(" ");
-    return { tubes, bottle: bottleOf(first), how };
+    const how = [wastes[first], ...label, ...others.flatMap((other) => ALSO[other] ?? [])];
+    if (takesSilver(first)) how.push(BESIDE_SILVER);
+    return { tubes, bottle: bottleOf(first), how: how.join(" ") };
   });
 }
+
+/** What the tests of gases leave: tubes of limewater and used papers, in the order of the tests. */
+export function emptiedBesides(tests: readonly GasKit[]): Emptied[] {
+  const left = new Map<Waste | undefined, Set<string>>();
+  for (const test of tests) {
+    const row = LEFT[test];
+    if (row) left.set(row.waste, (left.get(row.waste) ?? new Set()).add(row.what));
+  }
+  return [...left].map(([waste, what]) => ({
+    ...(waste ? { kinds: [waste] } : { kinds: [], drain: true }),
+    tubes: [...what],
+    because: ["used papers"],
+  }));
+}
+
+/** Common practice, no source. What is in no row is a splint or a rod: the one is burnt, the other rinsed. */
+const LEFT: Partial<Record<GasKit, { what: string; waste?: Waste }>> = {
+  limewater: { what: "limewater tubes" },
+  [DELIVERY]: { what: "limewater tubes" },
+  "damp red litmus": { what: "used papers", waste: "solid" },
+  "damp blue litmus": { what: "used papers", waste: "solid" },
+  "acidified manganate(VII) paper": { what: "used papers", waste: "solid" },
+  "acidified dichromate(VI) paper": { what: "used dichromate(VI) papers", waste: "chromium(VI)" },
+  "cobalt(II) chloride paper": { what: "used cobalt(II) chloride papers", waste: "heavy metal" },
+};
 
 /** One bottle for each kind that some tube is emptied into. */
 export function wasteBottles(groups: readonly Emptied[]): BenchPlan["extras"] {

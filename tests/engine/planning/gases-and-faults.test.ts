@@ -26,7 +26,7 @@ describe("gases", () => {
       because: "acidified manganate(VII) paper: in case a gives sulfur dioxide; no step asks for it",
     });
     expect(sulfite.besides.map(({ what, neededCm3, setOutCm3 }) => [what, neededCm3, setOutCm3])).toEqual([
-      ["limewater", 3, 4.5], // 3 tubes x 1 cm3; half as much again
+      ["limewater", 6, 9], // 3 tubes x 2 cm3, the one volume of limewater everywhere; half as much again
       ["acidified potassium manganate(VII), for paper, in case", 0.15, 2], // 3 drops; never below 2
     ]);
     expect(sulfite.cautions.some((text) => text.includes("asthma"))).toBe(true);
@@ -181,19 +181,17 @@ describe("waste", () => {
       ["barium waste bottle", "aqueous barium chloride"],
     ]);
   });
-  test("what may hold lead goes to the lead, but a tube with silver stays away from it, and each bottle says what else is in it", () => {
-    // Tubes with ammonia may stand in the lead bottle; silver and ammonia kept together can explode.
+  test("what may hold lead goes to the lead, silver too, and the bottle says what else is in it", () => {
+    // The stricter order: lead before silver. Silver and ammonia kept together can explode, so all that goes in with silver is acid.
     expect(rows(["Pb^2+", "Zn^2+"])).toEqual([
+      [["P a"], "lead waste bottle"],
       [["P b"], "lead waste bottle"],
       [["P c"], "lead waste bottle"],
-      [["P a"], "silver waste bottle"],
     ]);
-    expect(bottles(["Pb^2+", "Zn^2+"])).toEqual([
-      ["lead waste bottle", "what the samples may hold"],
-      ["silver waste bottle", "aqueous silver nitrate"],
-    ]);
-    const [barium, , silver] = silverAndBarium(["Pb^2+"]).waste;
-    expect(silver.how).toContain("May also hold lead");
+    expect(bottles(["Pb^2+", "Zn^2+"])).toEqual([["lead waste bottle", "what the samples may hold"]]);
+    const [silver, barium, alkali] = silverAndBarium(["Pb^2+"]).waste;
+    expect(silver.how).toContain("May also hold silver");
+    for (const { how } of [silver, barium, alkali]) expect(how).toContain("make anything with ammonia acidic first");
     expect(barium.how).toContain("Add a little of a sulfate first");
   });
 });
