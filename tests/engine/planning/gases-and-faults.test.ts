@@ -196,6 +196,23 @@ describe("waste", () => {
   });
 });
 
+/** Common practice, no source: what has touched chromium(VI) is collected, limewater is washed away, other papers are no sink waste. */
+test("limewater tubes and used papers are emptied too, a chromium paper into its own bottle", () => {
+  const steps = ["limewater", "damp blue litmus", "acidified dichromate(VI) paper"].map((testGas) => ({ testGas }));
+  const procedure = planned([{ label: "a", title: "acid", tests: [{ steps: [{ take: "1 cm3" }, ...steps] }] }], {
+    letters: ["P"],
+    cations: ["Zn^2+"],
+  });
+  const { waste, extras } = planBench(procedure, tableOf(procedure), CHOICE);
+  expect(waste.slice(1).map(({ tubes, bottle }) => [tubes, bottle])).toEqual([
+    [["limewater tubes"], undefined],
+    [["used papers"], "solid waste"],
+    [["used dichromate(VI) papers"], "chromium(VI) waste bottle"],
+  ]);
+  expect(extras.filter(({ what }) => what === "chromium(VI) waste bottle")).toHaveLength(1);
+  expect(extras.filter(({ what }) => what === "tweezers")).toHaveLength(1);
+});
+
 test("a reagent that turns toxic with hot acid stands with the toxic ones, though it is low hazard alone", () => {
   const procedure = planned([
     {
