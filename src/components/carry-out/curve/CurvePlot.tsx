@@ -1,13 +1,15 @@
 import type { NamedCurve } from "../../../engine/bench/named-curve.ts";
 import { plain } from "../../sentence.ts";
 import { curveTitle, tellCurve } from "./curve-words.ts";
-import { drawnTo, FLOOR, HEIGHT, LEFT, pathOf, RIGHT, stylesOf, TOP, ticksTo, unitFor, WIDTH } from "./plot-lines.ts";
+import { drawnTo, FLOOR, HEIGHT, LEFT, pathOf, RIGHT, stylesOf, TOP, ticksTo, type Unit, WIDTH } from "./plot-lines.ts";
 
 interface Props {
   of: NamedCurve;
   id: string;
   /** Name of the reagent. */
   reagent: string;
+  /** Of the axis of amounts. */
+  unit: Unit;
   /** Volume a reader looks at, cm3. */
   at: number;
   /** The reader points at a volume, cm3; it may lie off the axis. */
@@ -15,10 +17,9 @@ interface Props {
 }
 
 /** Where an ion is while a reagent is added. */
-export function CurvePlot({ of: curve, id, reagent, at, onPoint }: Props) {
+export function CurvePlot({ of: curve, id, reagent, unit, at, onPoint }: Props) {
   const xMost = drawnTo(curve);
   const most = Math.max(...curve.total);
-  const unit = unitFor(most);
   const yMost = most / unit.mol;
   const px = (cm3: number) => LEFT + ((RIGHT - LEFT) * cm3) / xMost;
   const py = (amount: number) => FLOOR - ((FLOOR - TOP) * amount) / yMost;

@@ -9,6 +9,7 @@ import { CurvePlot } from "./CurvePlot.tsx";
 import { CurveKey, CurveStory } from "./CurveStory.tsx";
 import { curveTitle, madeUpOf } from "./curve-words.ts";
 import { LookAlong } from "./LookAlong.tsx";
+import { unitFor } from "./plot-lines.ts";
 import { dropsDrawn } from "./read-out.ts";
 import { Strength } from "./Strength.tsx";
 import { type Field, useLiveCurve } from "./use-live-curve.ts";
@@ -47,10 +48,12 @@ export default function LiveCurve({ of, id, drop }: Props) {
         of={curve}
         id={id}
         reagent={reagent.name}
+        unit={unitFor(Math.max(...live.curve.total))}
         at={drops * drop}
         onPoint={(cm3) => look(Math.min(Math.max(0, Math.round(cm3 / drop)), most))}
       />
       <LookAlong of={curve} reagent={reagent.name} drop={drop} drops={drops} awake={awake} onLook={look} />
+      <CurveKey of={curve} />
       <fieldset class="try screen">
         <legend>
           Change it<span class="vh">: the curve of {source.sample}</span>
@@ -111,7 +114,6 @@ export default function LiveCurve({ of, id, drop }: Props) {
         {state.news}
       </p>
       <figcaption>
-        <CurveKey of={curve} />
         <CurveStory of={curve} reagent={reagent.name} />
         <CurveFigures of={curve} drop={drop} />
       </figcaption>

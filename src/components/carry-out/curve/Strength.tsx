@@ -50,7 +50,7 @@ export function Strength({ id, of, range, text, value, fault, awake, onType, onD
         />
       </div>
       <p id={`${id}-fault`} class="small clash" aria-live="polite">
-        {fault && `Not drawn: ${plain(fault)}. The curve stays as it was.`}
+        {fault && `${plain(fault)} The curve stays as it was.`}
       </p>
     </div>
   );

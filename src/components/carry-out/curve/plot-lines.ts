@@ -30,8 +30,13 @@ export function ticksTo(most: number): number[] {
   return Array.from({ length: Math.floor(most / step + 1e-9) + 1 }, (_, n) => Number((n * step).toPrecision(3)));
 }
 
-/** The unit in which an axis up to `mol` has short figures: 0.02 mmol would be marked 0.005, 0.01, 0.015. */
-export const unitFor = (mol: number): { name: string; mol: number } =>
+export interface Unit {
+  name: string;
+  mol: number;
+}
+
+/** The unit in which an axis up to `mol` has short figures: 0.02 mmol would be marked 0.005, 0.01, 0.015. Chosen once for the paper's own curve, so that a changed one can be held against it. */
+export const unitFor = (mol: number): Unit =>
   mol < 0.95e-4 ? { name: "µmol", mol: 1e-6 } : { name: "mmol", mol: 1e-3 };
 
 /** Style of each line: solids drawn heavy, dissolved species in dashes that differ. */

@@ -15,7 +15,8 @@ async function askEngine(id: string, { source }: LiveCurve, change: CurveChange)
     const { desk } = await import("./curve-desk.ts");
     return await desk.ask(id, source, change);
   } catch {
-    return { refused: "the calculation could not be loaded, so look to the network and change something again" };
+    // A browser may keep a module that did not come as failed for as long as the page lives; asking again would be refused for ever.
+    return { refused: "the calculation could not be loaded, so load the page again when the network is back" };
   }
 }
 
