@@ -51,7 +51,7 @@ export function liveCurves(practical: Practical, solve: Solver): LiveCurve[] {
     return [
       {
         curve: rounded(curve),
-        source: { sample: sample.label, given: sample.given, part, test },
+        source: { sample: sample.label, given: sample.given, part, test, ion: curve.ion },
         own: {
           salt: own.formula,
           ...(molPerDm3 !== undefined && { molPerDm3 }),

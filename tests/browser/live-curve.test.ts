@@ -143,6 +143,18 @@ test("another salt of the paper changes the title, the ion and the story", async
   ).not.toContain("PbCl2");
 });
 
+test("the key stands between the picture and what can be changed, and the axis keeps its unit", async () => {
+  const { curve, sample } = await openCurve();
+  const top = async (what: string) => (await curve.locator(what).first().boundingBox())?.y ?? Number.NaN;
+  expect(await top(".look")).toBeLessThan(await top(".key"));
+  expect(await top(".key")).toBeLessThan(await top(".try"));
+  const unit = () => curve.locator(".plot text[transform]").textContent();
+  expect(await unit()).toBe("mmol of aluminium");
+  await sample.fill("0.02");
+  await drawnFor(curve, "0.02 mol/dm³");
+  expect(await unit()).toBe("mmol of aluminium");
+});
+
 describe("what cannot be drawn is said, and the last curve stays", () => {
   test.each([
     ["strong", "Give a strength from 0.02 to 0.5 mol/dm³, for example 0.5."],

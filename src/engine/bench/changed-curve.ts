@@ -1,10 +1,12 @@
 /** The curve a reader asks for: of another salt, or with another strength of the sample or of the reagent. */
 import type { Solver } from "../equilibrium/solve.ts";
+import { ionName } from "../formula/ion-name.ts";
+import { parseFormula } from "../formula/parse.ts";
 import type { Part, Sample } from "../practical.ts";
 import { cannotBe, type Form, nameOf } from "./allowed-salts.ts";
 import { asSample } from "./as-sample.ts";
 import { contentNamed } from "./contents.ts";
-import { additionOf } from "./curve.ts";
+import { additionOf, hasNoSolid } from "./curve.ts";
 import { type NamedCurve, namedCurve } from "./named-curve.ts";
 import { NoEquilibrium } from "./tube.ts";
 
@@ -16,6 +18,8 @@ export interface CurveSource {
   part: Part;
   /** Place in the part of the test in which the curve ends. */
   test: number;
+  /** The ion that the paper's own curve follows. */
+  ion?: string;
 }
 
 /** What a reader may choose. */
@@ -47,8 +51,21 @@ export function changedCurve(source: CurveSource, change: CurveChange, solve: So
     const reason = cannotBe(salt, form, solve);
     if (reason !== undefined) return { refused: reason };
     const part = withReagentAt(source.part, source.test, change.reagentMolPerDm3);
-    const found = namedCurve({ sample: source.sample, salt: asSample(salt, form) }, part, source.test, solve);
-    return found ? { curve: found } : { refused: `the engine cannot follow ${name} through this test` };
+    const found = namedCurve(
+      { sample: source.sample, salt: asSample(salt, form) },
+      part,
+      source.test,
+      solve,
+      undefined,
+      source.ion,
+    );
+    if (!found) return { refused: `the engine cannot follow ${name} through this test` };
+    const { ion } = source;
+    // An anion is what the test asks for; another cation is the other salt's own, and is followed.
+    if (ion !== undefined && found.ion !== ion && parseFormula(ion).charge < 0 && hasNoSolid(found)) {
+      return { refused: `${name} holds no ${ionName(ion)}, so nothing precipitates here` };
+    }
+    return { curve: found };
   } catch (error) {
     if (!(error instanceof NoEquilibrium)) throw error;
     return { refused: `the engine finds no equilibrium for ${name} in this mixture` };

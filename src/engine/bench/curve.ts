@@ -34,14 +34,17 @@ export interface Curve {
   ends: { test: number; x: number }[];
   /** mol of the ion in the tube at each point; gas that leaves takes its own with it. */
   total: number[];
-  /** Species that hold a twentieth of the ion or more at some point, solids first, each kind in the order in which they come to their most. */
+  /** Solids that hold a twentieth of the ion or more at some point, and dissolved species that hold a tenth; solids first, each kind in the order in which they come to their most. */
   series: CurveSeries[];
   /** mol of the ion in all other species together. */
   others: number[];
 }
 
-/** Part of the ion a species must hold at some point to have a line of its own. */
-const MAIN = 0.05;
+/** Whether nothing precipitates that is worth a line. */
+export const hasNoSolid = ({ series }: Curve): boolean => series.every(({ kind }) => kind !== "solid");
+
+/** Part of the ion that a solid, and a dissolved species, must hold at some point to have a line of its own: the eye sees the one, not the other. */
+const MAIN = { solid: 0.05, dissolved: 0.1 };
 
 /** Points to a drop. */
 const POINTS_PER_DROP = 2;
@@ -201,7 +204,7 @@ function chooseIon(
   const candidates = [...own.filter(isCation), ...inTube.filter(isCation), ...own, ...inTube].filter(
     (id) => !isBrought(id),
   );
-  return candidates.find((id) => mostSolid(id, points) >= MAIN) ?? candidates[0] ?? own[0];
+  return candidates.find((id) => mostSolid(id, points) >= MAIN.solid) ?? candidates[0] ?? own[0];
 }
 
 function follow(ion: string, points: readonly Point[]): Pick<Curve, "x" | "total" | "series" | "others"> {
@@ -214,7 +217,7 @@ function follow(ion: string, points: readonly Point[]): Pick<Curve, "x" | "total
     kind,
     mol: points.map(({ amounts }) => (amounts.get(id) ?? 0) * holds),
   }));
-  const isMain = ({ mol }: CurveSeries) => mol.some((held, n) => held > 0 && held >= MAIN * total[n]);
+  const isMain = ({ kind, mol }: CurveSeries) => mol.some((held, n) => held > 0 && held >= MAIN[kind] * total[n]);
   const peak = ({ mol }: CurveSeries) => mol.indexOf(Math.max(...mol));
   const minor = all.filter((one) => !isMain(one));
   const series = all

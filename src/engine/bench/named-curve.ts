@@ -2,9 +2,11 @@
 import type { Solver } from "../equilibrium/solve.ts";
 import { ionName } from "../formula/ion-name.ts";
 import { ionNames } from "../formula/ions.ts";
+import { parseFormula } from "../formula/parse.ts";
 import { cellsOf } from "../practical/cells.ts";
 import type { Part } from "../practical.ts";
-import { type Curve, curve } from "./curve.ts";
+import { type Curve, curve, hasNoSolid } from "./curve.ts";
+import { netIonicEquation } from "./net-ionic.ts";
 import { predictSalt } from "./predict.ts";
 import type { BenchEvent, Prediction } from "./prediction.ts";
 import type { TestedSalt } from "./sample.ts";
@@ -28,7 +30,8 @@ export interface LabelledSalt {
 }
 
 /**
- * The curve of the last liquid added in a test. `predicted` is what the salt shows in the part, by cell id.
+ * The curve of the last liquid added in a test. `predicted` is what the salt shows in the part, by cell id. `asked` is the
+ * ion to follow where nothing precipitates, if the tube holds it.
  *
  * Undefined where the engine has no opinion on the test, or nothing to follow in it.
  * @throws what `curve` and `predictSalt` throw
@@ -39,11 +42,14 @@ export function namedCurve(
   testIndex: number,
   solve: Solver,
   predicted: ReadonlyMap<string, Prediction> = predictSalt(salt, [part], solve),
+  asked?: string,
 ): NamedCurve | undefined {
   const cells = cellsOf([part]).map(({ id }) => id);
   if (!predicted.get(cells[testIndex])?.readings.length) return undefined;
-  const one = curve(salt, part, testIndex, solve);
-  if (!one) return undefined;
+  const found = curve(salt, part, testIndex, solve);
+  if (!found) return undefined;
+  const kept = asked !== undefined && hasNoSolid(found) ? curve(salt, part, testIndex, solve, asked) : undefined;
+  const one = kept?.total.some((mol) => mol > 0) ? kept : found;
   const along = one.ends.map(({ test }) => cells[test]);
   const events = along.flatMap((id) => predicted.get(id)?.events ?? []);
   return {
@@ -51,9 +57,40 @@ export function namedCurve(
     sample,
     ionName: Object.hasOwn(ionNames, one.ion) ? ionName(one.ion) : one.ion,
     cells: along,
-    forms: equations(events, "precipitate forms"),
+    forms: Object.fromEntries(
+      Object.entries(equations(events, "precipitate forms")).map(([solid, equation]) => [
+        solid,
+        fromSimpleIon(equation, solid, one),
+      ]),
+    ),
     dissolves: equations(events, "precipitate dissolves"),
   };
+}
+
+/**
+ * The equation by which a solid forms, from the simple ion where it is written from one of its hydroxo ions ("[Fe2(OH)2]^4+") and that one
+ * does not hold most of the ion at the start: a reader of the curve would look for it in vain.
+ */
+function fromSimpleIon(equation: string, solid: string, { ion, series }: Curve): string {
+  const main = series.filter(({ kind }) => kind === "dissolved").toSorted((a, b) => b.mol[0] - a.mol[0])[0]?.id;
+  const [left, right] = equation.split(" -> ").map((side) => side.split(" + ").map(termOf));
+  const hidden = left.find(({ id }) => isHydroxoIonOf(ion, id) && id !== main);
+  if (!hidden) return equation;
+  const before = new Map(left.map(({ id, count }) => [id === hidden.id ? ion : id, count]));
+  const after = new Map(right.map(({ id, count }) => [id, count]));
+  return netIonicEquation(solid, true, before, after) ?? equation;
+}
+
+/** "4 OH-(aq)": four of OH-. */
+function termOf(term: string): { id: string; count: number } {
+  const [, count = "1", id] = /^(?:(\d+) )?(.+?)(?:\((?:aq|l)\))?$/.exec(term) ?? [];
+  return { id, count: Number(count) };
+}
+
+function isHydroxoIonOf(ion: string, id: string): boolean {
+  if (!id.includes("(OH)")) return false;
+  const { elements, charge } = parseFormula(id);
+  return charge > 0 && Object.keys(parseFormula(ion).elements).every((metal) => Object.hasOwn(elements, metal));
 }
 
 const equations = (events: readonly BenchEvent[], kind: BenchEvent["kind"]): Record<string, string> =>

@@ -89,6 +89,39 @@ test("no ion that the reagent brings in another form is followed: ammonium, whil
   expect(drawn({ salt: "NH4Cl", molPerDm3: 0.1, reagentMolPerDm3: 1 }).ion).toBe("NH4+");
 });
 
+// Barium sulfate is the precipitate the test asks for (any textbook).
+describe("a test that asks for an anion keeps to it", () => {
+  const barium: CurveSource = {
+    ...alkali,
+    part: partOf([take, { add: "HNO3(aq)", volume: "1 cm3" }], [{ add: "Ba(NO3)2(aq)", volume: "1 cm3" }]),
+    ion: "SO4^2-",
+  };
+
+  test("a salt that has it is followed", () => {
+    expect(drawn({ salt: "MgSO4", molPerDm3: 0.1 }, barium).ion).toBe("SO4^2-");
+  });
+
+  test("of one that has not it is said, and no other ion takes its place", () => {
+    expect(refusal({ salt: "NH4Cl", molPerDm3: 0.1 }, barium)).toBe(
+      "ammonium chloride holds no sulfate, so nothing precipitates here",
+    );
+  });
+
+  test("another cation is the other salt's own", () => {
+    expect(drawn({ salt: "MgCl2", molPerDm3: 0.1 }, { ...alkali, ion: "Al^3+" }).ion).toBe("Mg^2+");
+    expect(drawn({ salt: "NH4Cl", molPerDm3: 0.1 }, { ...alkali, ion: "Al^3+" }).ion).toBe("NH4+");
+  });
+
+  test("what stood in the tube before is followed whatever the salt: silver, when ammonia goes in", () => {
+    const silver: CurveSource = {
+      ...alkali,
+      part: partOf([take, { add: "AgNO3(aq)", volume: "1 cm3" }], [{ add: "NH3(aq)", until: "in excess" }]),
+      ion: "Ag+",
+    };
+    expect(drawn({ salt: "NaNO3", molPerDm3: 0.1 }, silver).ion).toBe("Ag+");
+  });
+});
+
 describe("what cannot be drawn is refused in words", () => {
   // Lead(II) chloride dissolves to about 10 g/dm3 at 20 C, 0.036 mol/dm3: from memory.
   test("a salt that does not dissolve to the strength", () => {

@@ -43,7 +43,13 @@ const part = z.strictObject({
 });
 
 const source = z
-  .strictObject({ sample: z.string(), given: z.enum(["solid", "solution", "both"]), part, test: count })
+  .strictObject({
+    sample: z.string(),
+    given: z.enum(["solid", "solution", "both"]),
+    part,
+    test: count,
+    ion: z.optional(z.string().check(z.maxLength(40))),
+  })
   .check(z.refine(({ part: { tests }, test }) => test < tests.length, { error: "expected a test of the part" }));
 
 export const question: z.ZodMiniType<CurveQuestion> = z.strictObject({

@@ -1,9 +1,11 @@
 /** What a curve shows, in sentences: why the precipitate appears, and why it goes or stays. */
 import type { CurveChange } from "../../../engine/bench/changed-curve.ts";
 import type { NamedCurve } from "../../../engine/bench/named-curve.ts";
+import { BENCH_PRACTICE } from "../../../engine/constants/bench-practice.ts";
 import { capital } from "../../capital.ts";
 import { list } from "../../sentence.ts";
 import { withForm } from "../event-words.ts";
+import { drawnTo } from "./plot-lines.ts";
 
 export interface Told {
   says: string;
@@ -15,6 +17,10 @@ type Series = NamedCurve["series"][number];
 
 /** Less of the ion than this is none to the eye. */
 const TRACE = 0.01;
+/** A solid that holds this part of the most it ever holds is at its most to the eye. */
+const NEARLY_MOST = 0.99;
+/** A species must hold this part of the ion in the end to be called what the ion turns into: a weak ammine that holds half of it is not. */
+const FATE = 0.75;
 /** Parts of a precipitate that must go to be told at all, and to be told as seen: below the second the predictions speak of no event. */
 const GOES = 0.05;
 const SEEN_TO_GO = 0.25;
@@ -51,8 +57,10 @@ export function tellCurve(curve: NamedCurve, reagent: string): Told[] {
 /** A species that holds less than a twentieth of the ion all along has no line, and there a little of the ion may still be solid. */
 function tellDissolved(curve: NamedCurve, reagent: string): Told {
   const { ionName: ion, forms } = curve;
+  const last = curve.x.length - 1;
   const from = mostAt(curve, 0)?.id;
-  const to = mostAt(curve, curve.x.length - 1)?.id;
+  const end = mostAt(curve, last);
+  const to = end && end.mol[last] >= FATE * curve.total[last] ? end.id : undefined;
   const turns = from !== to && from && to ? ` ${capital(reagent)} turns ${from} into ${to}.` : "";
   if (Object.keys(forms).length === 0) return { says: `No precipitate appears: the ${ion} stays dissolved.${turns}` };
   return { says: `Less than a twentieth of the ${ion} is ever in a precipitate.${turns}` };
@@ -72,17 +80,27 @@ function reactantOf(solid: Series, curve: NamedCurve): string {
   return line ? speciesName(line) : (term?.replace(/\([a-z]+\)$/, "") ?? curve.ionName);
 }
 
+const isWholeDrop = (cm3: number): boolean => {
+  const drops = cm3 / BENCH_PRACTICE.drop.value;
+  return Math.abs(drops - Math.round(drops)) < 1e-6;
+};
+
 function tellSolid(solid: Series, curve: NamedCurve, reagent: string): Told[] {
   const { x, total } = curve;
   const last = x.length - 1;
   const share = solid.mol.map((held, n) => (total[n] > 0 ? held / total[n] : 0));
   const peak = share.indexOf(Math.max(...share));
+  const full = x.findIndex((cm3, n) => isWholeDrop(cm3) && share[n] >= NEARLY_MOST * share[peak]);
+  const drawn = drawnTo(curve);
+  const lastSeen = x.findLastIndex((cm3) => isWholeDrop(cm3) && cm3 <= drawn + 1e-9);
+  // The most itself may come long after, where nothing more is seen and the picture has ended.
+  const at = Math.min(full < 0 ? peak : full, peak, lastSeen);
   const what = withForm(solid.id);
   const ion = curve.ionName;
   const told: Told[] = [];
   if (share[0] < TRACE) {
     told.push({
-      says: `${capital(reagent)} turns ${reactantOf(solid, curve)} into ${what}, which hardly dissolves: a precipitate appears. At ${volume(x[peak])} it holds ${percent(share[peak])} of the ${ion}, its most.`,
+      says: `${capital(reagent)} turns ${reactantOf(solid, curve)} into ${what}, which hardly dissolves: a precipitate appears. At ${volume(x[at])} it holds ${percent(share[at])} of the ${ion}, ${percent(share[at]) === percent(share[peak]) ? "its most" : "nearly its most"}.`,
       equation: curve.forms[solid.id],
     });
   } else told.push({ says: `At the start ${percent(share[0])} of the ${ion} is in the precipitate, ${what}.` });
