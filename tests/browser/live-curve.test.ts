@@ -35,7 +35,7 @@ const spaced = (text: string | null): string => (text ?? "").replaceAll("\u00a0"
 
 /** The page with all its islands awake, the curve of aluminium, and every address asked for so far. */
 async function openCurve(options: ReaderOptions = {}) {
-  const { page, context } = await openPage("", options);
+  const { page, context, takeFaults } = await openPage("", options);
   const asked: string[] = [];
   context.on("request", (request) => asked.push(new URL(request.url()).pathname));
   await page.goto(new URL(CURVES, inject("builtSite").address).href);
@@ -43,6 +43,7 @@ async function openCurve(options: ReaderOptions = {}) {
   const curve = page.locator("#S-aii");
   return {
     page,
+    takeFaults,
     asked,
     curve,
     sample: curve.getByRole("textbox", { name: "Strength of sample S" }),
@@ -190,10 +191,12 @@ describe("what cannot be drawn is said, and the last curve stays", () => {
   });
 
   test("without a network from the first change on: what the page advises gets the reader on", async () => {
-    const { page, curve, sample } = await openCurve();
+    const { page, takeFaults, curve, sample } = await openCurve();
     await page.context().setOffline(true);
     await sample.fill("0.2");
     await curve.getByText(/^Not drawn: the calculation could not be loaded, so load the page again/).waitFor();
+    // The browser logs each file it could not get, and nothing else may go wrong.
+    for (const fault of takeFaults()) expect(fault).toMatch(/ERR_INTERNET_DISCONNECTED \(.*\/curve-desk/);
     await page.context().setOffline(false);
     await page.reload();
     await readToTheEnd(page);
