@@ -7,6 +7,7 @@ import { readPage, readPracticalFile } from "../../src/build/practical-files.ts"
 import { tellCurve } from "../../src/components/carry-out/curve/curve-words.ts";
 import { plain } from "../../src/components/sentence.ts";
 import { type CurveChange, changedCurve } from "../../src/engine/bench/changed-curve.ts";
+import { BENCH_PRACTICE } from "../../src/engine/constants/bench-practice.ts";
 import { createSolver } from "../../src/engine/equilibrium/solve.ts";
 import { openPage, type ReaderOptions } from "./setup/open-page.ts";
 
@@ -26,7 +27,7 @@ const [aluminium] = liveCurves(read.practical, solve).filter(
 function toldBy(change: Partial<CurveChange>): string {
   const found = changedCurve(aluminium.source, { ...aluminium.own, ...change }, solve);
   if ("refused" in found) throw new Error(found.refused);
-  const told = tellCurve(found.curve, aluminium.reagent.name).map(({ says }) => says);
+  const told = tellCurve(found.curve, aluminium.reagent.name, BENCH_PRACTICE.drop.value).map(({ says }) => says);
   return spaced(plain(told.join(" ")));
 }
 

@@ -2,6 +2,7 @@
 import { describe, expect, test } from "vitest";
 import { curvesOf } from "../../src/build/curves.ts";
 import { tellCurve } from "../../src/components/carry-out/curve/curve-words.ts";
+import { BENCH_PRACTICE } from "../../src/engine/constants/bench-practice.ts";
 import { createSolver } from "../../src/engine/equilibrium/solve.ts";
 import { practical } from "../../src/engine/practical.ts";
 
@@ -46,7 +47,7 @@ test("drops and excess are one curve, in the paper's order; acid that changes no
 // Both hydroxides dissolve in excess sodium hydroxide, only zinc's in ammonia: rows Q002, Q004, Q041 and Q043 of tests/reference/qualitative-tables.json,
 // with their sources there. The complexes: from memory.
 describe("the words tell why the precipitate goes, or that it remains", () => {
-  const said = curves.map((curve) => tellCurve(curve, "the alkali"));
+  const said = curves.map((curve) => tellCurve(curve, "the alkali", BENCH_PRACTICE.drop.value));
   const words = said.map((told) => told.map(({ says }) => says).join(" "));
 
   test.each([

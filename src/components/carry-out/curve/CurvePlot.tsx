@@ -8,6 +8,8 @@ interface Props {
   id: string;
   /** Name of the reagent. */
   reagent: string;
+  /** Volume of a drop, cm3. */
+  drop: number;
   /** Of the axis of amounts. */
   unit: Unit;
   /** Volume a reader looks at, cm3. */
@@ -17,7 +19,7 @@ interface Props {
 }
 
 /** Where an ion is while a reagent is added. */
-export function CurvePlot({ of: curve, id, reagent, unit, at, onPoint }: Props) {
+export function CurvePlot({ of: curve, id, reagent, drop, unit, at, onPoint }: Props) {
   const xMost = drawnTo(curve);
   const most = Math.max(...curve.total);
   const yMost = most / unit.mol;
@@ -43,7 +45,7 @@ export function CurvePlot({ of: curve, id, reagent, unit, at, onPoint }: Props) 
       <title id={`${id}-t`}>{plain(curveTitle(curve, reagent))}</title>
       <desc id={`${id}-d`}>
         {plain(
-          tellCurve(curve, reagent)
+          tellCurve(curve, reagent, drop)
             .map(({ says }) => says)
             .join(" "),
         )}

@@ -36,12 +36,12 @@ export function CurveKey({ of: { series } }: { of: NamedCurve }) {
 }
 
 /** What a curve shows, in sentences and equations. */
-export function CurveStory({ of: curve, reagent }: { of: NamedCurve; reagent: string }) {
+export function CurveStory({ of: curve, reagent, drop }: { of: NamedCurve; reagent: string; drop: number }) {
   const drawn = drawnTo(curve);
   const all = curve.ends[curve.ends.length - 1].x;
   return (
     <>
-      {tellCurve(curve, reagent).map(({ says, equation }) => (
+      {tellCurve(curve, reagent, drop).map(({ says, equation }) => (
         <p key={says}>
           <Words of={says} />
           {equation && <Line of={equation} />}

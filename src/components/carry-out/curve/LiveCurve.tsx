@@ -48,6 +48,7 @@ export default function LiveCurve({ of, id, drop }: Props) {
         of={curve}
         id={id}
         reagent={reagent.name}
+        drop={drop}
         unit={unitFor(Math.max(...live.curve.total))}
         at={drops * drop}
         onPoint={(cm3) => look(Math.min(Math.max(0, Math.round(cm3 / drop)), most))}
@@ -114,7 +115,7 @@ export default function LiveCurve({ of, id, drop }: Props) {
         {state.news}
       </p>
       <figcaption>
-        <CurveStory of={curve} reagent={reagent.name} />
+        <CurveStory of={curve} reagent={reagent.name} drop={drop} />
         <CurveFigures of={curve} drop={drop} />
       </figcaption>
     </figure>

@@ -1,7 +1,6 @@
 /** What a curve shows, in sentences: why the precipitate appears, and why it goes or stays. */
 import type { CurveChange } from "../../../engine/bench/changed-curve.ts";
 import type { NamedCurve } from "../../../engine/bench/named-curve.ts";
-import { BENCH_PRACTICE } from "../../../engine/constants/bench-practice.ts";
 import { capital } from "../../capital.ts";
 import { list } from "../../sentence.ts";
 import { withForm } from "../event-words.ts";
@@ -46,11 +45,11 @@ const strong = (molPerDm3: number | undefined) => (molPerDm3 === undefined ? "" 
 export const curveId = ({ sample, cells }: Pick<NamedCurve, "sample" | "cells">): string =>
   `${sample}-${(cells.at(-1) ?? "").replace(/[()]/g, "")}`;
 
-/** The story of every solid of the curve, in the order of the lines; without any, of what stays dissolved. */
-export function tellCurve(curve: NamedCurve, reagent: string): Told[] {
+/** The story of every solid of the curve, in the order of the lines; without any, of what stays dissolved. `drop` is the volume of a drop, cm3. */
+export function tellCurve(curve: NamedCurve, reagent: string, drop: number): Told[] {
   const solids = curve.series.filter(({ kind }) => kind === "solid");
   return solids.length > 0
-    ? solids.flatMap((solid) => tellSolid(solid, curve, reagent))
+    ? solids.flatMap((solid) => tellSolid(solid, curve, reagent, drop))
     : [tellDissolved(curve, reagent)];
 }
 
@@ -80,19 +79,16 @@ function reactantOf(solid: Series, curve: NamedCurve): string {
   return line ? speciesName(line) : (term?.replace(/\([a-z]+\)$/, "") ?? curve.ionName);
 }
 
-const isWholeDrop = (cm3: number): boolean => {
-  const drops = cm3 / BENCH_PRACTICE.drop.value;
-  return Math.abs(drops - Math.round(drops)) < 1e-6;
-};
+const isWhole = (drops: number): boolean => Math.abs(drops - Math.round(drops)) < 1e-6;
 
-function tellSolid(solid: Series, curve: NamedCurve, reagent: string): Told[] {
+function tellSolid(solid: Series, curve: NamedCurve, reagent: string, drop: number): Told[] {
   const { x, total } = curve;
   const last = x.length - 1;
   const share = solid.mol.map((held, n) => (total[n] > 0 ? held / total[n] : 0));
   const peak = share.indexOf(Math.max(...share));
-  const full = x.findIndex((cm3, n) => isWholeDrop(cm3) && share[n] >= NEARLY_MOST * share[peak]);
+  const full = x.findIndex((cm3, n) => isWhole(cm3 / drop) && share[n] >= NEARLY_MOST * share[peak]);
   const drawn = drawnTo(curve);
-  const lastSeen = x.findLastIndex((cm3) => isWholeDrop(cm3) && cm3 <= drawn + 1e-9);
+  const lastSeen = x.findLastIndex((cm3) => isWhole(cm3 / drop) && cm3 <= drawn + 1e-9);
   // The most itself may come long after, where nothing more is seen and the picture has ended.
   const at = Math.min(full < 0 ? peak : full, peak, lastSeen);
   const what = withForm(solid.id);

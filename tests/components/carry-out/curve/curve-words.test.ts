@@ -3,6 +3,7 @@ import { expect, test } from "vitest";
 import { madeUpOf, tellCurve } from "../../../../src/components/carry-out/curve/curve-words.ts";
 import { drawnTo } from "../../../../src/components/carry-out/curve/plot-lines.ts";
 import { changedCurve } from "../../../../src/engine/bench/changed-curve.ts";
+import { BENCH_PRACTICE } from "../../../../src/engine/constants/bench-practice.ts";
 import { createSolver } from "../../../../src/engine/equilibrium/solve.ts";
 import { procedure } from "../../../../src/engine/practical.ts";
 
@@ -15,7 +16,7 @@ function drawn(salt: string, molPerDm3: number, ...steps: unknown[]) {
   return found.curve;
 }
 const told = (salt: string, molPerDm3: number, ...steps: unknown[]) =>
-  tellCurve(drawn(salt, molPerDm3, ...steps), "the reagent");
+  tellCurve(drawn(salt, molPerDm3, ...steps), "the reagent", BENCH_PRACTICE.drop.value);
 
 // In dilute acid of about 0.5 mol/dm3 most sulfate is hydrogensulfate (pK about 2, any data book); the equation is written with sulfate.
 test("the sentence names what the equation beside it starts from", () => {
@@ -49,7 +50,7 @@ test("the volume at which a precipitate is full lies in the picture", () => {
   expect(told("MgCl2", 0.1, excess)[0].says).toContain("At 0.2 cm3 it holds 99 % of the magnesium, nearly its most.");
   for (const salt of ["MgCl2", "CaCl2", "Pb(NO3)2", "Fe2(SO4)3"]) {
     const curve = drawn(salt, 0.1, excess);
-    const [, cm3] = /At ([\d.]+) cm3/.exec(tellCurve(curve, "the reagent")[0].says) ?? [];
+    const [, cm3] = /At ([\d.]+) cm3/.exec(tellCurve(curve, "the reagent", BENCH_PRACTICE.drop.value)[0].says) ?? [];
     expect(Number(cm3)).toBeGreaterThan(0);
     expect(Number(cm3)).toBeLessThanOrEqual(drawnTo(curve));
   }
