@@ -94,3 +94,12 @@ describe("nothing shakes", () => {
     expect(open(cation, "NO3-", ...alkali("NaOH(aq)"))).toEqual(new Map());
   });
 });
+
+// Q032 to Q035: iron(III) gives a red-brown precipitate with either alkali; a sample given as a solution is clear (common practice).
+test("a constant by which the given solution would not be clear makes no border", () => {
+  const given = { given: "solution", concentration: { molPerDm3: 0.1 } } as const;
+  for (const alkalis of [alkali("NaOH(aq)"), alkali("NH3(aq)")]) {
+    const border = borderline(saltOf("Fe^3+", "SO4^2-"), given, partsOf(alkalis), solve);
+    expect(border.get("a(i)")?.readings ?? []).not.toContainEqual({ fate: "remains" });
+  }
+});
