@@ -25,13 +25,15 @@ function readingFor(cell: TableCell, seen: Observation, words: Words): number {
   if (exact >= 0) return exact;
   const possible = cell.readings.flatMap((reading, index) => (mayBe(seen, reading) ? [index] : []));
   const same = possible.filter((index) => sameSight(seen, cell.readings[index]));
-  if (possible.length === 1 && same.length === 1) return possible[0];
+  const mask = possible.reduce((all, index) => all | (1 << index), 0);
+  // Another name for one reading only: nothing is lost by that reading's own name, unless that is a name for more.
+  if (possible.length === 1 && same.length === 1 && cell.agrees[possible[0]] === mask) return possible[0];
   if (cell.readings.length >= MOST_READINGS)
     throw new RangeError(`test ${cell.id} has more than ${MOST_READINGS} readings`);
   cell.readings.push(seen);
   const said = words(seen, cell.dry ? "solid" : "precipitate");
   cell.words.push(possible.length > 1 ? `${said} (nothing else noted)` : said);
   const own = cell.readings.length - 1;
-  cell.agrees.push(possible.reduce((mask, index) => mask | (1 << index), 1 << own));
+  cell.agrees.push(mask | (1 << own));
   return own;
 }
