@@ -1,6 +1,7 @@
 /** Every outside reference the engine is held against. */
 import { compareDepths } from "./bench-figures.ts";
 import type { Comparison } from "./comparison.ts";
+import { compareDeduced, EXAMPLES } from "./deduced-rows.ts";
 import { compareEquilibrium } from "./equilibrium.ts";
 import { compareHeat } from "./heat.ts";
 import { compareSection } from "./qualitative.ts";
@@ -12,6 +13,7 @@ import { compareWorkedShipped } from "./worked/shipped.ts";
 export const compareAll = (): Comparison[] => [
   compareEquilibrium(),
   ...["cation-alkali", "anion", "gas", "flame", "confirmatory", "appearance"].map((section) => compareSection(section)),
+  ...EXAMPLES.map(compareDeduced),
   compareHeat(),
   compareDepths(),
   compareSolubility(),

@@ -21,8 +21,12 @@ export interface PublishedRow {
   reagent: string;
   stage: string;
   observation: PublishedObservation;
+  /** The board, where boards differ. */
+  board?: string;
   alsoAccept?: Partial<PublishedObservation>[];
   status: string;
+  /** Keys of the file's list of sources. */
+  sources: string[];
 }
 
 const file = reference<{ records: PublishedRow[]; meta: { colourSynonyms: Record<string, string[]> } }>(

@@ -16,9 +16,11 @@ test("all 60 mixtures of the equilibrium reference agree", () => {
 });
 
 test("known differences are differences still", () => {
-  const missed = comparisons.flatMap(({ misses }) => misses.map(({ id }) => id));
+  // One reason may stand for several misses of one cause.
+  const missed = [...new Set(comparisons.flatMap(({ misses }) => misses.map(({ id }) => id)))];
   const explained = [
     "known-differences.json",
+    "known-differences-deduction.json",
     "known-differences-heat.json",
     "known-differences-solubility.json",
   ].flatMap((file) => Object.keys(reference<Record<string, string>>(file)));
