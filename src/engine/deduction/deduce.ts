@@ -20,7 +20,7 @@ export function deduce(table: PredictionTable, record: TableRecord): Conclusion 
   const all = table.samples.map((_, s) => candidates(table, record, s));
   const salts = all.map(fitting);
   const { assignments, left } = joint(table, salts, rules);
-  const together = reasonsTogether(table, salts, rules);
+  const together = reasonsTogether(table, salts, rules, assignments > 0);
   const conclusion: Conclusion = {
     assignments,
     samples: table.samples.map(({ label }, s) => ({
@@ -44,11 +44,14 @@ export function undecided(table: PredictionTable, record: TableRecord): Record<s
   return Object.fromEntries(table.samples.map(({ label }, s) => [label, left[s]]));
 }
 
-/** The reason against a salt that its own observations allow: as few statements of the paper as exclude it. */
-function reasonsTogether(table: PredictionTable, salts: number[][], rules: Rule[]) {
+/**
+ * The reason against a salt that its own observations allow: as few statements of the paper as exclude it.
+ * @param some some assignment agrees with everything
+ */
+function reasonsTogether(table: PredictionTable, salts: number[][], rules: Rule[], some: boolean) {
   const stuck = salts.findIndex((list) => list.length === 0);
   const known = new Map<string, Joint>();
-  const clash = stuck < 0 ? clashOf(table, salts, rules) : undefined;
+  const clash = stuck < 0 && !some ? clashOf(table, salts, rules) : undefined;
   return (s: number, salt: number): Reason => {
     if (stuck >= 0) return { by: "another sample", sample: table.samples[stuck].label };
     if (clash) return clash;
@@ -63,9 +66,8 @@ function reasonsTogether(table: PredictionTable, salts: number[][], rules: Rule[
 }
 
 /** When every sample fits some salt but no choice of them obeys the paper: the statement in question and the samples that could mend it. */
-function clashOf(table: PredictionTable, salts: number[][], rules: Rule[]): Reason | undefined {
+function clashOf(table: PredictionTable, salts: number[][], rules: Rule[]): Reason {
   const impossible = (kept: Rule[]) => joint(table, salts, kept).assignments === 0;
-  if (!impossible(rules)) return undefined;
   const free = table.samples.map(({ set }) => table.sets[set].salts);
   const mends = (s: number) =>
     joint(
