@@ -60,6 +60,11 @@ export default function RecordAndConclusion({ table: json, given, tests, names, 
     tell(own ? {} : given, own ? "The record is empty: no test is done." : "Back to the walkthrough's record.");
   };
   const undo = () => tell(kept.undo(), "Undone.");
+  // What is announced renders this island once more; the same element again is not worked out again.
+  const follows = useMemo(
+    () => reasoning && <reasoning.Conclusion table={table} tests={tests} names={names} record={record} />,
+    [reasoning, table, tests, names, record],
+  );
 
   return (
     <>
@@ -110,11 +115,7 @@ export default function RecordAndConclusion({ table: json, given, tests, names, 
         {changes > 0 && !reasoning && (
           <p class={failed ? "caution" : "soft"}>{failed ? NOT_LOADED : "Working it out …"}</p>
         )}
-        {changes > 0 && reasoning ? (
-          <reasoning.Conclusion table={table} tests={tests} names={names} record={record} />
-        ) : (
-          conclusion
-        )}
+        {changes > 0 && follows ? follows : conclusion}
       </section>
     </>
   );
