@@ -18,6 +18,16 @@
  *   (bench/procedure-of-25.ts), with a new solver, and with a predictor that has done it before. These six are medians.
  * - `deduce.medianMs`, `p99Ms`: one conclusion, over all records that differ from a walkthrough's own in one or two observations (any
  *   other reading, or not done), both walkthroughs.
+ * - `reason.records25`: one conclusion of three samples after the 25 tests, school list, over 200 records of drawn salts in each of which
+ *   some to all cells are filled (bench/reasoning.ts, which says how they are drawn). Aim: median 1 ms, p99 4 ms.
+ * - `reason.sixSamples`: one conclusion from nothing recorded, six samples of the advanced list, the largest space: `shareMs` where the
+ *   paper says that three hold the same cation, `shareInAllMs` where it also says how many cations there are in all, `inAllMs` where it
+ *   says only how many different cations and anions there are in all. Aim: 16 ms.
+ * - `reason.proofs`: all that proves the certain ions of one conclusion, same records; `nextTests`: what to test next. Aim: 50 ms.
+ * - `reason.solverToProof`: time of a general-purpose solver of integer programmes (HiGHS, from a model that lists every assignment; writing
+ *   it is not counted) in units of ours, over 20 proofs of two samples, where both must find equally few observations.
+ * - `interaction.medianMs`, `p99Ms`: from the event of a changed observation to the painted conclusion, in a real browser with its
+ *   processor slowed down four times, after the reasoning has come. Aim: 50 ms.
  * - `plan.medianMs`: one bench plan, both walkthroughs.
  * - `page.totalGz`, `jsGz`, `requests`: first visit to the heaviest walkthrough in a real browser: bytes on the wire, heads included.
  * - `worker.gz`, `deskGz`: what a reader loads on first changing a curve: the engine in its worker, and the page's end of the talk.
@@ -29,7 +39,9 @@ import { walkthrough } from "../src/build/walkthrough.ts";
 import type { Practical } from "../src/engine/index.ts";
 import { benchDeduce, benchPlan } from "./bench/conclusions.ts";
 import { benchEquilibrium } from "./bench/equilibrium.ts";
+import { benchInteraction } from "./bench/interaction.ts";
 import { benchPredict } from "./bench/predictions.ts";
+import { benchReasoning } from "./bench/reasoning.ts";
 import { benchBuild, benchPage, DIST } from "./bench/site.ts";
 import { weighEngine } from "./engine-weight.ts";
 
@@ -51,10 +63,22 @@ if (lampRoom === undefined) throw new Error(`There is no practical ${LAMP_ROOM}.
 const predict = benchPredict(lampRoom);
 const walkthroughs = practicals.map(({ practical }) => walkthrough(practical));
 const deduction = benchDeduce(walkthroughs);
+const reason = await benchReasoning();
 const plan = benchPlan(walkthroughs);
 const build = await benchBuild();
 const page = await benchPage(practicals.map(({ id }) => id));
+const interaction = await benchInteraction(LAMP_ROOM);
 const { worker, desk } = weighEngine(DIST);
 console.log(
-  JSON.stringify({ equilibrium, predict, deduce: deduction, plan, page, worker: { gz: worker, deskGz: desk }, build }),
+  JSON.stringify({
+    equilibrium,
+    predict,
+    deduce: deduction,
+    reason,
+    interaction,
+    plan,
+    page,
+    worker: { gz: worker, deskGz: desk },
+    build,
+  }),
 );
