@@ -18,8 +18,8 @@
  *   (bench/procedure-of-25.ts), with a new solver, and with a predictor that has done it before. These six are medians.
  * - `deduce.medianMs`, `p99Ms`: one conclusion, over all records that differ from a walkthrough's own in one or two observations (any
  *   other reading, or not done), both walkthroughs.
- * - `reason.records25`: one conclusion of three samples after the 25 tests, school list, over 200 records of drawn salts in each of which
- *   some to all cells are filled (bench/reasoning.ts, which says how they are drawn). Aim: median 1 ms, p99 4 ms.
+ * - `reason.records25`: one conclusion of three samples after the 25 tests, school list, over 400 records (bench/reasoning.ts) of drawn
+ *   salts in each of which some to all cells are filled; every second has one slip in it. Aim: median 1 ms, p99 4 ms.
  * - `reason.sixSamples`: one conclusion from nothing recorded, six samples of the advanced list, the largest space: `shareMs` where the
  *   paper says that three hold the same cation, `shareInAllMs` where it also says how many cations there are in all, `inAllMs` where it
  *   says only how many different cations and anions there are in all. Aim: 16 ms.

@@ -49,6 +49,16 @@ function records(table: PredictionTable, draw: (n: number) => number, filled: ()
   );
 }
 
+/** One observation of a record misread: as the next thing the cell may show. */
+function withSlip(table: PredictionTable, record: TableRecord, draw: (n: number) => number): TableRecord {
+  const places = Object.entries(record).flatMap(([label, row]) => Object.keys(row).map((id) => ({ label, id })));
+  const slip = places[draw(places.length)];
+  if (!slip) return record;
+  const readings = table.cells.find(({ id }) => id === slip.id)?.readings.length ?? 1;
+  const misread = (record[slip.label][slip.id] + 1) % readings;
+  return { ...record, [slip.label]: { ...record[slip.label], [slip.id]: misread } };
+}
+
 /** Every ion that the record proves of a sample. */
 function certain(
   table: PredictionTable,
@@ -87,10 +97,12 @@ export async function benchReasoning() {
   const three = tableOf("ABC", { cations: "school", anions: "school" }, procedureOf25);
   const draw = chance();
   const some = records(three, draw, () => 1 + draw(25));
-  say(`deduce: ${some.length} records of three samples and 25 tests`);
+  // Every second one has a slip in it: then most fit nothing, and what to repeat must be found.
+  const all = some.flatMap((record) => [record, withSlip(three, record, draw)]);
+  say(`deduce: ${all.length} records of three samples and 25 tests`);
   const conclusions = times(
     ROUNDS.records,
-    some.map((record) => () => deduce(three, record)),
+    all.map((record) => () => deduce(three, record)),
   );
   const decided = some
     .map((record) => ({ record, ions: certain(three, record) }))
