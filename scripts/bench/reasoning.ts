@@ -1,7 +1,7 @@
 /** Deduction where it is hardest: long procedures, many samples, every proof of a conclusion, and a general-purpose solver beside it. */
 import load from "highs";
 import type { PredictionTable, TableRecord } from "../../src/engine/bench/prediction-table.ts";
-import { likeliest } from "../../src/engine/deduction/likeliest.ts";
+
 import { nextTests } from "../../src/engine/deduction/next-test.ts";
 import { type Proof, proofOfIon } from "../../src/engine/deduction/proof.ts";
 import { createPredictor, createSolver, deduce, phrase, tabulate } from "../../src/engine/index.ts";
@@ -41,7 +41,7 @@ function records(table: PredictionTable, draw: (n: number) => number, filled: ()
       table.samples.map(({ label, set: of }) => {
         const set = table.sets[of];
         const row = draw(set.salts.length);
-        const cells = table.cells.map((cell, c) => ({ id: cell.id, reading: likeliest(set, row, c), at: draw(1e6) }));
+        const cells = table.cells.map((cell, c) => ({ id: cell.id, reading: set.main[row][c], at: draw(1e6) }));
         const done = cells.sort((a, b) => a.at - b.at).slice(0, filled());
         return [label, Object.fromEntries(done.flatMap(({ id, reading }) => (reading < 0 ? [] : [[id, reading]])))];
       }),
