@@ -31,6 +31,8 @@ export default defineConfig({
           fileParallelism: false,
           testTimeout: 30_000,
           hookTimeout: 60_000,
+          // A busy machine may take seconds over what a reader sees at once.
+          expect: { poll: { timeout: 15_000 } },
           // After the unit tests, so that no wait in a browser competes with the solver for a core.
           sequence: { groupOrder: 2 },
         },

@@ -67,7 +67,7 @@ describe.each(["light", "dark"] as const)("what appears only on use, on %s paper
     await curve.getByText("Not drawn: water splits").waitFor();
     await curve.getByRole("textbox", { name: "Strength of aqueous sodium hydroxide" }).fill("strong");
     await curve.getByRole("slider", { name: /^Look along/ }).press("ArrowRight");
-    await curve.getByText('Not drawn: found "strong"').waitFor();
+    await curve.getByText("Give a strength from").waitFor();
     await curve.locator("summary").click();
     expect(await objections(page)).toEqual([]);
   });

@@ -17,14 +17,12 @@ const WORD: Record<Evidence, string> = {
 const CLASS: Record<Evidence, string | undefined> = { fits: undefined, border: "b", clashes: "n", nothing: "o" };
 const KINDS = ["cation", "anion"] as const;
 
-/** Ions that stay first, in the order of the paper. */
-const order = (ions: IonStanding[]) => [
-  ...ions.filter((ion) => ion.standing !== "impossible"),
-  ...ions.filter((ion) => ion.standing === "impossible"),
-];
-
 /** An ion that only another sample's contradiction keeps from being possible is not out. */
 const waitsFor = (ion: IonStanding) => ion.reasons.find((reason) => reason.by === "another sample");
+const isOut = (ion: IonStanding) => ion.standing === "impossible" && !waitsFor(ion);
+
+/** Ions that stay first, in the order of the paper. */
+const order = (ions: IonStanding[]) => [...ions.filter((ion) => !isOut(ion)), ...ions.filter(isOut)];
 
 interface Props {
   table: PredictionTable;
@@ -75,7 +73,7 @@ export function Matrix({ table, names, record, of }: Props) {
               {order(ions).map((ion) => {
                 const row = rows.find((one) => one.ion === ion.ion) as EvidenceRow;
                 const waits = waitsFor(ion);
-                const out = ion.standing === "impossible" && !waits;
+                const out = isOut(ion);
                 return (
                   <tr key={ion.ion} class={out ? "out" : undefined}>
                     <th scope="row">

@@ -32,24 +32,24 @@ export const SAMPLE_STRENGTHS = [0.02, 0.05, 0.2, 0.5] as const;
 const USUAL_STRENGTH = 0.1;
 
 /**
- * Repeats every test of a salt with one thing changed at a time: the sample's strength where `form` gives none and it
- * dissolves so far, each reagent at the ends of
- * its usual range where the paper gives it no strength, and log K of each solid, gas and complex that decides what is in the tube, up and down. A
- * cell is in the answer when its main reading (the first) becomes another sight than the main reading of the plain prediction.
- * Slow: some ten predictions for each test.
+ * Repeats every test of a salt with one thing changed at a time: the sample's strength where `form` gives none and it dissolves so far,
+ * each reagent at the ends of its usual range where the paper gives it no strength, and log K of each solid, gas and complex that decides
+ * what is in the tube, up and down. A cell is in the answer when its main reading (the first) becomes another sight than the main reading
+ * of the plain prediction. Slow: some ten predictions for each test.
  * @param solve a solver over the whole constant set, as of `createSolver()`
  * @throws what `predictSalt` throws
  */
 export function borderline(salt: Content, form: Form, parts: Procedure, solve: Solver): Map<string, Borderline> {
   const fixed = form.given === "solid" || form.concentration !== undefined;
-  const sample = asSample(salt, fixed ? form : { ...form, concentration: { molPerDm3: USUAL_STRENGTH } });
+  const given = fixed ? form : { ...form, concentration: { molPerDm3: USUAL_STRENGTH } };
+  const sample = asSample(salt, given);
   const strengths = SAMPLE_STRENGTHS.filter(
     (molPerDm3) => !fixed && cannotBe(salt, { ...form, concentration: { molPerDm3 } }, solve) === undefined,
   );
   const found = new Map<string, Borderline>();
   /** With a constant by which the sample would not be what the paper says, such as a clear solution, it was not that constant. */
   const couldBe = (variation: Variation): boolean =>
-    variation.of !== "constant" || cannotBe(salt, form, solverWith(variation.id, variation.by)) === undefined;
+    variation.of !== "constant" || cannotBe(salt, given, solverWith(variation.id, variation.by)) === undefined;
   for (const part of parts) {
     const met = new Set<string>();
     const plain = predictSalt(sample, [part], notingDecisive(met, solve));
