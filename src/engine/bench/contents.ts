@@ -1,7 +1,7 @@
 /** Everything a sample may hold by what the paper says: one salt, or several ions of a kind as a double salt or a mixture. */
 import { salts as store } from "../constants/salts.ts";
 import type { Sample, Statement } from "../practical.ts";
-import { type Content, ionsOf, saltOf } from "./salt.ts";
+import { type Content, ionsOf, saltOf, withoutWater } from "./salt.ts";
 
 /** How many ions of each kind a sample holds. */
 export type Holds = NonNullable<Sample["holds"]>;
@@ -29,7 +29,12 @@ export function contentOf(cations: readonly string[], anions: readonly string[])
   if (cations.length === 1 && anions.length === 1) return saltOf(cations[0], anions[0]);
   const double = store.find((row) => sameIons(row.cations, cations) && sameIons(row.anions, anions));
   if (double)
-    return { formula: bare(double.formula), cations: [...cations], anions: [...anions], ions: { ...double.ions } };
+    return {
+      formula: withoutWater(double.formula),
+      cations: [...cations],
+      anions: [...anions],
+      ions: { ...double.ions },
+    };
   const salts = Array.from({ length: Math.max(cations.length, anions.length) }, (_, n) =>
     saltOf(cations[Math.min(n, cations.length - 1)], anions[Math.min(n, anions.length - 1)]),
   );
@@ -44,7 +49,8 @@ export function contentOf(cations: readonly string[], anions: readonly string[])
  */
 export function contentNamed(words: string): Content | undefined {
   const double = store.find(
-    ({ formula, cations, anions }) => cations.length + anions.length > 2 && bare(formula) === bare(words),
+    ({ formula, cations, anions }) =>
+      cations.length + anions.length > 2 && withoutWater(formula) === withoutWater(words),
   );
   if (double) return contentOf(double.cations, double.anions);
   const salts = words.split(" + ").map((one) => ionsOf(one.trim()));
@@ -54,7 +60,6 @@ export function contentNamed(words: string): Content | undefined {
   return contentOf(different("cations"), different("anions"));
 }
 
-const sameIons = (a: readonly string[], b: readonly string[]): boolean =>
+/** The same ions, in any order. */
+export const sameIons = (a: readonly string[], b: readonly string[]): boolean =>
   a.length === b.length && a.every((ion) => b.includes(ion));
-
-const bare = (formula: string): string => formula.replace(/[*.]\d*(\.\d+)?H2O$/, "");

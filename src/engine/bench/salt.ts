@@ -45,10 +45,12 @@ function part(ion: string, count: number): string {
   return oneElement ? `${bare}${count}` : `(${bare})${count}`;
 }
 
+/** A formula without its water of crystallisation. */
+export const withoutWater = (formula: string): string => formula.replace(/[*.]\d*(\.\d+)?H2O$/, "");
+
 /** The ions of a formula such as "CuSO4*5H2O", or undefined when it is not a salt of one known cation and one known anion. */
 export function ionsOf(formula: string): SimpleSalt | undefined {
-  const bare = formula.replace(/[*.]\d*(\.\d+)?H2O$/, "");
-  const wanted = parseFormula(bare).elements;
+  const wanted = parseFormula(withoutWater(formula)).elements;
   for (const cation of CATIONS) {
     for (const anion of ANIONS) {
       const salt = saltOf(cation, anion);

@@ -5,24 +5,10 @@
 import { describe, expect, test } from "vitest";
 import { predictSalt } from "../../../src/engine/bench/predict.ts";
 import { saltOf } from "../../../src/engine/bench/salt.ts";
+import { CATIONS } from "../../../src/engine/constants/ions.ts";
 import { type Observation, procedure } from "../../../src/engine/practical.ts";
 import { solve, take } from "./show.ts";
 
-const CATIONS = [
-  "NH4+",
-  "Mg^2+",
-  "Ca^2+",
-  "Ba^2+",
-  "Al^3+",
-  "Cr^3+",
-  "Mn^2+",
-  "Fe^2+",
-  "Fe^3+",
-  "Cu^2+",
-  "Zn^2+",
-  "Ag+",
-  "Pb^2+",
-];
 const HALF_DROP = 0.025;
 
 function readings(cation: string, molPerDm3: number, steps: unknown[]): Observation[] {

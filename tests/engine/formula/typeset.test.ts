@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { toHtml, toUnicode } from "../../../src/engine/formula/typeset.ts";
-import { equationToHtml, equationToUnicode } from "../../../src/engine/formula/typeset-equation.ts";
+import { equationToHtml } from "../../../src/engine/formula/typeset-equation.ts";
 
 test.each([
   ["Cu^2+", "Cu²⁺", "Cu<sup>2+</sup>"],
@@ -26,19 +26,13 @@ test.each([
 });
 
 test.each([
-  [
-    "Ag+ + 2 NH3 = [Ag(NH3)2]+",
-    "Ag⁺ + 2 NH₃ → [Ag(NH₃)₂]⁺",
-    "Ag<sup>+</sup> + 2 NH<sub>3</sub> → [Ag(NH<sub>3</sub>)<sub>2</sub>]<sup>+</sup>",
-  ],
-  ["Ag+(aq) + Cl-(aq) -> AgCl(s)", "Ag⁺(aq) + Cl⁻(aq) → AgCl(s)", "Ag<sup>+</sup>(aq) + Cl<sup>−</sup>(aq) → AgCl(s)"],
-  ["1/2 I2 + 0.5Br2 -> IBr", "1/2 I₂ + 0.5Br₂ → IBr", "1/2 I<sub>2</sub> + 0.5Br<sub>2</sub> → IBr"],
+  ["Ag+ + 2 NH3 = [Ag(NH3)2]+", "Ag<sup>+</sup> + 2 NH<sub>3</sub> → [Ag(NH<sub>3</sub>)<sub>2</sub>]<sup>+</sup>"],
+  ["Ag+(aq) + Cl-(aq) -> AgCl(s)", "Ag<sup>+</sup>(aq) + Cl<sup>−</sup>(aq) → AgCl(s)"],
+  ["1/2 I2 + 0.5Br2 -> IBr", "1/2 I<sub>2</sub> + 0.5Br<sub>2</sub> → IBr"],
   [
     "Zn(OH)2(s, amorphous) + 2H+ = Zn^2+ + 2H2O(l)",
-    "Zn(OH)₂(s) + 2H⁺ → Zn²⁺ + 2H₂O(l)",
     "Zn(OH)<sub>2</sub>(s) + 2H<sup>+</sup> → Zn<sup>2+</sup> + 2H<sub>2</sub>O(l)",
   ],
-])("the equation %s", (text, unicode, html) => {
-  expect(equationToUnicode(text)).toBe(unicode);
+])("the equation %s", (text, html) => {
   expect(equationToHtml(text)).toBe(html);
 });
