@@ -9,6 +9,7 @@
  * - `deduce(table, record)`: which salts remain, why the others do not, what to repeat when nothing fits.
  * - `purposes(table)`: what each test is for.
  * - `planBench(practical, table, tubes)`: tubes, fill marks (cm3 and mm), reagents, papers, gases, cautions.
+ * - `orderOfWork(practical, hands)`: who does what when, in minutes, with the proof that nothing is shorter.
  * - `phrase(observation)`: an observation in the words of the trade.
  *
  * Each function's own comment tells its errors and the source of its method. Islands import the single room they need instead of this
@@ -26,6 +27,7 @@ export { deduce, undecided } from "./deduction/deduce.ts";
 export { purposes } from "./deduction/purposes.ts";
 export { createSolver } from "./equilibrium/solve.ts";
 export type { BenchPlan } from "./planning/bench-plan.ts";
+export { type OrderOfWork, orderOfWork } from "./planning/order-of-work/order-of-work.ts";
 export { planBench } from "./planning/plan-bench.ts";
 export { readPractical } from "./practical/faults.ts";
 export { type Practical, practical } from "./practical.ts";

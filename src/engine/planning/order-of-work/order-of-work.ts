@@ -1,0 +1,127 @@
+/**
+ * The order of work: which hand does what when, from the first tube to the last line of the record. The waits of one tube (standing,
+ * cooling, dripping through a filter) are filled with work on another. Shortest for the durations of constants/durations.ts, or within a
+ * stated gap; a plan, not a promise: beginners take longer.
+ */
+import type { Practical } from "../../practical.ts";
+import { type Bar, type Means, QUARTERS, type Rinsed, type TubeWork } from "./bench-work.ts";
+import { shortest } from "./shortest.ts";
+import { lasting, tubeWorkOf } from "./tube-work.ts";
+
+/** What a reader has at the bench. */
+export interface Hands {
+  /** 1, or 2 for a pair. */
+  people: number;
+  burners: number;
+  /** How many test-tubes and boiling tubes there are; absent when there are enough. */
+  tubes?: Partial<Record<Rinsed, number>>;
+  /** False: a part may be begun before the ones that stand before it in the paper. */
+  partsInOrder: boolean;
+}
+
+/** A stretch of one person's work on one tube. Times in minutes from the first test. */
+export interface Work {
+  person: number;
+  sample: string;
+  /** Letter of the part. */
+  part: string;
+  /** Lines of the record it belongs to, the last of which is written down at its end unless the tube is left alone before. */
+  cells: string[];
+  start: number;
+  minutes: number;
+  burner: boolean;
+  /** A used tube is rinsed first. */
+  rinsed: boolean;
+  /** How long the tube is then left alone, and for what. */
+  wait?: { minutes: number; to: string };
+}
+
+export interface OrderOfWork {
+  /** In the order of their beginning. */
+  work: Work[];
+  /** From the first test to the last line of the record, minutes. */
+  bench: number;
+  /** Planning, the bench and clearing up, minutes. */
+  whole: number;
+  planning: number;
+  clearingUp: number;
+  /** No order of work takes less time at the bench than this, minutes. Equal to `bench` when this one is proved the shortest. */
+  least: number;
+  /** Most tubes in use at one moment. */
+  tubesInUse: number;
+}
+
+/**
+ * @throws RangeError where no order can be found: no person, no burner for a test that needs one, fewer tubes than one test takes
+ */
+export function orderOfWork(practical: Pick<Practical, "samples" | "parts">, hands: Hands): OrderOfWork {
+  return orderFor(
+    tubeWorkOf(practical),
+    practical.parts.map(({ label }) => label),
+    hands,
+  );
+}
+
+/** The same from work already read from a paper. `letters`: of the parts, in order. */
+export function orderFor(tubes: readonly TubeWork[], letters: readonly string[], hands: Hands): OrderOfWork {
+  const means: Means = { ...hands, tubes: hands.tubes ?? {}, rinse: lasting("rinse") };
+  if (!(means.people >= 1)) throw new RangeError(`order of work, people: found ${means.people}, expected 1 or 2`);
+  const { bars, end, least } = shortest(tubes, means);
+  const persons = shareOut(bars, tubes, means.people);
+  const [planning, clearingUp] = [lasting("plan") / QUARTERS, lasting("clearUp") / QUARTERS];
+  return {
+    work: bars.map(({ tube, turn, start, work, rinsed }, index) => {
+      const { sample, part, turns } = tubes[tube];
+      const { cells, burner, wait, waitsTo } = turns[turn];
+      return {
+        person: persons[index],
+        sample,
+        part: letters[part],
+        cells,
+        start: start / QUARTERS,
+        minutes: work / QUARTERS,
+        burner,
+        rinsed,
+        ...(wait > 0 && waitsTo && { wait: { minutes: wait / QUARTERS, to: waitsTo } }),
+      };
+    }),
+    bench: end / QUARTERS,
+    whole: planning + end / QUARTERS + clearingUp,
+    planning,
+    clearingUp,
+    least: least / QUARTERS,
+    tubesInUse: mostInUse(bars, tubes),
+  };
+}
+
+/** Who does each turn: of those whose hands are free the one who had the tube before, then the one who had the part, then the first. */
+function shareOut(bars: readonly Bar[], tubes: readonly TubeWork[], people: number): number[] {
+  const free = Array.from({ length: people }, () => 0);
+  const ofTube = new Map<number, number>();
+  const ofPart = new Map<number, number>();
+  return bars.map(({ tube, start, work }) => {
+    const idle = (person: number | undefined) => person !== undefined && free[person] <= start;
+    const person = [ofTube.get(tube), ofPart.get(tubes[tube].part)].find(idle) ?? free.findIndex((_, one) => idle(one));
+    free[person as number] = start + work;
+    ofTube.set(tube, person as number);
+    ofPart.set(tubes[tube].part, person as number);
+    return person as number;
+  });
+}
+
+function mostInUse(bars: readonly Bar[], tubes: readonly TubeWork[]): number {
+  const changes = bars.flatMap(({ tube, turn, start, work }) => {
+    const { turns, tubes: glass } = tubes[tube];
+    const count = glass?.count ?? 1;
+    return [
+      ...(turn === 0 ? [{ at: start, by: count }] : []),
+      ...(turn === turns.length - 1 ? [{ at: start + work, by: -count }] : []),
+    ];
+  });
+  changes.sort((a, b) => a.at - b.at || a.by - b.by);
+  let now = 0;
+  return changes.reduce((most, { by }) => {
+    now += by;
+    return Math.max(most, now);
+  }, 0);
+}

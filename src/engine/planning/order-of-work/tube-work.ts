@@ -1,0 +1,131 @@
+/** What hands and burner do for each tube, from the steps of the paper and the durations of the trade. */
+import { DURATIONS } from "../../constants/durations.ts";
+import { cellsOf } from "../../practical/cells.ts";
+import type { Part, Practical, Step } from "../../practical.ts";
+import { heatsLiquid, heatsSolid, isFlameOnly, stepsOf } from "../tube-choice.ts";
+import { QUARTERS, type TubeWork, type Turn } from "./bench-work.ts";
+
+/** A duration in whole quarter minutes; a paper's odd seconds count as the next quarter. */
+const quarters = (minutes: number): number => Math.ceil(minutes * QUARTERS - 1e-9);
+
+/** A duration of the trade in quarter minutes. */
+export const lasting = (what: keyof typeof DURATIONS): number => quarters(DURATIONS[what].minutes);
+
+/** Every tube of the practical, part by part and within a part in the order of the samples: as a reader would begin them. */
+export function tubeWorkOf({ samples, parts }: Pick<Practical, "samples" | "parts">): TubeWork[] {
+  const cells = cellsOf(parts);
+  return parts.flatMap((part, place) => {
+    const turns = turnsOf(
+      part,
+      cells.filter((cell) => cell.part === part).map(({ id }) => id),
+    );
+    const tubes = tubesOf(part);
+    return samples
+      .filter(({ label }) => part.samples?.includes(label) ?? true)
+      .map(({ label }) => ({ sample: label, part: place, turns, ...(tubes && { tubes }) }));
+  });
+}
+
+/** The tubes a part occupies for one sample, where they can be rinsed and used again. */
+function tubesOf(part: Part): TubeWork["tubes"] {
+  const steps = stepsOf(part);
+  const hot = steps.some(heatsLiquid);
+  // A tube for a heated solid must be dry, and a rinsed one is not; a flame test needs none.
+  if (isFlameOnly(part) || (!hot && steps.some(heatsSolid))) return undefined;
+  return { kind: hot ? "boiling tube" : "test-tube", count: steps.some(({ do: verb }) => verb === "filter") ? 2 : 1 };
+}
+
+/** How long hands are busy with a step. Nothing for one in which the tube is left alone. */
+function workOf(step: Step): number {
+  switch (step.do) {
+    case "take":
+      return lasting("volume" in step ? "takeSolution" : "takeSolid");
+    case "add":
+      if ("inExcess" in step.amount) return lasting("addInExcess");
+      if ("pieces" in step.amount) return lasting("addPieces");
+      return lasting("drops" in step.amount ? "addDrops" : "addVolume");
+    case "shake":
+      return lasting("shake");
+    case "warm":
+      return lasting("warm");
+    case "boil":
+      // A tube over a flame is held and kept moving: hands are never free of it.
+      return lasting("bringToBoil") + quarters(step.time.min);
+    case "heat solid":
+      return lasting(step.how === "gently" ? "heatGently" : "heatStrongly");
+    case "test gas":
+      return lasting(step.with === "limewater" ? "gasByDropper" : "gasAtMouth");
+    case "lead through":
+      return lasting("leadThrough");
+    case "indicator":
+      return lasting("indicator");
+    case "flame":
+      return lasting("cleanWire") + lasting("flame");
+    case "filter":
+      return lasting("pourOnFilter");
+    case "wash":
+      return lasting("wash");
+    case "cool":
+    case "stand":
+      return 0;
+  }
+}
+
+/** The wait that begins when the step is done. */
+function waitAfter(step: Step): { wait: number; waitsTo: Turn["waitsTo"] } | undefined {
+  if (step.do === "cool") return { wait: lasting("cool"), waitsTo: "cool" };
+  if (step.do === "stand") return { wait: quarters(step.time.min), waitsTo: "stand" };
+  if (step.do === "filter") return { wait: lasting("runThrough"), waitsTo: "drip through the filter" };
+  return undefined;
+}
+
+const needsBurner = (step: Step): boolean => heatsLiquid(step) || heatsSolid(step) || step.do === "flame";
+const testsGas = (step: Step): boolean => step.do === "test gas" || step.do === "lead through";
+
+/**
+ * The turns of one tube. A turn ends where the tube is left alone, where a line of the record is written, and before the burner comes in; a
+ * test of a gas is never parted from what set the gas free.
+ * @param cells labels of the part's tests
+ */
+function turnsOf(part: Part, cells: readonly string[]): Turn[] {
+  const turns: Turn[] = [];
+  let open: Turn | undefined;
+  /** A heated solid is looked at hot and again when cold: it still has to cool. */
+  let hot = false;
+  const begin = (cell: string, burner: boolean): Turn => {
+    open = { cells: [cell], work: 0, burner, wait: 0 };
+    turns.push(open);
+    return open;
+  };
+  const work = (time: number, cell: string, burner = false) => {
+    const turn = open && (open.burner || !burner) ? open : begin(cell, burner);
+    if (turn.cells.at(-1) !== cell) turn.cells.push(cell);
+    turn.work += time;
+  };
+  const leave = (wait: number, waitsTo: Turn["waitsTo"], cell: string) => {
+    if (turns.length === 0) work(0, cell);
+    const last = turns[turns.length - 1];
+    last.wait += wait;
+    last.waitsTo = waitsTo;
+    open = undefined;
+    hot = false;
+  };
+  part.tests.forEach(({ steps }, index) => {
+    const cell = cells[index];
+    if (testsGas(steps[0])) open = turns.at(-1);
+    // Where the paper does not say so, a portion of the sample is taken all the same.
+    if (index === 0 && steps[0].do !== "take") work(lasting("takeSolution"), cell);
+    for (const step of steps) {
+      if (hot && !heatsSolid(step) && !testsGas(step)) leave(lasting("cool"), "cool", cell);
+      const time = workOf(step);
+      if (time > 0) work(time, cell, needsBurner(step));
+      hot ||= heatsSolid(step);
+      const left = waitAfter(step);
+      if (left) leave(left.wait, left.waitsTo, cell);
+    }
+    if (hot) leave(lasting("cool"), "cool", cell);
+    work(lasting("writeDown"), cell);
+    open = undefined;
+  });
+  return turns;
+}
