@@ -1,12 +1,13 @@
-/** The work of a practical as hands and burners see it: the shapes the order of work is made from. Times in quarters of a minute, whole. */
+/** The work of a practical as hands and burners see it: the shapes the order of work is made from. Times in quarter minutes. */
 
-/** Times of the plan are whole numbers of quarter minutes, so that sums are exact. */
-export const QUARTERS = 4;
+import type { Step } from "../../practical.ts";
 
 /** A stretch of work on one tube that cannot be broken off, and how long the tube is then left alone. */
 export interface Turn {
   /** The lines of the record it belongs to: "a(ii)". Two when a gas is tested that the line before has set free. */
   cells: string[];
+  /** What of the paper is done in it, in order. A portion that the paper does not mention is not there. */
+  steps: Step[];
   work: number;
   /** A burner is in use all through it. */
   burner: boolean;

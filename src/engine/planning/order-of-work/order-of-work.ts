@@ -4,9 +4,10 @@
  * stated gap; a plan, not a promise: beginners take longer.
  */
 import type { Practical } from "../../practical.ts";
-import { type Bar, type Means, QUARTERS, type Rinsed, type TubeWork } from "./bench-work.ts";
+import type { Bar, Means, Rinsed, TubeWork, Turn } from "./bench-work.ts";
+import { lasting, QUARTERS } from "./quarter-minutes.ts";
 import { shortest } from "./shortest.ts";
-import { lasting, tubeWorkOf } from "./tube-work.ts";
+import { tubeWorkOf } from "./tube-work.ts";
 
 /** What a reader has at the bench. */
 export interface Hands {
@@ -25,6 +26,8 @@ export interface Work {
   sample: string;
   /** Letter of the part. */
   part: string;
+  /** Which stretch of work on this tube it is, from 0. */
+  turn: number;
   /** Lines of the record it belongs to, the last of which is written down at its end unless the tube is left alone before. */
   cells: string[];
   start: number;
@@ -33,7 +36,7 @@ export interface Work {
   /** A used tube is rinsed first. */
   rinsed: boolean;
   /** How long the tube is then left alone, and for what. */
-  wait?: { minutes: number; to: string };
+  wait?: { minutes: number; to: NonNullable<Turn["waitsTo"]> };
 }
 
 export interface OrderOfWork {
@@ -77,6 +80,7 @@ export function orderFor(tubes: readonly TubeWork[], letters: readonly string[],
         person: persons[index],
         sample,
         part: letters[part],
+        turn,
         cells,
         start: start / QUARTERS,
         minutes: work / QUARTERS,

@@ -1,15 +1,9 @@
 /** What hands and burner do for each tube, from the steps of the paper and the durations of the trade. */
-import { DURATIONS } from "../../constants/durations.ts";
 import { cellsOf } from "../../practical/cells.ts";
 import type { Part, Practical, Step } from "../../practical.ts";
 import { heatsLiquid, heatsSolid, isFlameOnly, stepsOf } from "../tube-choice.ts";
-import { QUARTERS, type TubeWork, type Turn } from "./bench-work.ts";
-
-/** A duration in whole quarter minutes; a paper's odd seconds count as the next quarter. */
-const quarters = (minutes: number): number => Math.ceil(minutes * QUARTERS - 1e-9);
-
-/** A duration of the trade in quarter minutes. */
-export const lasting = (what: keyof typeof DURATIONS): number => quarters(DURATIONS[what].minutes);
+import type { TubeWork, Turn } from "./bench-work.ts";
+import { lasting, quarters } from "./quarter-minutes.ts";
 
 /** Every tube of the practical, part by part and within a part in the order of the samples: as a reader would begin them. */
 export function tubeWorkOf({ samples, parts }: Pick<Practical, "samples" | "parts">): TubeWork[] {
@@ -93,14 +87,16 @@ function turnsOf(part: Part, cells: readonly string[]): Turn[] {
   /** A heated solid is looked at hot and again when cold: it still has to cool. */
   let hot = false;
   const begin = (cell: string, burner: boolean): Turn => {
-    open = { cells: [cell], work: 0, burner, wait: 0 };
+    open = { cells: [cell], steps: [], work: 0, burner, wait: 0 };
     turns.push(open);
     return open;
   };
-  const work = (time: number, cell: string, burner = false) => {
+  const work = (time: number, cell: string, step?: Step) => {
+    const burner = step !== undefined && needsBurner(step);
     const turn = open && (open.burner || !burner) ? open : begin(cell, burner);
     if (turn.cells.at(-1) !== cell) turn.cells.push(cell);
     turn.work += time;
+    if (step) turn.steps.push(step);
   };
   const leave = (wait: number, waitsTo: Turn["waitsTo"], cell: string) => {
     if (turns.length === 0) work(0, cell);
@@ -114,11 +110,11 @@ function turnsOf(part: Part, cells: readonly string[]): Turn[] {
     const cell = cells[index];
     if (testsGas(steps[0])) open = turns.at(-1);
     // Where the paper does not say so, a portion of the sample is taken all the same.
-    if (index === 0 && steps[0].do !== "take") work(lasting("takeSolution"), cell);
+    if (index === 0 && steps[0].do !== "take") begin(cell, needsBurner(steps[0])).work = lasting("takeSolution");
     for (const step of steps) {
       if (hot && !heatsSolid(step) && !testsGas(step)) leave(lasting("cool"), "cool", cell);
       const time = workOf(step);
-      if (time > 0) work(time, cell, needsBurner(step));
+      if (time > 0) work(time, cell, step);
       hot ||= heatsSolid(step);
       const left = waitAfter(step);
       if (left) leave(left.wait, left.waitsTo, cell);

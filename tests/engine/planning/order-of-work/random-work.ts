@@ -1,9 +1,11 @@
 /** Small random benches: a few tubes with a few turns each, and what there is to work with. */
 import fc from "fast-check";
 import type { Means, TubeWork } from "../../../../src/engine/planning/order-of-work/bench-work.ts";
+import type { Step } from "../../../../src/engine/practical.ts";
 
 const turn = fc.record({
-  cells: fc.constant(["a"]),
+  cells: fc.constant<string[]>(["a"]),
+  steps: fc.constant<Step[]>([]),
   work: fc.integer({ min: 1, max: 4 }),
   burner: fc.boolean(),
   wait: fc.oneof(fc.constant(0), fc.integer({ min: 1, max: 6 })),

@@ -1,6 +1,6 @@
 /** What hands and burner do for a tube, and that whole tests take as long as they are planned for (tests/reference/bench-times.json). */
 import { describe, expect, test } from "vitest";
-import { QUARTERS } from "../../../../src/engine/planning/order-of-work/bench-work.ts";
+import { QUARTERS } from "../../../../src/engine/planning/order-of-work/quarter-minutes.ts";
 import { tubeWorkOf } from "../../../../src/engine/planning/order-of-work/tube-work.ts";
 import times from "../../../reference/bench-times.json" with { type: "json" };
 import { planned } from "../small-procedure.ts";
