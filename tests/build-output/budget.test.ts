@@ -28,11 +28,11 @@ test("the engine in its worker stays within its budget", () => {
   expect(weight.desk).toBeLessThanOrEqual(ENGINE_BUDGET.desk);
 });
 
-test("a page of curves loads no more than a walkthrough before it is touched", () => {
+test.each(["curves", "order"])("a page of %s loads no more than a walkthrough before it is touched", (name) => {
   const site = builtSite();
-  const curves = site.pages.filter(({ file }) => /^practicals\/[^/]+\/curves\/index\.html$/.test(file));
-  expect(curves.length).toBeGreaterThan(0);
-  for (const page of curves) {
+  const pages = site.pages.filter(({ file }) => new RegExp(`^practicals/[^/]+/${name}/index\\.html$`).test(file));
+  expect(pages.length).toBeGreaterThan(0);
+  for (const page of pages) {
     const weight = weigh(site, page);
     expect.soft(weight.total, page.file).toBeLessThanOrEqual(BUDGET.total);
     expect.soft(weight.javaScript, page.file).toBeLessThanOrEqual(BUDGET.javaScript);

@@ -23,10 +23,17 @@ interface Props {
   allowed: number;
 }
 
+/** As a practical's own time: practical.ts. */
+const SHORTEST = 5;
+const LONGEST = 300;
+
 const KINDS: readonly Rinsed[] = ["test-tube", "boiling tube"];
 
 export default function OrderOfWork({ work, letters, words, allowed }: Props) {
   const awake = useAwake();
+  const [time, setTime] = useState(String(allowed));
+  const minutesAllowed = Number(time);
+  const sensible = minutesAllowed >= SHORTEST && minutesAllowed <= LONGEST;
   const [people, setPeople] = useState(1);
   const [burners, setBurners] = useState(1);
   const [partsInOrder, keepOrder] = useState(true);
@@ -86,6 +93,19 @@ export default function OrderOfWork({ work, letters, words, allowed }: Props) {
           );
         })}
         <label>
+          Minutes allowed:{" "}
+          <input
+            type="number"
+            autocomplete="off"
+            min={SHORTEST}
+            max={LONGEST}
+            disabled={!awake}
+            value={time}
+            aria-invalid={!sensible}
+            onInput={(event) => setTime(event.currentTarget.value)}
+          />
+        </label>
+        <label>
           <input
             type="checkbox"
             autocomplete="off"
@@ -96,7 +116,11 @@ export default function OrderOfWork({ work, letters, words, allowed }: Props) {
           Parts may change places
         </label>
       </div>
-      <p aria-live="polite">{wordWhole(order, allowed)}</p>
+      <p aria-live="polite">
+        {sensible
+          ? wordWhole(order, minutesAllowed)
+          : `Minutes allowed: expected a number from ${SHORTEST} to ${LONGEST}.`}
+      </p>
       <Timeline of={order} blocks={blocks} words={words} />
       <p class="small soft">
         Each test ends with its line of the record. Filled bars need the burner. A dotted line at the side: a tube

@@ -1,0 +1,32 @@
+/** The sheets that are printed: one side where one side is promised, nothing to click, no row broken over two pages. */
+import { expect, test } from "vitest";
+import { builtSite } from "../build-output/pages.ts";
+import { openPage } from "./setup/open-page.ts";
+
+const sheets = builtSite().pages.flatMap(
+  ({ file }) => file.match(/^practicals\/[^/]+\/sheets\/[^/]+\/(?=index\.html$)/)?.[0] ?? [],
+);
+
+test("every practical has its four sheets", () => {
+  expect(sheets.length).toBeGreaterThanOrEqual(8);
+  expect(sheets.length % 4).toBe(0);
+});
+
+test.each(sheets)("/%s prints", async (path) => {
+  const { page } = await openPage(path);
+  const paper = (await page.pdf({ preferCSSPageSize: true })).toString("latin1");
+  const sides = paper.match(/\/Type\s*\/Page\b(?!s)/g)?.length ?? 0;
+  expect(sides).toBeGreaterThan(0);
+  // A record or a mark sheet is as long as its paper; a card is one side, whatever the paper.
+  if (path.includes("bench-card")) expect(sides).toBe(1);
+  await page.emulateMedia({ media: "print" });
+  expect(await page.getByRole("navigation").count()).toBe(0);
+  expect(await page.getByRole("link", { name: "Back to the walkthrough" }).isVisible()).toBe(false);
+  const whole = await page
+    .locator("tr, .cut li")
+    .evaluateAll((all) => all.every((one) => getComputedStyle(one).breakInside === "avoid"));
+  expect(whole).toBe(true);
+  // 180 mm between the margins, at 96 dots to the inch.
+  await page.setViewportSize({ width: 680, height: 1000 });
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(680);
+});
