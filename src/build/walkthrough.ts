@@ -16,18 +16,20 @@ import type { NamedGate, Walkthrough } from "./walkthrough.types.ts";
 export type { NamedGate, Walkthrough } from "./walkthrough.types.ts";
 
 const predictor = createPredictor(createSolver());
-/** Several pages are made from one practical. */
+/** Worked out once for each practical, though several of its pages ask; each page gets a copy of its own, so the text is the key. */
 const known = new Map<string, Walkthrough>();
 
-/** Predicts, deduces and plans, once. Throws what the engine throws for a procedure it cannot carry out; the content check words that. */
+/** Predicts, deduces and plans. Throws what the engine throws for a procedure it cannot carry out; the content check words that. */
 export function walkthrough(practical: Practical): Walkthrough {
   const key = JSON.stringify(practical);
-  const before = known.get(key) ?? workedOut(practical);
-  known.set(key, before);
-  return before;
+  const before = known.get(key);
+  if (before) return before;
+  const one = workOut(practical);
+  known.set(key, one);
+  return one;
 }
 
-function workedOut(practical: Practical): Walkthrough {
+function workOut(practical: Practical): Walkthrough {
   const { table, predictions, borders } = tabulate(practical, predictor, phrase);
   const record = recordInTable(table, practical.record, phrase);
   const answers = Object.fromEntries(practical.samples.map(({ label, salt }) => [label, salt]));

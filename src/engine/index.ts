@@ -10,6 +10,7 @@
  * - `purposes(table)`: what each test is for.
  * - `planBench(practical, table, tubes)`: tubes, fill marks (cm3 and mm), reagents, papers, gases, cautions.
  * - `orderOfWork(practical, hands)`: who does what when, in minutes, with the proof that nothing is shorter.
+ * - `prepareClass(practical, plan, size, solve)`: solutions, bottles, labels, store, waste and hazards for so many groups.
  * - `phrase(observation)`: an observation in the words of the trade.
  *
  * Each function's own comment tells its errors and the source of its method. Islands import the single room they need instead of this
@@ -28,6 +29,7 @@ export { purposes } from "./deduction/purposes.ts";
 export { createSolver } from "./equilibrium/solve.ts";
 export type { BenchPlan } from "./planning/bench-plan.ts";
 export { type OrderOfWork, orderOfWork } from "./planning/order-of-work/order-of-work.ts";
+export { prepareClass } from "./planning/class/prepare-class.ts";
 export { planBench } from "./planning/plan-bench.ts";
 export { readPractical } from "./practical/faults.ts";
 export { type Practical, practical } from "./practical.ts";

@@ -123,7 +123,6 @@ export const reagents: readonly Reagent[] = [
     hazardCodes: ["Eye Dam. 1 H318", "Skin Irrit. 2 H315"],
     limits: ["3.4 % at 2 mol/dm3: by the general limits damaging to eyes from 3 %, irritating from 1 % (0.6 mol/dm3)", "a school sheet calls it low hazard below 3 mol/dm3 and corrosive from 6 mol/dm3"],
     firstAid: "corrosive", waste: "drain",
-    notes: ["The two limits disagree; the stricter one is given here."],
     sources: ["BP-IA", "SSS30", "CLP", "CAIE-PLAN"], status: "school limits read; the classes and the general limits from memory", confirm: true,
   },
   {

@@ -54,8 +54,7 @@ const rows: readonly Row[] = [
   { name: "potassium sulfate", formula: "K2SO4", ions: { "K+": 2, "SO4^2-": 1 }, appearance: "white crystals", concentration: 0.1,
     hazard: "Low hazard.", waste: "drain", sources: ["CLP", "SSSX"], confirm: true },
   { name: "sodium sulfite", formula: "Na2SO3", ions: { "Na+": 2, "SO3^2-": 1 }, appearance: "white powder", concentration: 0.1,
-    hazard: "Low hazard itself. Acid sets free sulfur dioxide, which is toxic and can bring on an asthma attack.", waste: "drain",
-    note: "Make it up the same day: air turns it to sulfate, and the barium test then misleads.", sources: ["CLP", "SSSX"], confirm: true },
+    hazard: "Low hazard itself. Acid sets free sulfur dioxide, which is toxic and can bring on an asthma attack.", waste: "drain", sources: ["CLP", "SSSX"], confirm: true },
   { name: "sodium thiosulfate pentahydrate", formula: "Na2S2O3*5H2O", ions: { "Na+": 2, "S2O3^2-": 1 }, appearance: "colourless crystals", concentration: 0.1,
     hazard: "Low hazard itself. Acid sets free sulfur dioxide, which is toxic and can bring on an asthma attack.", waste: "drain", sources: ["CLP", "SSSX"], confirm: true },
   { name: "sodium carbonate, anhydrous", formula: "Na2CO3", ions: { "Na+": 2, "CO3^2-": 1 }, appearance: "white powder", concentration: 0.2,
@@ -118,8 +117,7 @@ const rows: readonly Row[] = [
 
   // Zinc
   { name: "zinc sulfate heptahydrate", formula: "ZnSO4*7H2O", ions: { "Zn^2+": 1, "SO4^2-": 1 }, appearance: "colourless crystals", concentration: 0.1,
-    hazard: "The solid damages eyes and is harmful if swallowed. Treat solutions from 0.19 mol/dm3 as damaging to eyes.", waste: "copper or zinc",
-    note: "An older sheet puts the limit at 0.4 mol/dm3; the general 3 % rule puts it near 0.19 mol/dm3.", sources: ["SSS49", "CLP"], confirm: true },
+    hazard: "The solid damages eyes and is harmful if swallowed. Treat solutions from 0.19 mol/dm3 as damaging to eyes.", waste: "copper or zinc", sources: ["SSS49", "CLP"], confirm: true },
   { name: "zinc chloride", formula: "ZnCl2", ions: { "Zn^2+": 1, "Cl-": 2 }, appearance: "white solid that turns damp in air", concentration: 0.2,
     hazard: "The solid burns skin; solutions burn from 0.7 and irritate from 0.3 mol/dm3.", waste: "copper or zinc", sources: ["SSS49", "CLP"], confirm: true },
   { name: "zinc nitrate hexahydrate", formula: "Zn(NO3)2*6H2O", ions: { "Zn^2+": 1, "NO3-": 2 }, appearance: "colourless crystals that turn damp in air", concentration: 0.2,
@@ -144,11 +142,11 @@ const rows: readonly Row[] = [
 
   // Iron
   { name: "iron(II) sulfate heptahydrate", formula: "FeSO4*7H2O", ions: { "Fe^2+": 1, "SO4^2-": 1 }, appearance: "pale green crystals", concentration: 0.1,
-    hazard: "The solid is harmful if swallowed and irritates skin and eyes.", waste: "drain", note: "Make it up the same day in boiled, cooled water: air turns it to iron(III).", sources: ["CLP", "SSSX"], confirm: true },
+    hazard: "The solid is harmful if swallowed and irritates skin and eyes.", waste: "drain", sources: ["CLP", "SSSX"], confirm: true },
   { name: "ammonium iron(II) sulfate hexahydrate", formula: "(NH4)2Fe(SO4)2*6H2O", ions: { "NH4+": 2, "Fe^2+": 1, "SO4^2-": 2 }, appearance: "pale blue-green crystals", concentration: 0.1,
     hazard: "The solid irritates skin and eyes.", waste: "drain", note: "Keeps better than iron(II) sulfate; also gives the test for ammonium.", sources: ["SUPPLIER"], confirm: true },
   { name: "iron(II) chloride tetrahydrate", formula: "FeCl2*4H2O", ions: { "Fe^2+": 1, "Cl-": 2 }, appearance: "pale green crystals", concentration: 0.1,
-    hazard: "The solid damages eyes and is harmful if swallowed.", waste: "drain", note: "Make it up the same day in boiled, cooled water: air turns it to iron(III).", sources: ["SUPPLIER"], confirm: true },
+    hazard: "The solid damages eyes and is harmful if swallowed.", waste: "drain", sources: ["SUPPLIER"], confirm: true },
   { name: "iron(III) chloride hexahydrate", formula: "FeCl3*6H2O", ions: { "Fe^3+": 1, "Cl-": 3 }, appearance: "yellow-brown lumps that turn damp in air", concentration: 0.1,
     hazard: "The solid damages eyes and is harmful if swallowed; solutions irritate from about 0.2 mol/dm3.", waste: "drain", sources: ["SUPPLIER"], confirm: true },
   { name: "iron(III) nitrate nonahydrate", formula: "Fe(NO3)3*9H2O", ions: { "Fe^3+": 1, "NO3-": 3 }, appearance: "pale violet crystals", concentration: 0.1,

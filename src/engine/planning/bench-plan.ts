@@ -1,5 +1,6 @@
 /** The bench as it must stand before the first test: the shapes only. */
 import type { TubeSize } from "../constants/glassware.ts";
+import type { Waste } from "../constants/reagents.ts";
 
 /** A kind of glassware with the sizes that decide depths. */
 export type { TubeSize } from "../constants/glassware.ts";
@@ -33,6 +34,8 @@ export interface PlannedReagent {
   id: string;
   name: string;
   concentration?: string;
+  /** The same as a number. */
+  molPerDm3?: number;
   /** Used in all, cm3. */
   neededCm3: number;
   /** Set out, cm3: with the stated margin, rounded up. */
@@ -42,12 +45,21 @@ export interface PlannedReagent {
   cautions: string[];
 }
 
+/** How much of a sample in one form: cm3 of a solution, g of a solid. */
+export interface SampleForm {
+  of: "solution" | "solid";
+  needed: number;
+  setOut: number;
+}
+
 /** What becomes of some tubes when all is seen. */
 export interface WasteRow {
   /** Labels of the tubes: "P a". */
   tubes: string[];
-  /** "bottle marked LEAD"; absent for what goes into the sink. */
+  /** "lead waste bottle"; absent for what goes into the sink. */
   bottle?: string;
+  /** The kinds of waste in it, that of the bottle first; empty for the sink. */
+  kinds: Waste[];
   /** What is done, in one or two sentences. */
   how: string;
 }
@@ -56,9 +68,12 @@ export interface BenchPlan {
   tubes: PlannedTube[];
   reagents: PlannedReagent[];
   /** Volume of each sample solution used, cm3, or mass of solid, g, with what to set out. */
-  samples: { sample: string; needed: string; setOut: string }[];
-  /** Liquids that no step adds but that stand on the bench: limewater, the acid for the wire; used and set out, cm3. */
-  besides: { what: string; neededCm3: number; setOutCm3: number; because: string }[];
+  samples: { sample: string; needed: string; setOut: string; forms: SampleForm[] }[];
+  /**
+   * Liquids that no step adds but that stand on the bench: limewater, the acid for the wire; used and set out, cm3. `id`: of the reagent, or
+   * of the stock where it is used as bought.
+   */
+  besides: { id: string; what: string; neededCm3: number; setOutCm3: number; because: string }[];
   /** Papers, splints, limewater, burner: what, how many, and what to do with them first. */
   extras: { what: string; count: number; prepare?: string; because: string }[];
   /** Steps whose gas could harm: gas and the salts it would come from. */

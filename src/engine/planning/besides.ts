@@ -4,22 +4,28 @@ import type { BenchPlan } from "./bench-plan.ts";
 import { DELIVERY, type GasKit, type GasTestCount } from "./gas-plan.ts";
 import { setOutOfReagent, tidy, volumeOfDrops } from "./portions.ts";
 
+const LIMEWATER = "Ca(OH)2(aq)";
+
 interface Needs {
   gasTests: readonly GasTestCount[];
   flameTests: number;
 }
 
-/** What a paper or a rod is wetted with, a drop each time. */
-const WETS: Partial<Record<GasKit, string>> = {
-  "acidified manganate(VII) paper": "acidified potassium manganate(VII), for paper",
-  "acidified dichromate(VI) paper": "acidified potassium dichromate(VI), for paper",
-  "rod with hydrochloric acid": "concentrated hydrochloric acid, for the rod, with your teacher",
-  "rod with ammonia": "concentrated ammonia, for the rod, with your teacher",
+/** What a paper or a rod is wetted with, a drop each time: words, and id of the reagent or the stock. */
+const WETS: Partial<Record<GasKit, readonly [what: string, id: string]>> = {
+  "acidified manganate(VII) paper": ["acidified potassium manganate(VII), for paper", "acidified KMnO4(aq)"],
+  "acidified dichromate(VI) paper": ["acidified potassium dichromate(VI), for paper", "acidified K2Cr2O7(aq)"],
+  "rod with hydrochloric acid": [
+    "concentrated hydrochloric acid, for the rod, with your teacher",
+    "concentrated hydrochloric acid",
+  ],
+  "rod with ammonia": ["concentrated ammonia, for the rod, with your teacher", "880 ammonia"],
 };
 
 /** With what is used, cm3, and what is set out by the same rule as for reagents. */
 export function besidesFor({ gasTests, flameTests }: Needs): BenchPlan["besides"] {
-  const row = (what: string, neededCm3: number, because: string) => ({
+  const row = (id: string, what: string, neededCm3: number, because: string) => ({
+    id,
     what,
     neededCm3,
     setOutCm3: setOutOfReagent(neededCm3),
@@ -28,14 +34,17 @@ export function besidesFor({ gasTests, flameTests }: Needs): BenchPlan["besides"
   const rows = gasTests.flatMap(({ test, count, asked, because }) => {
     const inCase = asked ? "" : ", in case";
     if (test === DELIVERY) {
-      return [row("limewater, to lead a gas through", tidy(count * BENCH_PRACTICE.limewaterLed.value), because)];
+      const cm3 = tidy(count * BENCH_PRACTICE.limewaterLed.value);
+      return [row(LIMEWATER, "limewater, to lead a gas through", cm3, because)];
     }
-    if (test === "limewater") return [row(`limewater${inCase}`, tidy(count * BENCH_PRACTICE.limewater.value), because)];
+    if (test === "limewater") {
+      return [row(LIMEWATER, `limewater${inCase}`, tidy(count * BENCH_PRACTICE.limewater.value), because)];
+    }
     const wets = WETS[test];
-    return wets ? [row(`${wets}${inCase}`, volumeOfDrops(count), because)] : [];
+    return wets ? [row(wets[1], `${wets[0]}${inCase}`, volumeOfDrops(count), because)] : [];
   });
   if (flameTests > 0) {
-    rows.push(row("dilute hydrochloric acid, for the wire", BENCH_PRACTICE.wireAcid.value, "flame test"));
+    rows.push(row("HCl(aq)", "dilute hydrochloric acid, for the wire", BENCH_PRACTICE.wireAcid.value, "flame test"));
   }
   return rows;
 }

@@ -41,7 +41,7 @@ export function planReagents(uses: readonly ReagentUse[]): PlannedReagent[] {
     return {
       id: reagent.id,
       name: reagent.name,
-      ...(strength !== null && { concentration: `${strength} mol/dm3` }),
+      ...(strength !== null && { concentration: `${strength} mol/dm3`, molPerDm3: strength }),
       neededCm3,
       setOutCm3: neededCm3 > 0 ? setOutOfReagent(neededCm3) : 0,
       ...(pieces > 0 && { pieces: Math.ceil(withSpare(pieces)) }),
@@ -64,7 +64,7 @@ export function reagentCautions(uses: readonly Pick<ReagentUse, "id" | "molPerDm
 }
 
 /** The hazards are told for the usual strength. A weaker one keeps them, a stronger one adds the limits that decide. */
-function hazardsAt(reagent: Reagent, strength: number | null): string[] {
+export function hazardsAt(reagent: Reagent, strength: number | null): string[] {
   const usual = reagent.concentration;
   if (strength === null || usual === null || strength <= usual) return [...reagent.hazards];
   const limits = reagent.limits.length > 0 ? ` Limits: ${reagent.limits.join("; ")}.` : "";

@@ -1,4 +1,5 @@
 /** How much of each sample the tests use, and how much to set out so that a third stays back. */
+import type { SampleForm } from "./bench-plan.ts";
 import { printed, setOutOfSample, tidy } from "./portions.ts";
 import type { TubePlan } from "./tube-plan.ts";
 
@@ -8,20 +9,24 @@ import type { TubePlan } from "./tube-plan.ts";
 export function sampleAmounts(plans: readonly Pick<TubePlan, "solutionCm3" | "solidG">[]): {
   needed: string;
   setOut: string;
+  forms: SampleForm[];
 } {
   const sum = (one: "solutionCm3" | "solidG") => tidy(plans.reduce((total, plan) => total + plan[one], 0));
   const forms = [
     { needed: sum("solutionCm3"), unit: "cm3", of: "solution" as const },
     { needed: sum("solidG"), unit: "g", of: "solid" as const },
-  ].filter(({ needed }) => needed > 0);
-  if (forms.length === 0) return { needed: "none", setOut: "none" };
+  ]
+    .filter(({ needed }) => needed > 0)
+    .map((form) => ({ ...form, setOut: setOutOfSample(form.needed, form.of) }));
   return {
-    needed: forms.map(({ needed, unit, of }) => `${printed(needed)} ${unit} of ${of}`).join(" and "),
-    setOut: forms
-      .map(({ needed, unit, of }) => {
-        const setOut = setOutOfSample(needed, of);
-        return `${printed(setOut)} ${unit} of ${of}, ${printed(setOut - needed)} ${unit} of it kept back`;
-      })
-      .join("; "),
+    needed: forms.map(({ needed, unit, of }) => `${printed(needed)} ${unit} of ${of}`).join(" and ") || "none",
+    setOut:
+      forms
+        .map(
+          ({ needed, setOut, unit, of }) =>
+            `${printed(setOut)} ${unit} of ${of}, ${printed(setOut - needed)} ${unit} of it kept back`,
+        )
+        .join("; ") || "none",
+    forms: forms.map(({ of, needed, setOut }) => ({ of, needed, setOut })),
   };
 }

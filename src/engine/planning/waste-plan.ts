@@ -60,12 +60,13 @@ export function wasteRows(groups: readonly Emptied[]): WasteRow[] {
   const takesSilver = (bottle: Waste) =>
     bottle !== "silver" && groups.some(({ kinds }) => kinds[0] === bottle && kinds.includes("silver"));
   return groups.map(({ kinds: [first, ...others], tubes, drain }) => {
-    if (!first) return { tubes, how: drain ? wastes.drain : SINK };
-    if (first === "solid") return { tubes, bottle: "solid waste", how: "Wet, into the solid waste, not the sink." };
+    if (!first) return { tubes, kinds: [], how: drain ? wastes.drain : SINK };
+    if (first === "solid")
+      return { tubes, kinds: [first], bottle: "solid waste", how: "Wet, into the solid waste, not the sink." };
     const label = others.length > 0 ? [`May also hold ${others.join(" and ")}: write it on the bottle.`] : [];
     const how = [wastes[first], ...label, ...others.flatMap((other) => ALSO[other] ?? [])];
     if (takesSilver(first)) how.push(BESIDE_SILVER);
-    return { tubes, bottle: bottleOf(first), how: how.join(" ") };
+    return { tubes, kinds: [first, ...others], bottle: bottleOf(first), how: how.join(" ") };
   });
 }
 

@@ -45,7 +45,13 @@ describe("gases", () => {
       because: "delivery tube into limewater: asked for in a",
     });
     expect(cold.besides).toEqual([
-      { what: "limewater, to lead a gas through", neededCm3: 6, setOutCm3: 9, because: "asked for in a" },
+      {
+        id: "Ca(OH)2(aq)",
+        what: "limewater, to lead a gas through",
+        neededCm3: 6,
+        setOutCm3: 9,
+        because: "asked for in a",
+      },
     ]);
     expect(of([...acid, { ...lead, at: "0.01 mol/dm3" }]).besides[0].because).toBe("asked for in a (0.01 mol/dm3)");
     expect(cold.checks.join()).toContain("Limewater and delivery tubes for the gases");

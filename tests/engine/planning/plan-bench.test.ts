@@ -110,7 +110,11 @@ describe("two samples, three parts", () => {
 
   test("samples used and set out, a third kept back", () => {
     // Three parts of 1 cm3 are two thirds of 4.5 cm3.
-    const each = { needed: "3 cm3 of solution", setOut: "4.5 cm3 of solution, 1.5 cm3 of it kept back" };
+    const each = {
+      needed: "3 cm3 of solution",
+      setOut: "4.5 cm3 of solution, 1.5 cm3 of it kept back",
+      forms: [{ of: "solution", needed: 3, setOut: 4.5 }],
+    };
     expect(plan.samples).toEqual([
       { sample: "P", ...each },
       { sample: "Q", ...each },

@@ -42,7 +42,12 @@ describe("filling of heated tubes", () => {
     expect(warnings).toEqual([]);
     // 0.5 / (2/3) = 0.75 g, up to the next 0.1 g
     expect(samples).toEqual([
-      { sample: "P", needed: "0.5 g of solid", setOut: "0.8 g of solid, 0.3 g of it kept back" },
+      {
+        sample: "P",
+        needed: "0.5 g of solid",
+        setOut: "0.8 g of solid, 0.3 g of it kept back",
+        forms: [{ of: "solid", needed: 0.5, setOut: 0.8 }],
+      },
     ]);
     expect(plan([{ take: "5 g" }, { heat: "gently" }], solid).warnings[0]).toContain("5 g of solid fills about 5 cm3");
   });

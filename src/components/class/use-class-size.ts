@@ -1,0 +1,44 @@
+/** The class a reader is choosing: what is typed, what of it can be read, and the address that shows it again. */
+import { useEffect, useState } from "preact/hooks";
+import { type ClassEntry, type ClassSize, readEntry } from "../../engine/planning/class/class-size.ts";
+import { capital } from "../capital.ts";
+import { entriesOf, fromAddress, toAddress } from "./class-address.ts";
+
+export type Typed = Partial<Record<ClassEntry, string>>;
+
+export interface ClassSizeState {
+  typed: Typed;
+  /** The last class that could be read. */
+  size: ClassSize;
+  /** What could not, in sentences. */
+  faults: string[];
+  type(entry: ClassEntry, text: string): void;
+}
+
+const asTyped = (size: ClassSize): Typed =>
+  Object.fromEntries(entriesOf(size).map((entry) => [entry, String(size[entry])]));
+
+export function useClassSize(own: ClassSize): ClassSizeState {
+  const [{ typed, size, faults }, set] = useState({ typed: asTyped(own), size: own, faults: [] as string[] });
+
+  useEffect(() => {
+    const found = fromAddress(location.search, own);
+    if (found.faults.length > 0 || toAddress(found.size, own) !== "") set({ ...found, typed: asTyped(found.size) });
+  }, []);
+
+  const type = (entry: ClassEntry, text: string) => {
+    const next = { ...typed, [entry]: text };
+    const read = entriesOf(own).map((one) => ({ one, value: readEntry(one, next[one] ?? "") }));
+    const wrong = read.flatMap(({ value }) => (typeof value === "number" ? [] : [`${capital(value.fault)}.`]));
+    const chosen = { ...size };
+    for (const { one, value } of read) if (typeof value === "number") chosen[one] = value;
+    set({ typed: next, size: chosen, faults: wrong });
+    const search = toAddress(chosen, own, location.search);
+    try {
+      history.replaceState(history.state, "", `${location.pathname}${search && `?${search}`}${location.hash}`);
+    } catch {
+      // Some browsers refuse after many changes in a short time; the next change writes the address again.
+    }
+  };
+  return { typed, size, faults, type };
+}

@@ -1,0 +1,55 @@
+/** What one group leaves in each waste bottle, and what of it the class cannot know. */
+
+import { contentNamed } from "../../bench/contents.ts";
+import { SAMPLE_CAUTIONS } from "../../constants/bench-cautions.ts";
+import type { Waste } from "../../constants/reagents.ts";
+import type { Practical } from "../../practical.ts";
+import type { BenchPlan, PlannedTube } from "../bench-plan.ts";
+import { tidy } from "../portions.ts";
+import { reagentOf } from "../reagent-plan.ts";
+import { stepsOf } from "../tube-choice.ts";
+import type { WasteNeed } from "./supply.ts";
+
+/** Most liquid the tube ever holds, cm3. A residue or filtrate came out of a tube that is counted itself. */
+const heldBy = ({ label, marks }: PlannedTube): number =>
+  / (filtrate|residue)$/.test(label) ? 0 : Math.max(0, ...marks.map(({ cm3 }) => cm3));
+
+/** The collected kinds that really get into a tube: by the sample's own salt, and by what the part adds. */
+function trulyIn({ sample, part }: PlannedTube, { samples, parts }: Pick<Practical, "samples" | "parts">): Waste[] {
+  const salt = samples.find(({ label }) => label === sample)?.salt ?? "";
+  const ions = contentNamed(salt)?.cations ?? [];
+  const steps = parts.filter(({ label }) => label === part).flatMap(stepsOf);
+  return [
+    ...ions.flatMap((ion) => SAMPLE_CAUTIONS[ion]?.waste ?? []),
+    ...steps.flatMap((step) => (step.do === "add" ? reagentOf(step.reagent).waste : [])),
+  ];
+}
+
+const list = (kinds: readonly string[]): string => kinds.join(", ").replace(/, ([^,]*)$/, " and $1");
+
+/** The bench plan's waste, bottle by bottle: rows that end in one bottle are added up. */
+export function wasteNeeds(practical: Pick<Practical, "samples" | "parts">, plan: BenchPlan): WasteNeed[] {
+  const bottles = new Map<string, WasteNeed & { kinds: Set<Waste>; real: Set<Waste> }>();
+  for (const { tubes: labels, bottle = "waste beaker", kinds, how } of plan.waste) {
+    const tubes = plan.tubes.filter(({ label }) => labels.includes(label));
+    const need = bottles.get(bottle) ?? {
+      bottle,
+      cm3: 0,
+      how,
+      collected: kinds.length > 0,
+      kinds: new Set(),
+      real: new Set(),
+    };
+    need.cm3 = tidy(need.cm3 + tubes.reduce((sum, tube) => sum + heldBy(tube), 0));
+    for (const kind of kinds) need.kinds.add(kind);
+    for (const tube of tubes) for (const kind of trulyIn(tube, practical)) need.real.add(kind);
+    bottles.set(bottle, need);
+  }
+  return [...bottles.values()].map(({ kinds, real, ...need }) => {
+    const absent = [...kinds].filter((kind) => !real.has(kind));
+    const present = [...kinds].filter((kind) => real.has(kind));
+    if (need.cm3 === 0 || absent.length === 0) return need;
+    const truly = `In truth no ${list(absent)} gets there: the paper offers it, so the bottle stands there all the same.`;
+    return { ...need, truly: present.length > 0 ? `${truly} It does hold ${list(present)}.` : truly };
+  });
+}

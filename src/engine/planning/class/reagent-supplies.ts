@@ -1,0 +1,72 @@
+/** The reagents of a class: those the steps add, and the liquids that stand beside them, one bottle for each strength. */
+import { makings, type SourcedNote } from "../../constants/preparation.ts";
+import { type Reagent, reagents } from "../../constants/reagents.ts";
+import type { Solver } from "../../equilibrium/solve.ts";
+import type { BenchPlan } from "../bench-plan.ts";
+import { tidy } from "../portions.ts";
+import { reagentOf } from "../reagent-plan.ts";
+import { reagentTooStrong } from "./can-dissolve.ts";
+import { reagentRecipe } from "./recipe.ts";
+import type { Supply } from "./supply.ts";
+
+/** A reagent at a strength, with what one group uses of it, cm3. */
+interface Use {
+  id: string;
+  molPerDm3: number | null;
+  cm3: number;
+}
+
+const REAGENT_LIST = "reagent list, from memory";
+
+const isReagent = (id: string): boolean => reagents.some((one) => one.id === id);
+
+/** Every bottle of a reagent, in the order of first use; what is used of one bottle in two ways is added up. */
+export function reagentUses(plan: Pick<BenchPlan, "reagents" | "besides">): Use[] {
+  const uses: Use[] = [
+    ...plan.reagents
+      .filter(({ neededCm3 }) => neededCm3 > 0)
+      .map(({ id, molPerDm3, neededCm3 }) => ({ id, molPerDm3: molPerDm3 ?? null, cm3: neededCm3 })),
+    ...plan.besides
+      .filter(({ id }) => isReagent(id))
+      .map(({ id, neededCm3 }) => ({ id, molPerDm3: reagentOf(id).concentration, cm3: neededCm3 })),
+  ];
+  const bottles = new Map<string, Use>();
+  for (const use of uses) {
+    const key = `${use.id} ${use.molPerDm3}`;
+    const before = bottles.get(key);
+    bottles.set(key, before ? { ...before, cm3: tidy(before.cm3 + use.cm3) } : use);
+  }
+  return [...bottles.values()];
+}
+
+/** What is used as bought and stays with the teacher: concentrated acid and ammonia for a rod. */
+export const withTeacher = (plan: Pick<BenchPlan, "besides">): string[] =>
+  plan.besides.filter(({ id }) => !isReagent(id)).map(({ what, because }) => `${what} (${because})`);
+
+/** "aqueous silver nitrate, 0.05 mol/dm3"; the name alone where strength has no meaning or is that of a saturated solution. */
+export const bottleLabel = ({ id, name, concentration }: Reagent, molPerDm3: number | null): string =>
+  molPerDm3 === null || (makings[id]?.grams && molPerDm3 === concentration) ? name : `${name}, ${molPerDm3} mol/dm3`;
+
+export function reagentSupplies(
+  plan: Pick<BenchPlan, "reagents" | "besides">,
+  solve: Solver,
+): { supplies: Supply[]; faults: string[] } {
+  const faults: string[] = [];
+  const supplies = reagentUses(plan).map(({ id, molPerDm3, cm3 }): Supply => {
+    const reagent = reagentOf(id);
+    const fault = reagentTooStrong(reagent, molPerDm3, solve);
+    if (fault) faults.push(`Reagent ${reagent.name}: ${fault}. Take a weaker solution.`);
+    const notes = (reagent.notes ?? []).map((text): SourcedNote => ({ text, source: REAGENT_LIST }));
+    const label = bottleLabel(reagent, molPerDm3);
+    return {
+      kind: "reagent",
+      label,
+      content: label,
+      of: "solution",
+      used: cm3,
+      recipe: reagentRecipe(reagent, molPerDm3),
+      notes,
+    };
+  });
+  return { supplies, faults };
+}

@@ -1,0 +1,95 @@
+/** How a solution is made up: what is weighed or measured for each dm3, and in what manner. */
+import { makings } from "../../constants/preparation.ts";
+import type { Reagent } from "../../constants/reagents.ts";
+import { type Stock, stocks } from "../../constants/stocks.ts";
+import { bottleNamed, bottlesOf, weighed } from "./store-bottles.ts";
+import type { Choice, Ingredient, Recipe } from "./supply.ts";
+
+const DISSOLVE = "Dissolve in deionised water, stirring, and make up.";
+const MEASURE = "Measure it into most of the water, stirring, and make up.";
+
+/** The stock with this id. Throws a RangeError that names the ids there are. */
+export function stockOf(id: string): Stock {
+  const stock = stocks.find((one) => one.id === id);
+  if (stock) return stock;
+  throw new RangeError(`class sheet, stocks: found "${id}", expected one of ${stocks.map((one) => one.id).join(", ")}`);
+}
+
+/**
+ * A stock as what is measured of it.
+ *
+ * @param molPerDm3 of the solution to be made
+ * @example measured(stockOf("880 ammonia"), 1).perDm3 // 56 cm3
+ */
+export const measured = ({ name, cm3PerMol, care, source }: Stock, molPerDm3: number): Choice => ({
+  what: name,
+  perDm3: molPerDm3 * cm3PerMol,
+  unit: "cm3",
+  care,
+  source,
+});
+
+/**
+ * The volume of a stronger solution that holds what a weaker one needs, cm3.
+ *
+ * @param cm3 of the weaker solution; both strengths in mol/dm3
+ * @throws RangeError when the stronger is not the stronger
+ * @example dilution(1, 0.4, 500) // 200
+ */
+export function dilution(stronger: number, weaker: number, cm3: number): number {
+  if (stronger >= weaker && weaker > 0) return (weaker * cm3) / stronger;
+  throw new RangeError(
+    `class sheet, dilution: found ${weaker} mol/dm3 from ${stronger} mol/dm3, expected a weaker solution from a stronger; take a stronger stock`,
+  );
+}
+
+/** A salt in solution, as a sample: every bottle of it that a store may have. Of a mixture (salts joined by " + "), each at the strength. */
+export function saltRecipe(salt: string, molPerDm3: number): Recipe {
+  const ingredients = salt
+    .split(" + ")
+    .map((one): Ingredient => bottlesOf(one.trim()).map((bottle) => weighed(bottle, molPerDm3)));
+  return { ingredients, method: DISSOLVE };
+}
+
+/**
+ * A reagent at a strength, mol/dm3; null where strength has no meaning.
+ *
+ * @throws RangeError for a strength at or above that of the stock
+ */
+export function reagentRecipe(reagent: Reagent, molPerDm3: number | null): Recipe {
+  const making = makings[reagent.id];
+  if (making?.ready) return { ingredients: [], method: making.method ?? "Bought ready made." };
+  const acid = reagent.sulfuricAcid ? [[measured(stockOf("dilute sulfuric acid"), reagent.sulfuricAcid)]] : [];
+  return {
+    ingredients: [...solute(reagent, molPerDm3), ...acid],
+    method: making?.method ?? (making?.stocks ? MEASURE : DISSOLVE),
+  };
+}
+
+function solute(reagent: Reagent, molPerDm3: number | null): Ingredient[] {
+  const making = makings[reagent.id];
+  if (making?.grams) {
+    const full = reagent.concentration;
+    const part = molPerDm3 !== null && full !== null ? molPerDm3 / full : 1;
+    return making.grams.map(({ what, perDm3 }) => [{ what, perDm3: perDm3 * part, unit: "g" }]);
+  }
+  if (molPerDm3 === null) return [];
+  if (making?.stocks) {
+    return [
+      making.stocks.map((id) => {
+        const stock = stockOf(id);
+        const strongest = 1000 / stock.cm3PerMol;
+        if (molPerDm3 < strongest) return measured(stock, molPerDm3);
+        throw new RangeError(
+          `class sheet, ${reagent.name}: found ${molPerDm3} mol/dm3, expected less than the ${strongest.toPrecision(3)} mol/dm3 of ${stock.name}; use a weaker reagent`,
+        );
+      }),
+    ];
+  }
+  if (making?.weigh) {
+    return making.weigh.map(({ bought, molPerMol }) =>
+      bought.map((formula) => weighed(bottleNamed(formula), molPerDm3 * molPerMol)),
+    );
+  }
+  return [bottlesOf(reagent.formula ?? "").map((bottle) => weighed(bottle, molPerDm3))];
+}
