@@ -186,7 +186,7 @@ export const reagents: readonly Reagent[] = [
   },
   {
     id: "KI(aq)", name: "aqueous potassium iodide", formula: "KI", kind: "solution", concentration: 0.1, range: [0.05, 0.2], components: { "K+": 1, "I-": 1 },
-    hazards: ["Low hazard; stains when it meets an oxidiser."], hazardCodes: [],
+    hazards: ["Some suppliers name harm to the thyroid with repeated use; school sheets call it low hazard. Stains when it meets an oxidiser."], hazardCodes: [],
     limits: ["some suppliers name harm to the thyroid from 1 %"],
     firstAid: "rinse", waste: "drain", sources: ["SUPPLIER", "SSSX"], status: "from memory", confirm: true,
   },

@@ -2,8 +2,10 @@
 import { ANIONS, CATIONS } from "../../../src/engine/constants/ions.ts";
 import { basis, reactions } from "../../../src/engine/constants/log-k/index.ts";
 import { couples } from "../../../src/engine/constants/potentials.ts";
+import { ALSO_SOLD } from "../../../src/engine/constants/preparation.ts";
 import { reagents } from "../../../src/engine/constants/reagents.ts";
 import { salts } from "../../../src/engine/constants/salts.ts";
+import { stocks } from "../../../src/engine/constants/stocks.ts";
 import { SUBSTANCES } from "../../../src/engine/constants/thermochemistry/index.ts";
 import { parseEquation } from "../../../src/engine/formula/equation.ts";
 import { ionNames } from "../../../src/engine/formula/ions.ts";
@@ -20,6 +22,7 @@ export const knownFormulas: Readonly<Record<string, string[]>> = {
   "reagents and what they bring": each(
     reagents.flatMap(({ formula, components }) => [...(formula ? [formula] : []), ...Object.keys(components)]),
   ),
+  "other bottles of the store, and stocks": each([...ALSO_SOLD, ...stocks].map(({ formula }) => formula)),
   "ions a paper offers, and ions with a name": each([...CATIONS, ...ANIONS, ...Object.keys(ionNames)]),
   "components and species of the constants": each([
     ...basis.map(({ id }) => id),

@@ -3,6 +3,9 @@
  * the engine's molar masses, tube geometry and bench practice where the example has its own figures.
  */
 import { molarMass } from "../../../src/engine/formula/molar-mass.ts";
+import { bandStart } from "../../../src/engine/planning/class/hazard-at.ts";
+import { dilution, measured, stockOf } from "../../../src/engine/planning/class/recipe.ts";
+import { bottleNamed, weighed } from "../../../src/engine/planning/class/store-bottles.ts";
 import { depthOfVolume, volumeAtDepth } from "../../../src/engine/planning/geometry.ts";
 import { alkaliForAluminium, volumeOfDrops, withSpare } from "../../../src/engine/planning/portions.ts";
 import { type Comparison, comparison } from "../comparison.ts";
@@ -14,23 +17,27 @@ const M = molarMass;
 
 /** mol/dm3 of a solution of which a part by mass is the solute. */
 const strength = (part: number, gPerCm3: number, formula: string) => (part * gPerCm3 * 1000) / M(formula);
+/** Weighed out as the preparation sheet does it, for so many cm3 of solution. */
+const grams = (formula: string, molPerDm3: number, cm3: number) =>
+  (weighed(bottleNamed(formula), molPerDm3).perDm3 * cm3) / 1000;
 /** The tube of W73 and W74. */
 const TUBE = { outsideMm: 16, wallMm: 1 };
 
 const QUESTIONS: Questions = {
-  W57: () => 0.05 * 0.25 * M("AgNO3"),
-  W58: () => 0.1 * M("CuSO4*5H2O"),
-  W59: () => 0.1 * M("BaCl2*2H2O"),
-  W60: () => 0.025 * M("Pb(NO3)2"),
-  W61: () => 0.05 * M("Al2(SO4)3*16H2O"),
-  // 880 ammonia is that of W64: 35 % by mass, 0.88 g/cm3.
-  W62: () => (2 * 1000) / strength(given("W64", "w"), given("W64", "rho"), "NH3"),
+  W57: () => grams("AgNO3", 0.05, 250),
+  W58: () => grams("CuSO4*5H2O", 0.2, 500),
+  W59: () => grams("BaCl2*2H2O", 0.1, 1000),
+  W60: () => grams("Pb(NO3)2", 0.1, 250),
+  W61: () => grams("Al2(SO4)3*16H2O", 0.05, 1000),
+  W62: () => 2 * measured(stockOf("880 ammonia"), 1).perDm3,
+  W63: () => measured(stockOf("25 % ammonia"), 2).perDm3,
   W64: () => strength(given("W64", "w"), given("W64", "rho"), "NH3"),
   W65: () => strength(0.36, 1.18, "HCl"),
   W66: () => 1000 / strength(0.98, 1.84, "H2SO4"),
   W68: () => (1.5 * M("H2O2")) / 10,
-  W69: () => 0.01 * M("KMnO4"),
-  W71: () => 0.025 * M("(NH4)2Fe(SO4)2*6H2O"),
+  W69: () => grams("KMnO4", 0.02, 500),
+  W70: () => dilution(1, 0.4, 500),
+  W71: () => grams("(NH4)2Fe(SO4)2*6H2O", 0.1, 250),
   W72: () => volumeOfDrops(20),
   W73: () => depthOfVolume(1, TUBE),
   W74: () => volumeAtDepth(10, TUBE),
@@ -40,9 +47,9 @@ const QUESTIONS: Questions = {
   W78: () => (2 * M("PbO")) / M("Pb(NO3)2"),
   W79: () => (0.2 / M("CaCO3")) * 24000,
   W81: () => (0.4 * M("NaOH")) / 10,
-  W82: () => 20 / M("NaOH"),
-  W83: () => 3 / M("Pb(NO3)2"),
-  W84: () => 30 / M("AgNO3"),
+  W82: () => bandStart("NaOH", { from: { percent: 2 } }),
+  W83: () => bandStart("Pb(NO3)2", { from: { percent: 0.3 } }),
+  W84: () => bandStart("AgNO3", { from: { percent: 3 } }),
   // 100 mg/kg for the salt, of which 0.10 mol/dm3 are so many g in 1000 g.
   W85: () => 100 / ((0.1 * M("BaCl2")) / 1000),
 };
@@ -53,7 +60,7 @@ export function compareWorkedPreparation(): Comparison {
   for (const example of workedExamples.filter((one) => !equilibriumExamples.includes(one))) {
     const ask = QUESTIONS[example.id];
     if (ask) holdAgainst(result, example, ask());
-    // W63, W67, W70, W80: a density the example does not print, gas volumes by 22.4 and 24 dm3/mol, and a plain dilution.
+    // W67, W80: gas volumes by 22.4 and 24 dm3/mol.
     else leaveOut(result, "needs no figure of the engine");
   }
   return result;
