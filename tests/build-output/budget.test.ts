@@ -40,6 +40,21 @@ test.each(["curves", "order"])("a page of %s loads no more than a walkthrough be
   }
 });
 
+/** A technician's page: opened at a desk, and long, for it names everything twice over with its source. */
+const SHEET_BUDGET = { total: 60_000, javaScript: 20_000, requests: 10 };
+
+test("a preparation sheet stays within its budget", () => {
+  const site = builtSite();
+  const sheets = site.pages.filter(({ file }) => /^practicals\/[^/]+\/class\/index\.html$/.test(file));
+  expect(sheets.length).toBeGreaterThan(0);
+  for (const page of sheets) {
+    const weight = weigh(site, page);
+    expect.soft(weight.total, page.file).toBeLessThanOrEqual(SHEET_BUDGET.total);
+    expect.soft(weight.javaScript, page.file).toBeLessThanOrEqual(SHEET_BUDGET.javaScript);
+    expect.soft(weight.requests, page.file).toBeLessThanOrEqual(SHEET_BUDGET.requests);
+  }
+});
+
 describe("the scales themselves", () => {
   const zipped = (text: string) => gzipSync(text).length;
   const files = {

@@ -5,6 +5,7 @@ import { type ClassSize, ENTRY_NAMES } from "../../engine/planning/class/class-s
 import type { GroupNeeds } from "../../engine/planning/class/supply.ts";
 import { useAwake } from "../awake.ts";
 import { capital } from "../capital.ts";
+import { Words } from "../Words.tsx";
 import { amount } from "./amounts.ts";
 import { Bottles } from "./Bottles.tsx";
 import { ClassWaste } from "./ClassWaste.tsx";
@@ -63,7 +64,7 @@ export default function ClassSheet({ needs, own }: Props) {
       <div aria-live="polite">
         {faults.map((fault) => (
           <p class="caution small" key={fault}>
-            <b>Not understood.</b> {fault}
+            <b>Not understood.</b> <Words of={fault} />
           </p>
         ))}
         <p>
@@ -71,7 +72,7 @@ export default function ClassSheet({ needs, own }: Props) {
         </p>
         {sheet.warnings.map((warning) => (
           <p class="caution small" key={warning}>
-            <b>Too little.</b> {warning}
+            <b>Too little.</b> <Words of={warning} />
           </p>
         ))}
       </div>
@@ -79,7 +80,7 @@ export default function ClassSheet({ needs, own }: Props) {
       <MakeUp supplies={sheet.supplies} />
       <h2 id="bottles">Set out</h2>
       <p>
-        Every sample comes in the same volume, so that a bottle tells nothing of what is in it. The salt's name stands
+        Every sample comes in the same amount, so that the filling tells nothing of what it is. The salt's name stands
         in the list above and nowhere else. What a hazard label says is taken from the supplier's safety data sheet.
       </p>
       <Bottles supplies={sheet.supplies} groups={size.groups} />

@@ -73,7 +73,7 @@ export const hazardLimits: Readonly<Record<string, readonly LimitRow[]>> = {
     { source: "SSSX", read: false, bands: [at(0.1, "irritant", IRRITATES), at(0.5, "corrosive", BURNS)] },
   ],
   H2SO4: [
-    { source: "SDS-H2SO4", read: true, note: "read second-hand", bands: [percent(5, "irritant", IRRITATES), percent(15, "corrosive", BURNS)] },
+    { source: "SDS-H2SO4", read: true, note: "quoted second-hand", bands: [percent(5, "irritant", IRRITATES), percent(15, "corrosive", BURNS)] },
     { source: "SSSX", read: false, bands: [at(0.5, "irritant", IRRITATES), at(1.5, "corrosive", BURNS)] },
   ],
   CH3COOH: [

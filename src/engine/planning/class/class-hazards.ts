@@ -23,6 +23,10 @@ export interface ClassHazard {
   /** In plain words: what is told for the bottle, then for the solid in the prep room. */
   words: string[];
   dissolved: Dissolved[];
+  /** The words ask for more care than any limit does at this strength: follow the words. */
+  wordsAreStricter: boolean;
+  /** The strength the words are for, mol/dm3, where the bottle is weaker. */
+  wordsFor?: number;
   firstAid: string;
   /** Where the words are from. */
   sources: SourceKey[];
@@ -32,8 +36,16 @@ export interface ClassHazard {
 
 /** From mildest to gravest. */
 const FIRST_AIDS: readonly FirstAid[] = ["rinse", "irritant", "gas", "corrosive", "toxic"];
+const gravity = (one: FirstAid): number => FIRST_AIDS.indexOf(one);
 const gravest = (all: readonly FirstAid[]): string =>
-  firstAids[all.toSorted((a, b) => FIRST_AIDS.indexOf(a) - FIRST_AIDS.indexOf(b)).at(-1) ?? "irritant"];
+  firstAids[all.toSorted((a, b) => gravity(a) - gravity(b)).at(-1) ?? "irritant"];
+
+/** What the limits of all that is dissolved ask for. */
+const byLimits = (dissolved: readonly Dissolved[]): FirstAid[] =>
+  dissolved.flatMap(({ hazard }) => (hazard ? FIRST_AID_FOR[hazard.severity] : []));
+
+/** The one bottle nobody has to be warned of. */
+const WATER = "H2O(l)";
 
 /** Kinds of waste that tell of a poison. */
 const POISONS: readonly Waste[] = ["lead", "barium", "chromium(VI)"];
@@ -52,15 +64,16 @@ function ofReagent(id: string, molPerDm3: number | null): ClassHazard {
   if (molPerDm3 !== null && reagent.formula) dissolved.push(dissolvedAs(reagent.formula, reagent.formula, molPerDm3));
   if (reagent.sulfuricAcid) dissolved.push(dissolvedAs("H2SO4", "H2SO4", reagent.sulfuricAcid));
   const label = bottleLabel(reagent, molPerDm3);
+  const known = byLimits(dissolved);
+  const weaker = molPerDm3 !== null && reagent.concentration !== null && molPerDm3 < reagent.concentration;
   return {
     label,
     content: label,
     words: hazardsAt(reagent, molPerDm3),
     dissolved,
-    firstAid: gravest([
-      reagent.firstAid,
-      ...dissolved.flatMap(({ hazard }) => (hazard ? FIRST_AID_FOR[hazard.severity] : [])),
-    ]),
+    wordsAreStricter: known.length > 0 && !weaker && known.every((one) => gravity(one) < gravity(reagent.firstAid)),
+    ...(weaker && { wordsFor: reagent.concentration ?? undefined }),
+    firstAid: gravest([reagent.firstAid, ...known]),
     sources: [...reagent.sources],
     confirm: reagent.confirm === true || remembered(dissolved),
   };
@@ -75,19 +88,17 @@ function ofSample({ label, salt, given, concentration }: Sample): ClassHazard {
   const strength = concentration?.molPerDm3;
   const dissolved = strength === undefined ? [] : salts.map((one) => dissolvedAs(one, one, strength));
   const names = salts.map((one) => bottlesOf(one)[0].name).join(" and ");
-  const poison = rows.some(({ waste }) => POISONS.includes(waste));
-  const known = dissolved.flatMap(({ hazard }) => (hazard ? FIRST_AID_FOR[hazard.severity] : []));
+  const poison: FirstAid[] = rows.some(({ waste }) => POISONS.includes(waste)) ? ["toxic"] : [];
+  const known = byLimits(dissolved);
+  // No limit known, or a solid given out: by what is said of the solid.
+  const asSolid: FirstAid = rows.some(({ hazard }) => /damages eyes|burns/i.test(hazard)) ? "corrosive" : "irritant";
   return {
     label,
     content: strength === undefined ? `${names}, solid` : `${names}, ${strength} mol/dm3`,
     words: rows.map(({ hazard }) => hazard),
     dissolved,
-    // Nothing known of the solution, or a solid given out: at least as for an irritant.
-    firstAid: gravest([
-      ...known,
-      ...(known.length === 0 || given !== "solution" ? ["irritant" as const] : []),
-      ...(poison ? ["toxic" as const] : []),
-    ]),
+    wordsAreStricter: false,
+    firstAid: gravest([...known, ...(known.length === 0 || given !== "solution" ? [asSolid] : []), ...poison]),
     sources: [...new Set(rows.flatMap(({ sources }) => sources))],
     confirm: rows.length < salts.length || rows.some(({ confirm }) => confirm === true) || remembered(dissolved),
   };
@@ -96,5 +107,6 @@ function ofSample({ label, salt, given, concentration }: Sample): ClassHazard {
 /** Samples first, then reagents, papers and foil, in the order of the bench. */
 export function classHazards(samples: readonly Sample[], plan: Pick<BenchPlan, "reagents" | "besides">): ClassHazard[] {
   const dry = plan.reagents.filter(({ pieces }) => pieces !== undefined).map(({ id }) => ofReagent(id, null));
-  return [...samples.map(ofSample), ...reagentUses(plan).map(({ id, molPerDm3 }) => ofReagent(id, molPerDm3)), ...dry];
+  const wet = reagentUses(plan).filter(({ id }) => id !== WATER);
+  return [...samples.map(ofSample), ...wet.map(({ id, molPerDm3 }) => ofReagent(id, molPerDm3)), ...dry];
 }

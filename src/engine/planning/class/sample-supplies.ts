@@ -23,10 +23,10 @@ export function sameForAll(plan: Pick<BenchPlan, "samples">, of: SampleForm["of"
   return amounts.length > 0 ? Math.max(...amounts) : undefined;
 }
 
-/** Notes of the ions, then those of the bottle. */
-export function notesOn(salt: string): SourcedNote[] {
+/** Notes of the ions, which are about their solutions, then those of the bottle. */
+function notesOn(salt: string, of: SampleForm["of"]): SourcedNote[] {
   const content = contentNamed(salt);
-  const ions = content ? [...content.cations, ...content.anions] : [];
+  const ions = content && of === "solution" ? [...content.cations, ...content.anions] : [];
   const notes = ions.flatMap((ion) => (Object.hasOwn(sampleNotes, ion) ? [sampleNotes[ion]] : []));
   const bottles = salt.split(" + ").flatMap((one) => bottlesOf(one.trim()).map(({ formula }) => formula));
   const said = store.filter(({ formula, note }) => note && bottles.includes(formula));
@@ -68,7 +68,7 @@ export function sampleSupplies(
         used: needed,
         given: sameForAll(plan, of),
         recipe: of === "solution" ? saltRecipe(salt, strength) : solidRecipe(salt),
-        notes: notesOn(salt),
+        notes: notesOn(salt, of),
       };
     });
   });

@@ -214,6 +214,21 @@ describe("other forms", () => {
   });
 });
 
+test("a reagent weaker than usual: the limits at its own strength, and the words said to be for the usual one (0.4 mol/dm3 is 1.6 %, W81)", () => {
+  const paper = { salts: { P: "NaCl" }, steps: [TAKE, cm3("NaOH(aq)", 1, "0.4 mol/dm3")] };
+  const { hazards } = prepare(paper, { groups: 1, sparePercent: 0 });
+  const alkali = hazards.find(({ label }) => label === "aqueous sodium hydroxide, 0.4 mol/dm3");
+  expect(alkali).toMatchObject({ wordsFor: 1, wordsAreStricter: false });
+  expect(alkali?.dissolved[0].hazard?.severity).toBe("irritant");
+});
+
+test("words stricter than the limits say so: 0.05 mol/dm3 silver nitrate is 0.85 %, treated as irritating from 1 %", () => {
+  const paper = { salts: { P: "NaCl" }, steps: [TAKE, cm3("AgNO3(aq)", 1), cm3("H2O(l)", 1)] };
+  const { hazards } = prepare(paper, { groups: 1, sparePercent: 0 });
+  expect(hazards.map(({ label }) => label)).toEqual(["P", "aqueous silver nitrate, 0.05 mol/dm3"]);
+  expect(hazards[1].wordsAreStricter).toBe(true);
+});
+
 describe("what cannot be", () => {
   // Solubility of lead(II) chloride 0.036 to 0.039 mol/dm3 (CRC Handbook, from memory), of barium nitrate about 0.34 mol/dm3 (trade figure).
   test("a sample that does not dissolve to its strength is told with the engine's figure", () => {
