@@ -68,6 +68,7 @@ export const hazardLimits: Readonly<Record<string, readonly LimitRow[]>> = {
   ],
   HNO3: [
     { source: "NITRIC-CHIP", read: true, bands: [percent(5, "corrosive", BURNS)] },
+    { source: "CLP", read: false, note: "general limits below 5 %", bands: [percent(1, "irritant", IRRITATES), percent(3, "damages eyes", "damages eyes and irritates skin")] },
     { source: "DE-MAT1", read: true, bands: [at(0.5, "damages eyes", "damages eyes and irritates skin"), at(1, "corrosive", BURNS)] },
     { source: "RSC-NEG", read: true, bands: [at(0.4, "irritant", IRRITATES), at(0.5, "corrosive", BURNS)] },
     { source: "SSSX", read: false, bands: [at(0.1, "irritant", IRRITATES), at(0.5, "corrosive", BURNS)] },

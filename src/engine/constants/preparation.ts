@@ -50,7 +50,7 @@ export const makings: Readonly<Record<string, Making>> = {
   "H2O2(aq)": { stocks: ["100 volume hydrogen peroxide"], method: "Make up on the day. Vented cap, dark, cool.", source: MEMORY },
   "acidified H2O2(aq)": { stocks: ["100 volume hydrogen peroxide"], method: "Add the acid and make up on the day. Vented cap, dark, cool.", source: MEMORY },
   "I2(aq)": { weigh: [{ bought: ["KI"], molPerMol: 2.4 }, { bought: ["I2"], molPerMol: 1 }], method: "Dissolve the iodide in very little water, then the iodine in that, then make up. Fume cupboard; no metal spatula. Brown bottle.", source: MEMORY },
-  "Ca(OH)2(aq)": { grams: [{ what: "calcium hydroxide (an excess: it saturates)", perDm3: 3 }], method: "Shake with boiled and cooled water, leave overnight, pour off or filter until clear. Keep the bottle full and stoppered: air clouds it.", source: MEMORY },
+  "Ca(OH)2(aq)": { grams: [{ what: "calcium hydroxide (an excess: it saturates)", perDm3: 3 }], method: "Shake with boiled and cooled water, leave overnight, pour off or filter until clear. Keep the bottle full and stoppered: air clouds it. Where a test asks for it weaker, dilute some with boiled and cooled water.", source: MEMORY },
   "starch solution": { grams: [{ what: "soluble starch", perDm3: 10 }], method: "Stir to a paste with a little cold water, pour into boiling water, cool. It keeps for a week.", source: MEMORY },
   "Cl2(aq)": { ready: true, method: "Buy it, or make it by your employer's own recipe in a fume cupboard, the same day. Keep it stoppered.", source: MEMORY },
   "universal indicator": { ready: true, method: "Bought ready made.", source: MEMORY },

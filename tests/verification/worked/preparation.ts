@@ -4,7 +4,7 @@
  */
 import { molarMass } from "../../../src/engine/formula/molar-mass.ts";
 import { bandStart } from "../../../src/engine/planning/class/hazard-at.ts";
-import { dilution, measured, stockOf } from "../../../src/engine/planning/class/recipe.ts";
+import { measured, stockOf } from "../../../src/engine/planning/class/recipe.ts";
 import { bottleNamed, weighed } from "../../../src/engine/planning/class/store-bottles.ts";
 import { depthOfVolume, volumeAtDepth } from "../../../src/engine/planning/geometry.ts";
 import { alkaliForAluminium, volumeOfDrops, withSpare } from "../../../src/engine/planning/portions.ts";
@@ -36,7 +36,8 @@ const QUESTIONS: Questions = {
   W66: () => 1000 / strength(0.98, 1.84, "H2SO4"),
   W68: () => (1.5 * M("H2O2")) / 10,
   W69: () => grams("KMnO4", 0.02, 500),
-  W70: () => dilution(1, 0.4, 500),
+  // A stock of 1 mol/dm3 holds one mole in 1000 cm3; half a dm3 is made.
+  W70: () => measured({ ...stockOf("concentrated nitric acid"), cm3PerMol: 1000 }, 0.4).perDm3 / 2,
   W71: () => grams("(NH4)2Fe(SO4)2*6H2O", 0.1, 250),
   W72: () => volumeOfDrops(20),
   W73: () => depthOfVolume(1, TUBE),

@@ -14,6 +14,8 @@ interface Use {
   id: string;
   molPerDm3: number | null;
   cm3: number;
+  /** What it is for, where no step adds it: "limewater, to lead a gas through: asked for in a (0.01 mol/dm3)". */
+  besides: string[];
 }
 
 const REAGENT_LIST = "reagent list, from memory";
@@ -25,19 +27,30 @@ export function reagentUses(plan: Pick<BenchPlan, "reagents" | "besides">): Use[
   const uses: Use[] = [
     ...plan.reagents
       .filter(({ neededCm3 }) => neededCm3 > 0)
-      .map(({ id, molPerDm3, neededCm3 }) => ({ id, molPerDm3: molPerDm3 ?? null, cm3: neededCm3 })),
+      .map(({ id, molPerDm3, neededCm3 }) => ({ id, molPerDm3: molPerDm3 ?? null, cm3: neededCm3, besides: [] })),
     ...plan.besides
       .filter(({ id }) => isReagent(id))
-      .map(({ id, neededCm3 }) => ({ id, molPerDm3: reagentOf(id).concentration, cm3: neededCm3 })),
+      .map(({ id, what, because, neededCm3 }) => ({
+        id,
+        molPerDm3: reagentOf(id).concentration,
+        cm3: neededCm3,
+        besides: [`${what}: ${because}`],
+      })),
   ];
   const bottles = new Map<string, Use>();
   for (const use of uses) {
     const key = `${use.id} ${use.molPerDm3}`;
     const before = bottles.get(key);
-    bottles.set(key, before ? { ...before, cm3: tidy(before.cm3 + use.cm3) } : use);
+    bottles.set(key, before ? added(before, use) : use);
   }
   return [...bottles.values()];
 }
+
+const added = (one: Use, other: Use): Use => ({
+  ...one,
+  cm3: tidy(one.cm3 + other.cm3),
+  besides: [...one.besides, ...other.besides],
+});
 
 /** What is used as bought and stays with the teacher: concentrated acid and ammonia for a rod. */
 export const withTeacher = (plan: Pick<BenchPlan, "besides">): string[] =>
@@ -52,11 +65,14 @@ export function reagentSupplies(
   solve: Solver,
 ): { supplies: Supply[]; faults: string[] } {
   const faults: string[] = [];
-  const supplies = reagentUses(plan).map(({ id, molPerDm3, cm3 }): Supply => {
+  const supplies = reagentUses(plan).map(({ id, molPerDm3, cm3, besides }): Supply => {
     const reagent = reagentOf(id);
     const fault = reagentTooStrong(reagent, molPerDm3, solve);
     if (fault) faults.push(`Reagent ${reagent.name}: ${fault}. Take a weaker solution.`);
-    const notes = (reagent.notes ?? []).map((text): SourcedNote => ({ text, source: REAGENT_LIST }));
+    const notes: SourcedNote[] = [
+      ...besides.map((text) => ({ text: `For ${text}.`, source: "this paper" })),
+      ...(reagent.notes ?? []).map((text) => ({ text, source: REAGENT_LIST })),
+    ];
     const label = bottleLabel(reagent, molPerDm3);
     return {
       kind: "reagent",

@@ -19,27 +19,15 @@ export function stockOf(id: string): Stock {
  * A stock as what is measured of it.
  *
  * @param molPerDm3 of the solution to be made
+ * @throws RangeError when that is no weaker than the stock
  * @example measured(stockOf("880 ammonia"), 1).perDm3 // 56 cm3
  */
-export const measured = ({ name, cm3PerMol, care, source }: Stock, molPerDm3: number): Choice => ({
-  what: name,
-  perDm3: molPerDm3 * cm3PerMol,
-  unit: "cm3",
-  care,
-  source,
-});
-
-/**
- * The volume of a stronger solution that holds what a weaker one needs, cm3.
- *
- * @param cm3 of the weaker solution; both strengths in mol/dm3
- * @throws RangeError when the stronger is not the stronger
- * @example dilution(1, 0.4, 500) // 200
- */
-export function dilution(stronger: number, weaker: number, cm3: number): number {
-  if (stronger >= weaker && weaker > 0) return (weaker * cm3) / stronger;
+export function measured({ name, cm3PerMol, care, source }: Stock, molPerDm3: number): Choice {
+  const strongest = 1000 / cm3PerMol;
+  if (molPerDm3 > 0 && molPerDm3 < strongest)
+    return { what: name, perDm3: molPerDm3 * cm3PerMol, unit: "cm3", care, source };
   throw new RangeError(
-    `class sheet, dilution: found ${weaker} mol/dm3 from ${stronger} mol/dm3, expected a weaker solution from a stronger; take a stronger stock`,
+    `class sheet, ${name}: found a solution of ${molPerDm3} mol/dm3, expected one weaker than its ${strongest.toPrecision(3)} mol/dm3; ask for a weaker reagent`,
   );
 }
 
@@ -75,16 +63,7 @@ function solute(reagent: Reagent, molPerDm3: number | null): Ingredient[] {
   }
   if (molPerDm3 === null) return [];
   if (making?.stocks) {
-    return [
-      making.stocks.map((id) => {
-        const stock = stockOf(id);
-        const strongest = 1000 / stock.cm3PerMol;
-        if (molPerDm3 < strongest) return measured(stock, molPerDm3);
-        throw new RangeError(
-          `class sheet, ${reagent.name}: found ${molPerDm3} mol/dm3, expected less than the ${strongest.toPrecision(3)} mol/dm3 of ${stock.name}; use a weaker reagent`,
-        );
-      }),
-    ];
+    return [making.stocks.map((id) => measured(stockOf(id), molPerDm3))];
   }
   if (making?.weigh) {
     return making.weigh.map(({ bought, molPerMol }) =>

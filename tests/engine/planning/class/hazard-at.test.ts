@@ -71,3 +71,22 @@ test.each(usual)(
     if (severity === "corrosive" || severity === "damages eyes") expect(["corrosive", "toxic"]).toContain(firstAid);
   },
 );
+
+/** Every figure after "from" in the words on a reagent's limits, with its unit. */
+const spoken = reagents.flatMap(({ id, formula, sulfuricAcid, limits }) => {
+  const named = formula === undefined ? [] : [formula, ...(sulfuricAcid ? ["H2SO4"] : [])];
+  const figures = limits.flatMap((text) => [...text.matchAll(/from (?:about )?([\d.]+) (mol\/dm3|%)/g)]);
+  return named.length === 0 ? [] : figures.map(([, figure, unit]) => ({ id, named, figure: Number(figure), unit }));
+});
+
+// Words round: "about 7 mol/dm3" for 6.9, "about 1.5" for 1.53.
+const ROUNDED = 0.06;
+
+test.each(spoken)("$id: the limit of $figure $unit in its words is one of its bands", ({ named, figure, unit }) => {
+  const known = named.flatMap((formula) =>
+    (hazardLimits[formula] ?? []).flatMap(({ bands }) =>
+      bands.map((band) => (unit === "%" && "percent" in band.from ? band.from.percent : bandStart(formula, band))),
+    ),
+  );
+  expect(Math.min(...known.map((one) => Math.abs(one / figure - 1)))).toBeLessThan(ROUNDED);
+});

@@ -186,6 +186,15 @@ describe("other forms", () => {
     for (const { notes } of sheet.supplies) for (const { source } of notes) expect(source).not.toBe("");
   });
 
+  test("limewater: 2 cm3 for a gas led in and 2 for one drawn up are one bottle of 4, and the paper's own strength is told", () => {
+    const steps = [TAKE, { leadThrough: "limewater", at: "0.01 mol/dm3" }, { testGas: "limewater" }];
+    const sheet = prepare({ salts: { P: "Na2CO3" }, steps }, { groups: 3, sparePercent: 0 });
+    expect(supply(sheet, "limewater")).toMatchObject({ label: "limewater", used: 4, wanted: 12 });
+    expect(supply(sheet, "limewater").notes.map(({ text }) => text)).toEqual(
+      expect.arrayContaining([expect.stringContaining("(0.01 mol/dm3)")]),
+    );
+  });
+
   test("concentrated acid for a rod stays with the teacher, and is no bottle of the class", () => {
     const sheet = prepare(
       { salts: { P: "NH4Cl" }, steps: [TAKE, { testGas: "rod with hydrochloric acid" }] },

@@ -3,13 +3,7 @@ import { ALSO_SOLD, makings } from "../../../../src/engine/constants/preparation
 import { reagents } from "../../../../src/engine/constants/reagents.ts";
 import { salts } from "../../../../src/engine/constants/salts.ts";
 import { stocks } from "../../../../src/engine/constants/stocks.ts";
-import {
-  dilution,
-  measured,
-  reagentRecipe,
-  saltRecipe,
-  stockOf,
-} from "../../../../src/engine/planning/class/recipe.ts";
+import { measured, reagentRecipe, saltRecipe, stockOf } from "../../../../src/engine/planning/class/recipe.ts";
 import { bottleNamed, bottlesOf, weighed } from "../../../../src/engine/planning/class/store-bottles.ts";
 import { reagentOf } from "../../../../src/engine/planning/reagent-plan.ts";
 import { reference } from "../../../verification/reference.ts";
@@ -92,15 +86,12 @@ describe("what goes into a solution", () => {
 
   test("a reagent cannot be stronger than its stock", () => {
     expect(() => reagentRecipe(reagentOf("HCl(aq)"), 12)).toThrow(
-      "class sheet, dilute hydrochloric acid: found 12 mol/dm3, expected less than the 11.6 mol/dm3 of concentrated hydrochloric acid",
+      "class sheet, concentrated hydrochloric acid (36 %, 1.18 g/cm3): found a solution of 12 mol/dm3, expected one weaker than its 11.6 mol/dm3",
     );
   });
 
-  // W70: 0.4 mol/dm3 x 500 cm3 / 1 mol/dm3 = 200 cm3
-  test("a dilution of one solution into another", () => {
-    expect(isAnswer(workedExample("W70"), dilution(1, 0.4, 500))).toBe(true);
-    expect(() => dilution(0.4, 1, 500)).toThrow("found 1 mol/dm3 from 0.4 mol/dm3, expected a weaker solution");
-    expect(() => dilution(1, Number.NaN, 500)).toThrow(RangeError);
+  test.each([0, -1, Number.NaN])("nor is a solution of %s mol/dm3 made from one", (molPerDm3) => {
+    expect(() => measured(stockOf("880 ammonia"), molPerDm3)).toThrow(RangeError);
   });
 });
 
