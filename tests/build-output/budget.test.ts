@@ -28,32 +28,22 @@ test("the engine in its worker stays within its budget", () => {
   expect(weight.desk).toBeLessThanOrEqual(ENGINE_BUDGET.desk);
 });
 
-test.each(["curves", "order"])("a page of %s loads no more than a walkthrough before it is touched", (name) => {
-  const site = builtSite();
-  const pages = site.pages.filter(({ file }) => new RegExp(`^practicals/[^/]+/${name}/index\\.html$`).test(file));
-  expect(pages.length).toBeGreaterThan(0);
-  for (const page of pages) {
-    const weight = weigh(site, page);
-    expect.soft(weight.total, page.file).toBeLessThanOrEqual(BUDGET.total);
-    expect.soft(weight.javaScript, page.file).toBeLessThanOrEqual(BUDGET.javaScript);
-    expect.soft(weight.requests, page.file).toBeLessThanOrEqual(BUDGET.requests);
-  }
-});
-
-/** A technician's page: opened at a desk, and long, for it names everything twice over with its source. */
-const SHEET_BUDGET = { total: 60_000, javaScript: 20_000, requests: 10 };
-
-test("a preparation sheet stays within its budget", () => {
-  const site = builtSite();
-  const sheets = site.pages.filter(({ file }) => /^practicals\/[^/]+\/class\/index\.html$/.test(file));
-  expect(sheets.length).toBeGreaterThan(0);
-  for (const page of sheets) {
-    const weight = weigh(site, page);
-    expect.soft(weight.total, page.file).toBeLessThanOrEqual(SHEET_BUDGET.total);
-    expect.soft(weight.javaScript, page.file).toBeLessThanOrEqual(SHEET_BUDGET.javaScript);
-    expect.soft(weight.requests, page.file).toBeLessThanOrEqual(SHEET_BUDGET.requests);
-  }
-});
+test.each(["curves", "order", "class"])(
+  "a page of %s loads no more than a walkthrough before it is touched",
+  (kind) => {
+    const site = builtSite();
+    const pages = site.pages.filter(
+      ({ file }) => file.startsWith("practicals/") && file.endsWith(`/${kind}/index.html`),
+    );
+    expect(pages.length).toBeGreaterThan(0);
+    for (const page of pages) {
+      const weight = weigh(site, page);
+      expect.soft(weight.total, page.file).toBeLessThanOrEqual(BUDGET.total);
+      expect.soft(weight.javaScript, page.file).toBeLessThanOrEqual(BUDGET.javaScript);
+      expect.soft(weight.requests, page.file).toBeLessThanOrEqual(BUDGET.requests);
+    }
+  },
+);
 
 describe("the scales themselves", () => {
   const zipped = (text: string) => gzipSync(text).length;
