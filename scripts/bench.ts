@@ -26,8 +26,9 @@
  * - `reason.proofs`: all that proves the certain ions of one conclusion, same records; `nextTests`: what to test next. Aim: 50 ms.
  * - `reason.solverToProof`: time of a general-purpose solver of integer programmes (HiGHS, from a model that lists every assignment; writing
  *   it is not counted) in units of ours, over 20 proofs of two samples, where both must find equally few observations.
- * - `interaction.medianMs`, `p99Ms`: from the event of a changed observation to the painted conclusion, in a real browser with its
- *   processor slowed down four times, after the reasoning has come. Aim: 50 ms.
+ * - `interaction.medianMs`, `p99Ms`: from the event of a changed observation to the painted conclusion (verdict and evidence), in a real
+ *   browser with its processor slowed down four times, after the reasoning has come. Aim: 50 ms. `settledMs`: the median to the last frame
+ *   that changed something there: what proves each ion and what to test next are worked out after the conclusion is painted.
  * - `plan.medianMs`: one bench plan, both walkthroughs.
  * - `page.totalGz`, `jsGz`, `requests`: first visit to the heaviest walkthrough in a real browser: bytes on the wire, heads included.
  * - `worker.gz`, `deskGz`: what a reader loads on first changing a curve: the engine in its worker, and the page's end of the talk.

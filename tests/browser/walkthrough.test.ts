@@ -130,8 +130,9 @@ test("the address holds the record: the same link shows the same conclusion in a
   await expect.poll(() => sentences(conclude)).toEqual(nitrate);
   // Asked of the page itself: what the driver knows of the address lags behind.
   const address = () => page.evaluate(() => location.search);
-  const search = await address();
-  expect(search).toBe("?R.c.ii=no+visible+change");
+  // It is written after the conclusion is painted.
+  const search = "?R.c.ii=no+visible+change";
+  await expect.poll(address).toBe(search);
 
   const fresh = await openPage(`${LAMP_ROOM}${search}`);
   const found = fresh.page.getByRole("region", { name: /^Conclude/ });
@@ -139,7 +140,7 @@ test("the address holds the record: the same link shows the same conclusion in a
 
   await page.getByRole("button", { name: "Undo" }).click();
   await expect.poll(() => sentences(conclude)).toEqual(GIVEN);
-  expect(await address()).toBe("");
+  await expect.poll(address).toBe("");
 });
 
 test("a link made by hand is refused entry by entry, and runs nothing", async () => {

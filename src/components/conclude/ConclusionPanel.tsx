@@ -1,15 +1,11 @@
 import type { Conclusion } from "../../engine/deduction/conclusion.ts";
 import { Words } from "../Words.tsx";
+import { AfterPaint } from "./AfterPaint.tsx";
 import type { Concluded } from "./Conclusion.tsx";
+import type { Finding } from "./finding.ts";
 import { Matrix } from "./Matrix.tsx";
 import { NextTest } from "./NextTest.tsx";
 import { Repeats } from "./Repeats.tsx";
-
-interface Props extends Concluded {
-  conclusion: Conclusion;
-  /** One sentence for each sample. */
-  headlines: string[];
-}
 
 /** From so many ways on, their number tells a reader nothing. */
 const MANY_WAYS = 100;
@@ -25,7 +21,15 @@ function statements(conclusion: Conclusion): string[] {
 }
 
 /** What follows from the record: the verdict, what to repeat, and the evidence for each sample. */
-export function ConclusionPanel({ table, tests, names, record, conclusion, headlines }: Props) {
+export function ConclusionPanel({
+  table,
+  tests,
+  names,
+  record,
+  conclusion,
+  candidates,
+  headlines,
+}: Concluded & Finding) {
   const paper = statements(conclusion);
   const ways = conclusion.assignments;
   return (
@@ -50,7 +54,7 @@ export function ConclusionPanel({ table, tests, names, record, conclusion, headl
           {ways > 1 && `${ways} ways to give every sample a salt still agree with the record and the paper.`}
         </p>
       )}
-      <NextTest table={table} tests={tests} record={record} ways={ways} />
+      <AfterPaint on={record} of={() => <NextTest table={table} tests={tests} record={record} ways={ways} />} />
       <p class="small">
         <span class="tick" /> fits, <span class="cross" /> clashes, <span class="none" /> says nothing: not done, or all
         ions look the same there.
@@ -62,8 +66,8 @@ export function ConclusionPanel({ table, tests, names, record, conclusion, headl
           </>
         )}
       </p>
-      {conclusion.samples.map((of) => (
-        <Matrix key={of.sample} table={table} names={names} record={record} of={of} />
+      {conclusion.samples.map((of, s) => (
+        <Matrix key={of.sample} table={table} names={names} record={record} of={of} candidates={candidates[s]} />
       ))}
     </>
   );

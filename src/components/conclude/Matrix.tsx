@@ -1,9 +1,10 @@
 import type { PredictionTable, TableRecord } from "../../engine/bench/prediction-table.ts";
-import { candidates } from "../../engine/deduction/candidates.ts";
+import type { Candidate } from "../../engine/deduction/candidates.ts";
 import type { IonStanding, SampleConclusion } from "../../engine/deduction/conclusion.ts";
 import { proofOfIon } from "../../engine/deduction/proof.ts";
 import type { IonNames } from "../names.ts";
 import { Words } from "../Words.tsx";
+import { AfterPaint } from "./AfterPaint.tsx";
 import { type Evidence, type EvidenceRow, evidence, testsOf } from "./evidence.ts";
 import { wordProof } from "./proof-words.ts";
 import { reasonFor } from "./reason.ts";
@@ -29,22 +30,23 @@ interface Props {
   names: IonNames;
   record: TableRecord;
   of: SampleConclusion;
+  /** Every salt the sample may hold, held against its own observations. */
+  candidates: Candidate[];
 }
 
 /** The allowed ions of one sample against its tests, with the reason for each that is struck out. */
-export function Matrix({ table, names, record, of }: Props) {
+export function Matrix({ table, names, record, of, candidates }: Props) {
   const place = table.samples.findIndex(({ label }) => label === of.sample);
   const tests = testsOf(table, of.sample);
-  const all = candidates(table, record, place);
   const isDone = (test: number) => record[of.sample]?.[table.cells[test].id] !== undefined;
   const proofWords = ({ kind, ion }: IonStanding) => {
     const proof = proofOfIon(table, record, place, `${kind}s`, ion);
     return proof ? wordProof(proof, of.sample) : "certain";
   };
-  const about = { table, names, of, set: table.sets[table.samples[place].set], candidates: all, tests };
+  const about = { table, names, of, set: table.sets[table.samples[place].set], candidates, tests };
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable with the keyboard
-    <section class="scroll" aria-label={`Evidence for ${of.sample}`} tabIndex={0}>
+    <section class="scroll evidence" aria-label={`Evidence for ${of.sample}`} tabIndex={0}>
       <table class="matrix">
         <caption>Evidence for {of.sample}</caption>
         <thead>
@@ -66,6 +68,7 @@ export function Matrix({ table, names, record, of }: Props) {
             table,
             record,
             of.sample,
+            candidates,
             ions.map((ion) => ion.ion),
           );
           return (
@@ -88,7 +91,7 @@ export function Matrix({ table, names, record, of }: Props) {
                       {ion.standing === "possible" && <b class="fit">still possible</b>}
                       {ion.standing === "certain" && (
                         <b class="fit">
-                          <Words of={proofWords(ion)} />
+                          <AfterPaint on={record} of={() => <Words of={proofWords(ion)} />} first="certain" />
                         </b>
                       )}
                       {waits && <>waits for {waits.sample}</>}

@@ -1,6 +1,6 @@
 /** Ions against tests: what each recorded observation says of each ion, read off the table of predictions. */
 import type { PredictionTable, TableRecord } from "../../engine/bench/prediction-table.ts";
-import { type Candidate, candidates } from "../../engine/deduction/candidates.ts";
+import type { Candidate } from "../../engine/deduction/candidates.ts";
 import { plainly } from "../../engine/deduction/plainly.ts";
 
 /** `border`: fits only as a borderline reading; `nothing`: not done, or every ion of this kind would look the same there. */
@@ -24,16 +24,19 @@ export function testsOf(table: PredictionTable, sample: string): number[] {
 /** What one salt says counts for its ion, in this order. */
 const STRONGEST = ["fits", "border", "clashes"] as const;
 
-/** An ion fits a test when some salt of it fits there, and clashes when none does. */
+/**
+ * An ion fits a test when some salt of it fits there, and clashes when none does.
+ * @param all every salt the sample may hold, held against its observations
+ */
 export function evidence(
   table: PredictionTable,
   record: TableRecord,
   sample: string,
+  all: readonly Candidate[],
   ions: readonly string[],
 ): EvidenceRow[] {
   const place = table.samples.findIndex((each) => each.label === sample);
   const set = table.sets[table.samples[place].set];
-  const all = candidates(table, record, place);
   const says = (of: Candidate, cell: number): Evidence => {
     const { id, agrees } = table.cells[cell];
     const seen = record[sample]?.[id];
@@ -62,10 +65,4 @@ export function evidence(
     if (rows.every((row) => row.tests[test] !== "clashes")) for (const row of rows) row.tests[test] = "nothing";
   });
   return rows;
-}
-
-/** The salts that fit every observation of this sample alone. */
-export function fittingAlone(table: PredictionTable, record: TableRecord, sample: string): number[] {
-  const place = table.samples.findIndex((each) => each.label === sample);
-  return candidates(table, record, place).flatMap(({ salt, clashes }) => (clashes.length === 0 ? [salt] : []));
 }

@@ -3,7 +3,7 @@
  * the browser every observation can be changed and the conclusion is worked out anew, from the table of predictions alone.
  */
 import type { ComponentChildren } from "preact";
-import { useMemo, useState } from "preact/hooks";
+import { useMemo, useRef } from "preact/hooks";
 import type { PredictionTable, TableCell, TableRecord } from "../../engine/bench/prediction-table.ts";
 import { useAwake } from "../awake.ts";
 import { useConclusion } from "../conclude/use-conclusion.ts";
@@ -31,15 +31,15 @@ export default function RecordAndConclusion({ table: json, given, tests, names, 
   const table = useMemo(() => JSON.parse(json) as PredictionTable, [json]);
   const awake = useAwake();
   const { reasoning, failed, load } = useConclusion();
-  const [news, announce] = useState("");
-  /** Speaks what was done, and of the conclusion what it changed. */
+  const news = useRef<HTMLParagraphElement>(null);
+  /** Speaks what was done, and of the conclusion what it changed: written past Preact, which would look through the whole island again. */
   const tell = (next: TableRecord, what: string, from = record) =>
     load().then((ready) => {
       const now = ready?.headlinesOf({ table, names, record: next });
       const before = ready?.headlinesOf({ table, names, record: from });
       const changed = now?.filter((line, index) => line !== before?.[index]);
       const follows = changed?.length === 0 ? "The conclusion stays as it was." : changed?.join(" ");
-      announce(plain(`${what} ${follows ?? NOT_LOADED}`));
+      if (news.current) news.current.textContent = plain(`${what} ${follows ?? NOT_LOADED}`);
     });
   const kept = useRecord(table, given, ({ record }) => tell(record, "The record is the one in the link."));
   const { record, own, before } = kept;
@@ -60,7 +60,7 @@ export default function RecordAndConclusion({ table: json, given, tests, names, 
     tell(own ? {} : given, own ? "The record is empty: no test is done." : "Back to the walkthrough's record.");
   };
   const undo = () => tell(kept.undo(), "Undone.");
-  // What is announced renders this island once more; the same element again is not worked out again.
+  // The same element again is not looked through again.
   const follows = useMemo(
     () => reasoning && <reasoning.Conclusion table={table} tests={tests} names={names} record={record} />,
     [reasoning, table, tests, names, record],
@@ -109,9 +109,7 @@ export default function RecordAndConclusion({ table: json, given, tests, names, 
         <h2 id="conclude">
           Conclude <small>from this record and what the paper says</small>
         </h2>
-        <p class="vh" aria-live="polite">
-          {news}
-        </p>
+        <p class="vh" aria-live="polite" ref={news} />
         {changes > 0 && !reasoning && (
           <p class={failed ? "caution" : "soft"}>{failed ? NOT_LOADED : "Working it out …"}</p>
         )}

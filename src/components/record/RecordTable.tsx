@@ -1,3 +1,4 @@
+import { useMemo, useRef } from "preact/hooks";
 import type { PredictionTable, TableCell, TableRecord } from "../../engine/bench/prediction-table.ts";
 import { Words } from "../Words.tsx";
 import { Cell } from "./Cell.tsx";
@@ -15,7 +16,10 @@ interface Props {
 
 /** Tests down, samples across, an observation to choose in each place. */
 export function RecordTable({ table, tests, record, before, awake, onChange }: Props) {
-  const letters = table.samples.map(({ label }) => label);
+  const letters = useMemo(() => table.samples.map(({ label }) => label), [table]);
+  // A row is left alone while nothing in it changes; what it calls must still be the newest.
+  const newest = useRef(onChange);
+  newest.current = onChange;
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable with the keyboard
     <section class="scroll" aria-label="The record" tabIndex={0}>
@@ -32,32 +36,63 @@ export function RecordTable({ table, tests, record, before, awake, onChange }: P
         </thead>
         <tbody>
           {table.cells.map((cell, index) => (
-            <tr key={cell.id}>
-              <th scope="row">
-                <b>{cell.id}</b> <Words of={tests[index]} />
-              </th>
-              {letters.map((sample) => (
-                <td key={sample} data-head={sample}>
-                  {cell.samples.includes(sample) ? (
-                    <div>
-                      <Cell
-                        cell={cell}
-                        sample={sample}
-                        reading={record[sample]?.[cell.id]}
-                        before={before[sample]?.[cell.id]}
-                        awake={awake}
-                        onChange={(reading) => onChange(sample, cell, reading)}
-                      />
-                    </div>
-                  ) : (
-                    <span class="soft">not asked</span>
-                  )}
-                </td>
-              ))}
-            </tr>
+            <Row
+              key={cell.id}
+              cell={cell}
+              test={tests[index]}
+              letters={letters}
+              readings={letters.map((sample) => record[sample]?.[cell.id])}
+              before={letters.map((sample) => before[sample]?.[cell.id])}
+              awake={awake}
+              newest={newest}
+            />
           ))}
         </tbody>
       </table>
     </section>
+  );
+}
+
+interface RowProps {
+  cell: TableCell;
+  /** What is done, in words. */
+  test: string;
+  /** The samples; what was seen on each, and what was before anything was changed. */
+  letters: string[];
+  readings: (number | undefined)[];
+  before: (number | undefined)[];
+  awake: boolean;
+  newest: { current: Props["onChange"] };
+}
+
+/** One line of the record. The browser redraws it only when something in it changed: the lists of all lines are long. */
+function Row({ cell, test, letters, readings, before, awake, newest }: RowProps) {
+  return useMemo(
+    () => (
+      <tr>
+        <th scope="row">
+          <b>{cell.id}</b> <Words of={test} />
+        </th>
+        {letters.map((sample, s) => (
+          <td key={sample} data-head={sample}>
+            {cell.samples.includes(sample) ? (
+              <div>
+                <Cell
+                  cell={cell}
+                  sample={sample}
+                  reading={readings[s]}
+                  before={before[s]}
+                  awake={awake}
+                  onChange={(reading) => newest.current(sample, cell, reading)}
+                />
+              </div>
+            ) : (
+              <span class="soft">not asked</span>
+            )}
+          </td>
+        ))}
+      </tr>
+    ),
+    [cell, awake, ...readings, ...before],
   );
 }

@@ -19,7 +19,7 @@ const EMPTY: TableRecord = {};
 
 /** @param onFound called once, when the page was opened with a record in its address */
 export function useRecord(table: PredictionTable, given: TableRecord, onFound: (found: Kept) => void): RecordState {
-  const [{ kept, past }, keep] = useState<{ kept: Kept; past: Kept[] }>({
+  const [{ kept, past, moved }, keep] = useState<{ kept: Kept; past: Kept[]; moved?: true }>({
     kept: { record: given, own: false },
     past: [],
   });
@@ -33,15 +33,18 @@ export function useRecord(table: PredictionTable, given: TableRecord, onFound: (
     onFound(kept);
   }, []);
 
-  const move = (next: Kept, before: Kept[]) => {
-    keep({ kept: next, past: before });
-    const search = toAddress(table, given, next, location.search);
+  // After the frame is painted: writing an address takes a slow machine as long as half the conclusion.
+  useEffect(() => {
+    if (!moved) return;
+    const search = toAddress(table, given, kept, location.search);
     try {
       history.replaceState(history.state, "", `${location.pathname}${search && `?${search}`}${location.hash}`);
     } catch {
       // Some browsers refuse after many changes in a short time; the next change writes the address again.
     }
-  };
+  }, [kept]);
+
+  const move = (kept: Kept, past: Kept[]) => keep({ kept, past, moved: true });
   const go = (next: Kept) => move(next, [...past, kept]);
 
   return {

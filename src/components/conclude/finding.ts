@@ -1,0 +1,49 @@
+/** What a record leads to, worked out once for all that tells of it. */
+import type { PredictionTable, TableRecord } from "../../engine/bench/prediction-table.ts";
+import { type Candidate, candidates } from "../../engine/deduction/candidates.ts";
+import type { Conclusion } from "../../engine/deduction/conclusion.ts";
+import { deduce } from "../../engine/deduction/deduce.ts";
+import type { IonNames } from "../names.ts";
+import { headline } from "./headline.ts";
+
+/** A record of a practical. */
+export interface Recorded {
+  table: PredictionTable;
+  /** Names of the ions the paper allows. */
+  names: IonNames;
+  record: TableRecord;
+}
+
+export interface Finding {
+  conclusion: Conclusion;
+  /** By place of the sample: every salt it may hold, held against its own observations. */
+  candidates: Candidate[][];
+  /** One sentence for each sample; formulas in mhchem notation. */
+  headlines: string[];
+}
+
+/** Records are replaced and never changed, so one that is met again leads to the same. */
+const known = new WeakMap<PredictionTable, WeakMap<TableRecord, Finding>>();
+
+export function findingOf(of: Recorded): Finding {
+  const ofTable = known.get(of.table) ?? new WeakMap<TableRecord, Finding>();
+  known.set(of.table, ofTable);
+  const finding = ofTable.get(of.record) ?? find(of);
+  ofTable.set(of.record, finding);
+  return finding;
+}
+
+/** The salts that fit every observation of the sample itself. */
+const fitting = (list: Candidate[]) => list.flatMap(({ salt, clashes }) => (clashes.length === 0 ? [salt] : []));
+
+function find({ table, names, record }: Recorded): Finding {
+  const conclusion = deduce(table, record);
+  const all = table.samples.map((_, s) => candidates(table, record, s));
+  const alone = all.map(fitting);
+  const stuck = table.samples.flatMap(({ label }, s) => (alone[s].length === 0 ? [label] : []));
+  return {
+    conclusion,
+    candidates: all,
+    headlines: conclusion.samples.map((each, s) => headline(table, names, conclusion, each, stuck, alone[s])),
+  };
+}
