@@ -41,6 +41,8 @@ test("nor does using it make a walkthrough wider", async () => {
   for (const summary of await page.locator("summary").all()) await summary.click();
   await page.getByRole("combobox", { name: "b(ii) for R" }).selectOption({ label: "precipitate remains" });
   await page.getByText("Repeat first.").waitFor();
+  await page.getByRole("grid", { name: "Evidence for R" }).getByRole("gridcell", { name: "clashes" }).first().click();
+  await page.getByText(/ at \S+: clashes\. Seen: /).waitFor();
   expect(await sideways(page)).toBe(0);
 });
 

@@ -24,7 +24,7 @@ async function openWalkthrough(options: ReaderOptions = {}) {
     reset: page.getByRole("button", { name: /^Reset/ }),
     observation: (place: string) => page.getByRole("combobox", { name: place, exact: true }),
     /** What the page speaks when something changed. */
-    spoken: conclude.locator('[aria-live="polite"]'),
+    spoken: conclude.locator('> [aria-live="polite"]'),
   };
 }
 

@@ -3,9 +3,13 @@ import type { TableRecord } from "../../engine/bench/prediction-table.ts";
 import { ConclusionPanel } from "./ConclusionPanel.tsx";
 import { findingOf, type Recorded } from "./finding.ts";
 
+export { answerMarks } from "./marks.ts";
+
 export interface Concluded extends Recorded {
   /** What is done at each cell, in the order of the table, in words. */
   tests: string[];
+  /** The walkthrough's record, where a reader has changed it and not begun one of their own. */
+  given?: TableRecord;
 }
 
 /** One sentence for each sample; formulas in mhchem notation. */

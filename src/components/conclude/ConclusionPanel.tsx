@@ -6,6 +6,7 @@ import type { Finding } from "./finding.ts";
 import { Matrix } from "./Matrix.tsx";
 import { NextTest } from "./NextTest.tsx";
 import { Repeats } from "./Repeats.tsx";
+import { WhatChanged } from "./WhatChanged.tsx";
 
 /** From so many ways on, their number tells a reader nothing. */
 const MANY_WAYS = 100;
@@ -26,6 +27,7 @@ export function ConclusionPanel({
   tests,
   names,
   record,
+  given,
   conclusion,
   candidates,
   headlines,
@@ -42,6 +44,7 @@ export function ConclusionPanel({
         ))}
       </ul>
       <Repeats table={table} conclusion={conclusion} />
+      {given && <WhatChanged table={table} names={names} record={record} given={given} />}
       {paper.length > 0 && (
         <p class="small">
           <b>What the paper adds:</b> <Words of={paper.join("; ")} />.

@@ -6,15 +6,10 @@ import type { IonNames } from "../names.ts";
 import { Words } from "../Words.tsx";
 import { AfterPaint } from "./AfterPaint.tsx";
 import { type Evidence, type EvidenceRow, evidence, testsOf } from "./evidence.ts";
+import { markWord } from "./mark-reason.ts";
 import { wordProof } from "./proof-words.ts";
 import { reasonFor } from "./reason.ts";
 
-const WORD: Record<Evidence, string> = {
-  fits: "fits",
-  border: "only just fits",
-  clashes: "clashes",
-  nothing: "says nothing",
-};
 const CLASS: Record<Evidence, string | undefined> = { fits: undefined, border: "b", clashes: "n", nothing: "o" };
 const KINDS = ["cation", "anion"] as const;
 
@@ -45,69 +40,73 @@ export function Matrix({ table, names, record, of, candidates }: Props) {
   };
   const about = { table, names, of, set: table.sets[table.samples[place].set], candidates, tests };
   return (
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable with the keyboard
-    <section class="scroll evidence" aria-label={`Evidence for ${of.sample}`} tabIndex={0}>
-      <table class="matrix">
-        <caption>Evidence for {of.sample}</caption>
-        <thead>
-          <tr>
-            <th scope="col">Ion</th>
-            {tests.map((test) => (
-              <th scope="col" key={test}>
-                {table.cells[test].id}
+    <div class="evidence">
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable with the keyboard */}
+      <section class="scroll" aria-label={`Evidence for ${of.sample}`} tabIndex={0}>
+        <table class="matrix" data-sample={of.sample}>
+          <caption>Evidence for {of.sample}</caption>
+          <thead>
+            <tr>
+              <th scope="col">Ion</th>
+              {tests.map((test) => (
+                <th scope="col" key={test}>
+                  {table.cells[test].id}
+                </th>
+              ))}
+              <th scope="col" class="why">
+                Standing
               </th>
-            ))}
-            <th scope="col" class="why">
-              Standing
-            </th>
-          </tr>
-        </thead>
-        {KINDS.map((kind) => {
-          const ions = of.ions.filter((ion) => ion.kind === kind);
-          const rows = evidence(
-            table,
-            record,
-            of.sample,
-            candidates,
-            ions.map((ion) => ion.ion),
-          );
-          return (
-            <tbody key={kind}>
-              {order(ions).map((ion) => {
-                const row = rows.find((one) => one.ion === ion.ion) as EvidenceRow;
-                const waits = waitsFor(ion);
-                const out = isOut(ion);
-                return (
-                  <tr key={ion.ion} class={out ? "out" : undefined}>
-                    <th scope="row">
-                      <Words of={ion.ion} /> <span class="name">{names[ion.ion]}</span>
-                    </th>
-                    {row.tests.map((said, index) => (
-                      <td key={tests[index]} class={CLASS[said]} data-head={table.cells[tests[index]].id}>
-                        <span class="vh">{isDone(tests[index]) ? WORD[said] : "not done"}</span>
+            </tr>
+          </thead>
+          {KINDS.map((kind) => {
+            const ions = of.ions.filter((ion) => ion.kind === kind);
+            const rows = evidence(
+              table,
+              record,
+              of.sample,
+              candidates,
+              ions.map((ion) => ion.ion),
+            );
+            return (
+              <tbody key={kind}>
+                {order(ions).map((ion) => {
+                  const row = rows.find((one) => one.ion === ion.ion) as EvidenceRow;
+                  const waits = waitsFor(ion);
+                  const out = isOut(ion);
+                  return (
+                    <tr key={ion.ion} data-ion={ion.ion} class={out ? "out" : undefined}>
+                      <th scope="row">
+                        <Words of={ion.ion} /> <span class="name">{names[ion.ion]}</span>
+                      </th>
+                      {row.tests.map((said, index) => (
+                        <td key={tests[index]} class={CLASS[said]} data-head={table.cells[tests[index]].id}>
+                          <span class="vh">{markWord(said, isDone(tests[index]))}</span>
+                        </td>
+                      ))}
+                      <td class="why">
+                        {ion.standing === "possible" && <b class="fit">still possible</b>}
+                        {ion.standing === "certain" && (
+                          <b class="fit">
+                            <AfterPaint on={record} of={() => <Words of={proofWords(ion)} />} first="certain" />
+                          </b>
+                        )}
+                        {waits && <>waits for {waits.sample}</>}
+                        {out && (
+                          <>
+                            <b class="clash">out:</b> <Words of={reasonFor(about, ion, row)} />
+                          </>
+                        )}
                       </td>
-                    ))}
-                    <td class="why">
-                      {ion.standing === "possible" && <b class="fit">still possible</b>}
-                      {ion.standing === "certain" && (
-                        <b class="fit">
-                          <AfterPaint on={record} of={() => <Words of={proofWords(ion)} />} first="certain" />
-                        </b>
-                      )}
-                      {waits && <>waits for {waits.sample}</>}
-                      {out && (
-                        <>
-                          <b class="clash">out:</b> <Words of={reasonFor(about, ion, row)} />
-                        </>
-                      )}
-                    </td>
-                  </tr>
-                );
-              })}
-            </tbody>
-          );
-        })}
-      </table>
-    </section>
+                    </tr>
+                  );
+                })}
+              </tbody>
+            );
+          })}
+        </table>
+      </section>
+      {/* Filled by marks.ts when a mark is chosen. */}
+      <p class="because" aria-live="polite" />
+    </div>
   );
 }

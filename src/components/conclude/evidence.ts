@@ -1,5 +1,5 @@
 /** Ions against tests: what each recorded observation says of each ion, read off the table of predictions. */
-import type { PredictionTable, TableRecord } from "../../engine/bench/prediction-table.ts";
+import type { PredictionTable, SaltEntry, TableRecord } from "../../engine/bench/prediction-table.ts";
 import type { Candidate } from "../../engine/deduction/candidates.ts";
 import { plainly } from "../../engine/deduction/plainly.ts";
 
@@ -20,6 +20,10 @@ export interface EvidenceRow {
 export function testsOf(table: PredictionTable, sample: string): number[] {
   return table.cells.flatMap((cell, index) => (cell.samples.includes(sample) ? [index] : []));
 }
+
+/** Whether the ion stands in the salt. */
+export const holds = ({ cations, anions }: SaltEntry, ion: string): boolean =>
+  cations.includes(ion) || anions.includes(ion);
 
 /** What one salt says counts for its ion, in this order. */
 const STRONGEST = ["fits", "border", "clashes"] as const;
@@ -46,9 +50,7 @@ export function evidence(
   };
   const cells = testsOf(table, sample);
   const rows = ions.map((ion): EvidenceRow => {
-    const own = all.filter(
-      ({ salt }) => table.salts[salt].cations.includes(ion) || table.salts[salt].anions.includes(ion),
-    );
+    const own = all.filter(({ salt }) => holds(table.salts[salt], ion));
     const tests = cells.map((cell): Evidence => {
       const said = own.map((one) => says(one, cell));
       return STRONGEST.find((one) => said.includes(one)) ?? "nothing";

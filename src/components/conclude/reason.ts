@@ -31,7 +31,7 @@ export interface Case {
  * Prefers the salts of the ion with a partner that is certain in the sample, then with one that is possible, then all of them.
  *
  * @param row the ion's evidence
- * @example "at a(ii) would show: precipitate dissolves, giving a colourless solution (99 % of the Al(OH)3 dissolves)"
+ * @example "at a(ii) it would show: precipitate dissolves, giving a colourless solution (99 % of the Al(OH)3 dissolves)"
  */
 export function reasonFor(of: Case, ion: IonStanding, row: EvidenceRow): string {
   const reasons = withLikelyPartner(of, ion);
@@ -97,12 +97,19 @@ function observed(of: Case, salt: number, row: EvidenceRow): string {
   const common = candidate.clashes.filter(alike(of, row));
   const sights = (common.length > 0 ? common : candidate.clashes).map((cell) => {
     const reading = set.main[candidate.row][cell];
-    return { cell, reading, plain: plainness(table.cells[cell].readings[reading]) };
+    return { cell, plain: plainness(table.cells[cell].readings[reading]) };
   });
-  const [{ cell, reading }] = sights.sort((a, b) => a.plain - b.plain || a.cell - b.cell);
-  const { id, words, readings } = table.cells[cell];
+  const [{ cell }] = sights.sort((a, b) => a.plain - b.plain || a.cell - b.cell);
+  const as = common.length > 0 ? "" : `as ${table.salts[salt].formula}, `;
+  return `${as}at ${table.cells[cell].id} it would show: ${sight(table, set, candidate.row, cell)}`;
+}
+
+/** What a salt (its row in the set) most likely shows at a cell, with the figure behind it. */
+export function sight(table: PredictionTable, set: PredictionSet, row: number, cell: number): string {
+  const { words, readings } = table.cells[cell];
+  const reading = set.main[row][cell];
   const { precipitate, effervescence } = readings[reading];
   // An amount says how plainly it would be seen; of a solid that goes or a paper that turns the words say enough.
-  const fact = precipitate || effervescence ? table.facts[set.facts[candidate.row][cell]] : undefined;
-  return `${common.length > 0 ? "" : `as ${table.salts[salt].formula}, `}at ${id} would show: ${words[reading]}${fact ? ` (${fact})` : ""}`;
+  const fact = precipitate || effervescence ? table.facts[set.facts[row][cell]] : undefined;
+  return words[reading] + (fact ? ` (${fact})` : "");
 }

@@ -3,7 +3,7 @@
  * the browser every observation can be changed and the conclusion is worked out anew, from the table of predictions alone.
  */
 import type { ComponentChildren } from "preact";
-import { useMemo, useRef } from "preact/hooks";
+import { useEffect, useMemo, useRef } from "preact/hooks";
 import type { PredictionTable, TableCell, TableRecord } from "../../engine/bench/prediction-table.ts";
 import { useAwake } from "../awake.ts";
 import { useConclusion } from "../conclude/use-conclusion.ts";
@@ -61,10 +61,16 @@ export default function RecordAndConclusion({ table: json, given, tests, names, 
   };
   const undo = () => tell(kept.undo(), "Undone.");
   // The same element again is not looked through again.
-  const follows = useMemo(
-    () => reasoning && <reasoning.Conclusion table={table} tests={tests} names={names} record={record} />,
-    [reasoning, table, tests, names, record],
-  );
+  const follows = useMemo(() => {
+    const of = { table, tests, names, record, given: own ? undefined : given };
+    return reasoning && <reasoning.Conclusion {...of} />;
+  }, [reasoning, table, tests, names, record, given, own]);
+  const conclude = useRef<HTMLElement>(null);
+  const tapped = useRef<EventTarget | null>();
+  useEffect(() => {
+    if (!conclude.current) return;
+    return reasoning?.answerMarks(conclude.current, { table, names, record }, tapped.current);
+  }, [reasoning, table, names, record]);
 
   return (
     <>
@@ -105,7 +111,17 @@ export default function RecordAndConclusion({ table: json, given, tests, names, 
         )}
         <RecordTable table={table} tests={tests} record={record} before={before} awake={awake} onChange={change} />
       </section>
-      <section class="step" aria-labelledby="conclude">
+      {/* biome-ignore lint/a11y/useKeyWithClickEvents: a tap on a mark that comes before the reasoning is kept for it */}
+      <section
+        class="step"
+        aria-labelledby="conclude"
+        ref={conclude}
+        onPointerOver={load}
+        onFocusIn={load}
+        onClick={({ target }) => {
+          tapped.current = reasoning ? undefined : target;
+        }}
+      >
         <h2 id="conclude">
           Conclude <small>from this record and what the paper says</small>
         </h2>

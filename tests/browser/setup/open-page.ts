@@ -9,6 +9,8 @@ export interface ReaderOptions {
   height?: number;
   colorScheme?: "light" | "dark";
   javaScriptEnabled?: boolean;
+  /** The screen can be touched; it cannot when not given. */
+  hasTouch?: boolean;
   /** Status the address must answer with; 200 when not given. */
   status?: number;
 }
@@ -36,13 +38,15 @@ let browser: Promise<Browser> | undefined;
  * @param path below the base path, such as `practicals/copper-or-iron/`, or '' for the home page
  */
 export async function openPage(path: string, options: ReaderOptions = {}): Promise<OpenedPage> {
-  const { width = 1280, height = 800, colorScheme = "light", javaScriptEnabled = true, status = 200 } = options;
+  const { width = 1280, height = 800, colorScheme = "light", status = 200 } = options;
+  const { javaScriptEnabled = true, hasTouch = false } = options;
   const address = new URL(path, inject("builtSite").address);
   browser ??= startChromium();
   const context = await (await browser).newContext({
     viewport: { width, height },
     colorScheme,
     javaScriptEnabled,
+    hasTouch,
     locale: "en-GB",
   });
   const faults: string[] = [];

@@ -1,0 +1,104 @@
+/** Why a test says of an ion what its mark says: what was seen, and what the ion would have shown there. */
+import type { PredictionTable } from "../../engine/bench/prediction-table.ts";
+import type { Candidate } from "../../engine/deduction/candidates.ts";
+import { plainly } from "../../engine/deduction/plainly.ts";
+import { list } from "../sentence.ts";
+import { type Evidence, evidence, holds, testsOf } from "./evidence.ts";
+import { findingOf, type Recorded } from "./finding.ts";
+import { sight } from "./reason.ts";
+
+/** Salts named before they are only counted, and different sights told of one ion. */
+const NAMED = 3;
+const TOLD = 2;
+
+/** A mark in a word. */
+const WORD: Record<Evidence, string> = {
+  fits: "fits",
+  border: "only just fits",
+  clashes: "clashes",
+  nothing: "says nothing",
+};
+export const markWord = (said: Evidence, done: boolean): string => (done ? WORD[said] : "not done");
+
+/** One mark: the word it stands for and the sentence behind it; formulas in mhchem notation. */
+export interface MarkReason {
+  word: string;
+  why: string;
+}
+
+/**
+ * @param cell name of the test, one of those done on the sample
+ * @throws RangeError when the table has no such sample, test or ion
+ */
+export function reasonOfMark(of: Recorded, sample: string, ion: string, cell: string): MarkReason {
+  const { table, record } = of;
+  const place = table.samples.findIndex(({ label }) => label === sample);
+  const test = testsOf(table, sample).find((index) => table.cells[index].id === cell);
+  const { conclusion, candidates } = findingOf(of);
+  const standing = conclusion.samples[place]?.ions.find((one) => one.ion === ion);
+  if (test === undefined || !standing) throw new RangeError(`There is no mark for ${ion} at ${cell} of ${sample}.`);
+  const { kind } = standing;
+  const kin = conclusion.samples[place].ions.filter((one) => one.kind === kind).map((one) => one.ion);
+  const all = candidates[place];
+  const row = evidence(table, record, sample, all, kin)[kin.indexOf(ion)];
+  const at = testsOf(table, sample).indexOf(test);
+  const said = row.tests[at];
+  const seen = record[sample]?.[cell];
+  const word = markWord(said, seen !== undefined);
+  const own = all.filter(({ salt }) => holds(table.salts[salt], ion));
+  if (seen === undefined) return { word, why: `${cell} for ${sample} is not in the record.` };
+  if (own.length === 0) return { word, why: `No salt of ${ion} can be such a sample, whatever is seen here.` };
+  const { words, agrees } = table.cells[test];
+  const set = table.sets[table.samples[place].set];
+  const predicted = own.filter(({ row }) => set.accepts[row][test] !== 0);
+  if (predicted.length === 0) return { word, why: `What a salt of ${ion} shows here is not predicted.` };
+  const begin = `Seen: ${words[seen]}. `;
+  const clashing = ({ clashes }: Candidate) => clashes.includes(test);
+  switch (said) {
+    case "nothing":
+      return { word, why: begin + nothing(kind, all.some(clashing)) };
+    case "clashes": {
+      const would = row.wouldShow[at].map((reading) => {
+        const shows = predicted.find((one) => set.main[one.row][test] === reading) as Candidate;
+        const as = row.wouldShow[at].length > 1 ? ` as ${table.salts[shows.salt].formula}` : "";
+        return sight(table, set, shows.row, test) + as;
+      });
+      const more = would.length > TOLD ? ", or something else again with other partners" : "";
+      return { word, why: `${begin}With ${ion} you would have seen: ${list(would.slice(0, TOLD), "or")}${more}.` };
+    }
+    case "border": {
+      const just = predicted.filter((one) => !clashing(one));
+      const usual = words[set.main[just[0].row][test]];
+      return {
+        word,
+        why: `${begin}With ${ion} the usual sight is: ${usual}. This one is seen only where a bottle is weaker or stronger than usual, or at the limit of what our figures can tell.`,
+      };
+    }
+    case "fits": {
+      const fit = predicted.filter(({ row }) => plainly(set, row, test) & agrees[seen]);
+      return { word, why: begin + fits(table, ion, own, fit) };
+    }
+  }
+}
+
+/** @param some some allowed salt clashes here */
+function nothing(kind: string, some: boolean): string {
+  if (!some) return "Every salt the paper allows shows that, so it says nothing.";
+  return `With each ${kind} some allowed salt shows that, so it rules no ${kind} out.`;
+}
+
+/** "All 4 salts with Zn^2+ show that.", "ZnSO4 shows that, the other 3 salts with Zn^2+ do not." */
+function fits(table: PredictionTable, ion: string, own: Candidate[], fit: Candidate[]): string {
+  if (fit.length === own.length) {
+    return own.length === 1
+      ? `The one salt with ${ion}, ${table.salts[own[0].salt].formula}, shows that.`
+      : `All ${own.length} salts with ${ion} show that.`;
+  }
+  const rest = own.length - fit.length;
+  const who =
+    fit.length > NAMED
+      ? `${fit.length} of the ${own.length} salts with ${ion} show`
+      : `${list(fit.map(({ salt }) => table.salts[salt].formula))} ${fit.length === 1 ? "shows" : "show"}`;
+  const others = rest === 1 ? `the other salt with ${ion} does` : `the other ${rest} salts with ${ion} do`;
+  return fit.length > NAMED ? `${who} that.` : `${who} that, ${others} not.`;
+}
