@@ -1,3 +1,4 @@
+import { useMemo } from "preact/hooks";
 import type { PredictionTable, TableRecord } from "../../engine/bench/prediction-table.ts";
 import type { Candidate } from "../../engine/deduction/candidates.ts";
 import type { IonStanding, SampleConclusion } from "../../engine/deduction/conclusion.ts";
@@ -33,7 +34,8 @@ interface Props {
 export function Matrix({ table, names, record, of, candidates }: Props) {
   const place = table.samples.findIndex(({ label }) => label === of.sample);
   const tests = testsOf(table, of.sample);
-  const isDone = (test: number) => record[of.sample]?.[table.cells[test].id] !== undefined;
+  const ids = tests.map((test) => table.cells[test].id);
+  const done = ids.map((id) => record[of.sample]?.[id] !== undefined);
   const proofWords = ({ kind, ion }: IonStanding) => {
     const proof = proofOfIon(table, record, place, `${kind}s`, ion);
     return proof ? wordProof(proof, of.sample) : "certain";
@@ -78,11 +80,7 @@ export function Matrix({ table, names, record, of, candidates }: Props) {
                       <th scope="row">
                         <Words of={ion.ion} /> <span class="name">{names[ion.ion]}</span>
                       </th>
-                      {row.tests.map((said, index) => (
-                        <td key={tests[index]} class={CLASS[said]} data-head={table.cells[tests[index]].id}>
-                          <span class="vh">{markWord(said, isDone(tests[index]))}</span>
-                        </td>
-                      ))}
+                      <Marks said={row.tests} done={done} ids={ids} />
                       <td class="why">
                         {ion.standing === "possible" && <b class="fit">still possible</b>}
                         {ion.standing === "certain" && (
@@ -108,5 +106,21 @@ export function Matrix({ table, names, record, of, candidates }: Props) {
       {/* Filled by marks.ts when a mark is chosen. */}
       <p class="because" aria-live="polite" />
     </div>
+  );
+}
+
+/** What each test says of one ion. Most stay as they were when the record changes: the same elements again are not looked through. */
+function Marks({ said, done, ids }: { said: Evidence[]; done: boolean[]; ids: string[] }) {
+  return useMemo(
+    () => (
+      <>
+        {ids.map((id, test) => (
+          <td key={id} class={CLASS[said[test]]} data-head={id}>
+            <span class="vh">{markWord(said[test], done[test])}</span>
+          </td>
+        ))}
+      </>
+    ),
+    [said.join(), done.join(), ids.join()],
   );
 }
