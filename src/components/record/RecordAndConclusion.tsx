@@ -68,8 +68,10 @@ export default function RecordAndConclusion({ table: json, given, tests, names, 
   const conclude = useRef<HTMLElement>(null);
   const tapped = useRef<EventTarget | null>();
   useEffect(() => {
-    if (!conclude.current) return;
-    return reasoning?.answerMarks(conclude.current, { table, names, record }, tapped.current);
+    if (!conclude.current || !reasoning) return;
+    const early = tapped.current;
+    tapped.current = undefined;
+    return reasoning.answerMarks(conclude.current, { table, names, record }, early);
   }, [reasoning, table, names, record]);
 
   return (
