@@ -1,16 +1,28 @@
 /** What decided a practical: the fewest observations that are enough, and which tests cannot be spared. */
 import type { PredictionTable, TableRecord } from "../bench/prediction-table.ts";
 import { undecided } from "./deduce.ts";
+import { type NearestOther, nearestOther } from "./nearest-other.ts";
+import { pathsOf } from "./paths.ts";
 import { type Proof, proofOfAnswers } from "./proof.ts";
+import { rulesOf } from "./rules.ts";
+import { clashesBySalt } from "./separations.ts";
 
 export interface Certificate {
   /** The fewest observations that prove all answers; absent when the record leaves something open. */
   proof?: Proof;
+  /**
+   * How near another answer comes; absent when the record leaves something open, and when the samples are tied together in so many ways
+   * that it would take too long.
+   */
+  nearest?: NearestOther;
   /** Lines of the record (with observations) without which more stays possible than with them, and the salts then left, by sample. */
   needed: { cell: string; left: Record<string, number[]> }[];
   /** Observations in the record. */
   observations: number;
 }
+
+/** Steps from one sample to the next, to find the nearest other answer: a few hundred are enough for three samples. */
+const STEPS = 1_000_000;
 
 /** For the record of an author: it must fit at least one salt for each sample. */
 export function certificate(table: PredictionTable, record: TableRecord): Certificate {
@@ -23,6 +35,8 @@ export function certificate(table: PredictionTable, record: TableRecord): Certif
         labels.map((label) => left[label][0]),
       )
     : undefined;
+  const rows = labels.map((_, s) => clashesBySalt(table, record, s));
+  const nearest = proof && nearestOther(pathsOf(table, rulesOf(table)), rows, { left: STEPS });
   const lines = table.cells.filter(({ id }) => labels.some((label) => record[label]?.[id] !== undefined));
   const needed = lines.flatMap(({ id }) => {
     const then = undecided(table, without(record, id));
@@ -30,7 +44,7 @@ export function certificate(table: PredictionTable, record: TableRecord): Certif
     return more.length > 0 ? [{ cell: id, left: Object.fromEntries(more.map((label) => [label, then[label]])) }] : [];
   });
   const observations = labels.reduce((sum, label) => sum + Object.keys(record[label] ?? {}).length, 0);
-  return { ...(proof && { proof }), needed, observations };
+  return { ...(proof && { proof }), ...(nearest && { nearest }), needed, observations };
 }
 
 const without = (record: TableRecord, cell: string): TableRecord =>
