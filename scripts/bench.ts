@@ -26,6 +26,9 @@
  * - `reason.proofs`: all that proves the certain ions of one conclusion, same records; `nextTests`: what to test next. Aim: 50 ms.
  * - `reason.solverToProof`: time of a general-purpose solver of integer programmes (HiGHS, from a model that lists every assignment; writing
  *   it is not counted) in units of ours, over 20 proofs of two samples, where both must find equally few observations.
+ * - `choose.practicalMs`: the sets of unknowns for the lamp-room practical from a school store's usual salts, all of them judged;
+ *   `choose.eightMs`: for eight samples that nothing ties together, of which only some can be looked at; `choose.aboutMs`: what is said of
+ *   one set of the first, median over those named.
  * - `interaction.medianMs`, `p99Ms`: from the event of a changed observation to the painted conclusion (verdict and evidence), in a real
  *   browser with its processor slowed down four times, after the reasoning has come. Aim: 50 ms. `settledMs`: the median to the last frame
  *   that changed something there: what proves each ion and what to test next are worked out after the conclusion is painted.
@@ -38,6 +41,7 @@ import { resolve } from "node:path";
 import { practicalPaths, readPage, readPracticalFile } from "../src/build/practical-files.ts";
 import { walkthrough } from "../src/build/walkthrough.ts";
 import type { Practical } from "../src/engine/index.ts";
+import { benchChoosing } from "./bench/choosing.ts";
 import { benchDeduce, benchPlan } from "./bench/conclusions.ts";
 import { benchEquilibrium } from "./bench/equilibrium.ts";
 import { benchInteraction } from "./bench/interaction.ts";
@@ -65,6 +69,7 @@ const predict = benchPredict(lampRoom);
 const walkthroughs = practicals.map(({ practical }) => walkthrough(practical));
 const deduction = benchDeduce(walkthroughs);
 const reason = await benchReasoning();
+const choose = benchChoosing(lampRoom);
 const plan = benchPlan(walkthroughs);
 const build = await benchBuild();
 const page = await benchPage(practicals.map(({ id }) => id));
@@ -76,6 +81,7 @@ console.log(
     predict,
     deduce: deduction,
     reason,
+    choose,
     interaction,
     plan,
     page,

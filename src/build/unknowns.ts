@@ -3,7 +3,6 @@
 import { solidForm } from "../engine/bench/allowed-salts.ts";
 import { contentOf } from "../engine/bench/contents.ts";
 import type { PredictionTable } from "../engine/bench/prediction-table.ts";
-import type { Predictor } from "../engine/bench/predictor.ts";
 import { tabulate } from "../engine/bench/tabulate.ts";
 import { salts as schoolStore } from "../engine/constants/salts.ts";
 import { separationsOf } from "../engine/deduction/separations.ts";
@@ -13,6 +12,7 @@ import { standardParts } from "../engine/practical/standard-parts.ts";
 import type { Part, Practical } from "../engine/practical.ts";
 import { phrase } from "../engine/wording/phrase.ts";
 import { answerOf } from "./answer.ts";
+import { predictor } from "./predictor.ts";
 
 export interface Unknowns {
   /** The lines of the standard tests stand after the paper's own and are done on no sample. */
@@ -28,18 +28,25 @@ export interface Unknowns {
 }
 
 /** @throws what `tabulate` throws for a procedure the engine cannot carry out */
-export function unknownsOf(practical: Practical, predictor: Predictor): Unknowns {
+export function unknownsOf(practical: Practical): Unknowns {
   const added = standardParts(practical.samples);
   // What stands on a border there is looked for only where a first look shows that it could matter: it takes ten times as long.
-  const first = withFurther(practical, added, predictor, () => false);
+  const first = withFurther(practical, added, () => false);
   const near = couldMislead(first, added);
-  const table = withFurther(practical, added, predictor, (formula, part) => near.has(`${formula} ${part}`));
-  const withCells = ({ label, title }: Part) => ({ name: title, cells: cellsOfPart(table, label) });
+  const table = withFurther(practical, added, (formula, part) => near.has(`${formula} ${part}`));
+  const withCells = ({ label, title }: Part) => ({
+    name: title.charAt(0).toLowerCase() + title.slice(1),
+    cells: cellsOfPart(table, label),
+  });
   const possible = new Set(table.sets.flatMap(({ salts }) => salts));
   return {
     table,
     tests: [
-      ...practical.parts.map((part) => ({ ...withCells(part), name: `part ${part.label}, ${part.title}` })),
+      ...practical.parts.map((part) => ({
+        ...withCells(part),
+        name: `part ${part.label} (${part.title})`,
+        own: true as const,
+      })),
       ...added.map(withCells),
     ],
     store: [...possible].filter((salt) => isKept(table.salts[salt])).sort((a, b) => a - b),
@@ -72,9 +79,9 @@ const cellsOfPart = ({ cells }: PredictionTable, part: string): number[] =>
 function withFurther(
   practical: Practical,
   added: readonly Part[],
-  { solve, predict, border }: Predictor,
   borders: (formula: string, part: string) => boolean,
 ): PredictionTable {
+  const { solve, predict, border } = predictor;
   const { table } = tabulate(
     { ...practical, parts: [...practical.parts, ...added] },
     {

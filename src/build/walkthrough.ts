@@ -1,21 +1,20 @@
 /** Works out all that a walkthrough page shows of one practical. */
 import { interference } from "../engine/bench/interference.ts";
 import type { PredictionTable } from "../engine/bench/prediction-table.ts";
-import { createPredictor } from "../engine/bench/predictor.ts";
 import { formKey, type Tabulation } from "../engine/bench/tabulate.ts";
 import { DEFAULT_TUBES } from "../engine/constants/glassware.ts";
 import { HEAT_OPENS, SLOW_SOLIDS, SOLID_TO_SOLID } from "../engine/constants/kinetic-gates.ts";
 import { STARCH } from "../engine/constants/starch.ts";
 import { certificate } from "../engine/deduction/certificate.ts";
-import { createSolver, deduce, type Practical, phrase, planBench, purposes, tabulate } from "../engine/index.ts";
+import { deduce, type Practical, phrase, planBench, purposes, tabulate } from "../engine/index.ts";
 import { answerOf } from "./answer.ts";
 import { curvesOf } from "./curves.ts";
+import { predictor } from "./predictor.ts";
 import { recordInTable } from "./record-in-table.ts";
 import type { NamedGate, Walkthrough } from "./walkthrough.types.ts";
 
 export type { NamedGate, Walkthrough } from "./walkthrough.types.ts";
 
-const predictor = createPredictor(createSolver());
 /** Worked out once for each practical, though several of its pages ask; each page gets a copy of its own, so the text is the key. */
 const known = new Map<string, Walkthrough>();
 

@@ -28,7 +28,7 @@ test("the engine in its worker stays within its budget", () => {
   expect(weight.desk).toBeLessThanOrEqual(ENGINE_BUDGET.desk);
 });
 
-test.each(["curves", "order", "class"])(
+test.each(["curves", "order", "class", "unknowns"])(
   "a page of %s loads no more than a walkthrough before it is touched",
   (kind) => {
     const site = builtSite();

@@ -1,6 +1,8 @@
 /** What decided a practical, in sentences. */
 import type { PredictionTable } from "../../engine/bench/prediction-table.ts";
 import type { Certificate } from "../../engine/deduction/certificate.ts";
+import type { NearestOther } from "../../engine/deduction/nearest-other.ts";
+import { capital } from "../capital.ts";
 import { list } from "../sentence.ts";
 
 const NUMBERS = "no one two three four five six seven eight nine ten".split(" ");
@@ -16,6 +18,15 @@ export function wordProved({ proof, observations }: Certificate): string {
   const others = proof.several ? " Others would do as well; no fewer would." : " No fewer would do.";
   const paper = proof.statement ? ` The rest is in what the paper says: ${proof.statement}.` : "";
   return `Of the ${observations} observations in this record ${enough}: ${places.join("; ")}.${paper}${others}`;
+}
+
+/** How near another answer comes: "4 other answers are one misread observation away." */
+export function wordNearest({ observations, assignments }: NearestOther): string {
+  if (observations === Number.POSITIVE_INFINITY) return "The paper allows no other answer.";
+  const other = assignments === 1 ? "One other answer" : `${capital(number(assignments))} other answers`;
+  if (observations === 0) return `${other} would give the same record.`;
+  if (observations === 1) return `${other} ${assignments === 1 ? "is" : "are"} one misread observation away.`;
+  return `It takes ${number(observations)} misread observations to reach another answer.`;
 }
 
 /** Salts named before they are only counted. */

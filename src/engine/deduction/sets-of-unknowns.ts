@@ -46,6 +46,8 @@ export function setsOfUnknowns(
       return;
     }
     const open = fromStore(set.length, state).filter(({ salt }) => fits(set, salt));
+    // What comes last in the order has the fewest sets after it and may not use up its part; the rest goes to those before.
+    if (evenly) open.reverse();
     const before = found.length;
     for (const [index, { salt, state: next }] of open.entries()) {
       const left = quota - (found.length - before);

@@ -8,6 +8,8 @@ import { type Separations, separationsOf } from "./separations.ts";
 /** A test that could be added: a fresh tube, and the lines of the record it gives. */
 export interface FurtherTest {
   name: string;
+  /** The paper asks for it already, on other samples: its reagents are on the bench. */
+  own?: true;
   /** Indices of the table's cells; it can be added where a cell is not done yet. */
   cells: readonly number[];
 }
@@ -22,8 +24,8 @@ export interface SettlingTest {
 }
 
 /**
- * What settles an undecided set, in the order offered. One test on one sample where that is enough; else one on every sample; else two on
- * every sample.
+ * What settles an undecided set. A test the paper has already, on one more sample or, where that is not enough, on all the others; else a
+ * new test on one sample, or on every sample; else two of any of these on every sample. In the order offered.
  * @param salts index of the salt of each sample; the set obeys the paper
  * @param most ways named
  */
@@ -36,37 +38,48 @@ export function settlingTests(
   const paths = pathsOf(table, rulesOf(table));
   const apart = separationsOf(table);
   const rows = salts.map((salt, s) => apart[s][salt]);
-  const letters = (added: readonly (unknown | undefined)[]) =>
-    table.samples.flatMap(({ label }, s) => (added[s] ? [label] : []));
-  /** added[test][s]: clashes with the observations the test adds for a sample; undefined where it adds none. */
-  const added = tests.map(({ cells }) => salts.map((salt, s) => clashesAdded(table, s, salt, cells)));
-  const decides = (...more: (readonly (number[] | undefined)[])[]) =>
+  const letters = (of: readonly unknown[]) => table.samples.flatMap(({ label }, s) => (of[s] ? [label] : []));
+  const decides = (...more: Added[]) =>
     decided(
       paths,
       rows.map((row, s) => row.map((clashes, salt) => more.reduce((sum, one) => sum + (one[s]?.[salt] ?? 0), clashes))),
     );
-  const found: SettlingTest[] = [];
-  for (const [test, own] of added.entries()) {
-    if (found.length === most) return found;
-    const enough = own.map((clashes, s) => clashes && decides(own.map((one, at) => (at === s ? one : undefined))));
-    if (enough.some((one) => one)) found.push({ tests: [test], onOneOf: letters(enough), together: [] });
+  const added = tests.map(({ cells }): Added => salts.map((salt, s) => clashesAdded(table, s, salt, cells)));
+  const useful = [...tests.keys()].filter((test) => letters(added[test]).length > 0);
+  const onOne = (test: number): SettlingTest[] => {
+    const enough = added[test].map(
+      (clashes, s) => clashes && decides(added[test].map((one, at) => (at === s ? one : undefined))),
+    );
+    return enough.some((one) => one) ? [{ tests: [test], onOneOf: letters(enough), together: [] }] : [];
+  };
+  const onAll = (test: number): SettlingTest[] => {
+    const together = letters(added[test]);
+    return together.length > 1 && decides(added[test]) ? [{ tests: [test], onOneOf: [], together }] : [];
+  };
+  const withAnother = (one: number): SettlingTest[] =>
+    useful.flatMap((other) => {
+      if (other <= one || !decides(added[one], added[other])) return [];
+      const together = letters(added[one].map((clashes, s) => clashes ?? added[other][s]));
+      return [{ tests: [one, other], onOneOf: [], together }];
+    });
+  const own = useful.filter((test) => tests[test].own);
+  const others = useful.filter((test) => !tests[test].own);
+  for (const [ways, from] of [
+    [onOne, own],
+    [onAll, own],
+    [onOne, others],
+    [onAll, others],
+    [withAnother, useful],
+  ] as const) {
+    const found: SettlingTest[] = [];
+    for (const test of from) if (found.length < most) found.push(...ways(test));
+    if (found.length > 0) return found.slice(0, most);
   }
-  if (found.length > 0) return found;
-  for (const [test, own] of added.entries()) {
-    if (found.length === most) return found;
-    if (letters(own).length > 1 && decides(own)) found.push({ tests: [test], onOneOf: [], together: letters(own) });
-  }
-  if (found.length > 0) return found;
-  for (const [one, own] of added.entries()) {
-    for (const [other, second] of added.entries()) {
-      if (found.length === most) return found;
-      if (other <= one || letters(own).length === 0 || letters(second).length === 0 || !decides(own, second)) continue;
-      const both = letters(own.map((clashes, s) => clashes ?? second[s]));
-      found.push({ tests: [one, other], onOneOf: [], together: both });
-    }
-  }
-  return found;
+  return [];
 }
+
+/** By sample, then by salt: observations of a further test that the salt cannot have given; undefined where the test adds none. */
+type Added = readonly (readonly number[] | undefined)[];
 
 /** No other assignment fits. */
 const decided = (paths: Paths, rows: Separations[number]): boolean =>

@@ -1,0 +1,62 @@
+/** One set of unknowns: its salts, how near another answer comes, and on opening all that a teacher may want to know of it. */
+
+import { useMemo, useState } from "preact/hooks";
+import type { Unknowns } from "../../build/unknowns.ts";
+import type { PredictionTable } from "../../engine/bench/prediction-table.ts";
+import { aboutSet } from "../../engine/deduction/about-set.ts";
+import type { NearestOther } from "../../engine/deduction/nearest-other.ts";
+import { wordNearest } from "../conclude/certificate-words.ts";
+import { Words } from "../Words.tsx";
+import { wordAbout, wordHazards, wordSet } from "./set-words.ts";
+
+interface Props {
+  table: PredictionTable;
+  of: Pick<Unknowns, "tests" | "hazards">;
+  salts: number[];
+  nearest: NearestOther;
+  /** Worked out at once, as in the page that is built; otherwise when it is opened. */
+  atOnce: boolean;
+}
+
+export function SetEntry({ table, of, salts, nearest, atOnce }: Props) {
+  const [opened, open] = useState(false);
+  const about = useMemo(
+    () => (atOnce || opened ? wordAbout(table, aboutSet(table, salts, of.tests), of.tests) : []),
+    [atOnce, opened, table, salts],
+  );
+  const hazards = wordHazards(table, salts, of.hazards);
+  return (
+    <>
+      <b>
+        <Words of={wordSet(table, salts)} />
+      </b>
+      <span class="meta">{wordNearest(nearest)}</span>
+      <details onToggle={(event) => event.currentTarget.open && open(true)}>
+        <summary>
+          More<span class="vh"> on {wordSet(table, salts)}</span>
+        </summary>
+        <ul>
+          {about.map((words) => (
+            <li key={words}>
+              <Words of={words} />
+            </li>
+          ))}
+        </ul>
+        {hazards.length > 0 && (
+          <div class="caution">
+            <p>
+              <b>Before you give it out.</b>
+            </p>
+            <ul>
+              {hazards.map((words) => (
+                <li key={words}>
+                  <Words of={words} />
+                </li>
+              ))}
+            </ul>
+          </div>
+        )}
+      </details>
+    </>
+  );
+}

@@ -1,0 +1,51 @@
+/** The salts a teacher has, ticked one by one. */
+import type { PredictionTable } from "../../engine/bench/prediction-table.ts";
+import { type IonNames, saltWords } from "../names.ts";
+import { Words } from "../Words.tsx";
+
+interface Props {
+  table: PredictionTable;
+  names: IonNames;
+  /** Salts (indices) that can be asked for. */
+  possible: readonly number[];
+  ticked: readonly number[];
+  /** The salts of the school store's list. */
+  usual: readonly number[];
+  awake: boolean;
+  onChange(ticked: number[]): void;
+}
+
+export function Store({ table, names, possible, ticked, usual, awake, onChange }: Props) {
+  const tick = (salt: number) =>
+    onChange(possible.filter((one) => (one === salt ? !ticked.includes(one) : ticked.includes(one))));
+  return (
+    <fieldset class="store">
+      <legend>
+        Salts in the store: {ticked.length} of {possible.length} ticked
+      </legend>
+      <div class="tools">
+        <button type="button" disabled={!awake} onClick={() => onChange([...usual])}>
+          A school store's usual ones
+        </button>
+        <button type="button" disabled={!awake} onClick={() => onChange([...possible])}>
+          All
+        </button>
+        <button type="button" disabled={!awake} onClick={() => onChange([])}>
+          None
+        </button>
+      </div>
+      <ul>
+        {possible.map((salt) => (
+          <li key={salt}>
+            <label>
+              <input type="checkbox" checked={ticked.includes(salt)} disabled={!awake} onChange={() => tick(salt)} />
+              <span>
+                {saltWords(table.salts[salt], names)} <Words of={table.salts[salt].formula} />
+              </span>
+            </label>
+          </li>
+        ))}
+      </ul>
+    </fieldset>
+  );
+}
