@@ -8,7 +8,7 @@ const { base, site } = siteAddress(process.env);
 
 /** Modules every island needs: one file instead of eight keeps a first visit to few requests. */
 const ISLAND_RUNTIME =
-  /node_modules[\\/](?:preact[\\/]|@astrojs[\\/]preact[\\/]dist[\\/](?:client|static-html))|vite[\\/]preload-helper|src[\\/](?:components[\\/](?:Words|awake|sentence)|engine[\\/]formula[\\/]typeset)\.tsx?/;
+  /node_modules[\\/](?:preact[\\/]|@astrojs[\\/]preact[\\/]dist[\\/](?:client|static-html))|vite[\\/]preload-helper|src[\\/](?:components[\\/](?:Words|awake|later|names|sentence)|engine[\\/]formula[\\/]typeset)\.tsx?/;
 
 export default defineConfig({
   base,

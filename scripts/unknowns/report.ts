@@ -5,13 +5,13 @@ import { capital } from "../../src/components/capital.ts";
 import {
   HARDNESS_RULE,
   OTHER_NUMBER,
-  STANDING_WORDS,
   wordAbout,
   wordCount,
   wordHazards,
   wordSet,
   wordTerms,
 } from "../../src/components/choose/set-words.ts";
+import { STANDING_WORDS } from "../../src/components/choose/standing-words.ts";
 import { wordNearest } from "../../src/components/conclude/certificate-words.ts";
 import { list, plain } from "../../src/components/sentence.ts";
 import { aboutSet } from "../../src/engine/deduction/about-set.ts";

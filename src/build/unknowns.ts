@@ -4,6 +4,7 @@ import { solidForm } from "../engine/bench/allowed-salts.ts";
 import { contentOf } from "../engine/bench/contents.ts";
 import type { PredictionTable } from "../engine/bench/prediction-table.ts";
 import { tabulate } from "../engine/bench/tabulate.ts";
+import { NoEquilibrium } from "../engine/bench/tube.ts";
 import { salts as schoolStore } from "../engine/constants/salts.ts";
 import { separationsOf } from "../engine/deduction/separations.ts";
 import type { FurtherTest } from "../engine/deduction/settling-tests.ts";
@@ -27,13 +28,20 @@ export interface Unknowns {
   hazards: Record<number, StoreHazard>;
 }
 
-/** @throws what `tabulate` throws for a procedure the engine cannot carry out */
+/**
+ * A standard test that the engine cannot carry out on every salt of the paper, or that shows more sights than a table holds, is left out.
+ * @throws what `tabulate` throws for a procedure the engine cannot carry out
+ */
 export function unknownsOf(practical: Practical): Unknowns {
-  const added = standardParts(practical.samples);
+  const own = tabulate(practical, predictor, phrase).table;
   // What stands on a border there is looked for only where a first look shows that it could matter: it takes ten times as long.
-  const first = withFurther(practical, added, () => false);
-  const near = couldMislead(first, added);
-  const table = withFurther(practical, added, (formula, part) => near.has(`${formula} ${part}`));
+  const further = standardParts(practical.samples).flatMap((part) => {
+    const first = columnsOf(practical, part, () => false);
+    const near = first && couldMislead(own, first);
+    const table = near && columnsOf(practical, part, (salt) => near.has(salt));
+    return table ? [{ part, table }] : [];
+  });
+  const table = further.reduce((all, one) => joined(all, one.table), own);
   const withCells = ({ label, title }: Part) => ({
     name: title.charAt(0).toLowerCase() + title.slice(1),
     cells: cellsOfPart(table, label),
@@ -47,7 +55,7 @@ export function unknownsOf(practical: Practical): Unknowns {
         name: `part ${part.label} (${part.title})`,
         own: true as const,
       })),
-      ...added.map(withCells),
+      ...further.map(({ part }) => withCells(part)),
     ],
     store: [...possible].filter((salt) => isKept(table.salts[salt])).sort((a, b) => a - b),
     own: practical.samples.map((sample) => {
@@ -73,49 +81,71 @@ const cellsOfPart = ({ cells }: PredictionTable, part: string): number[] =>
   cells.flatMap(({ id }, c) => (id === part || id.startsWith(`${part}(`) ? [c] : []));
 
 /**
- * The practical's table with further parts that are done on no sample.
- * @param borders whether to look for what stands on a border, of a salt in a further part
+ * The columns of a standard test for the salts of the practical, done on no sample; undefined where they cannot be made.
+ * @param borders whether to look for what stands on a border, of a salt (formula)
  */
-function withFurther(
+function columnsOf(
   practical: Practical,
-  added: readonly Part[],
-  borders: (formula: string, part: string) => boolean,
-): PredictionTable {
+  part: Part,
+  borders: (formula: string) => boolean,
+): PredictionTable | undefined {
   const { solve, predict, border } = predictor;
-  const { table } = tabulate(
-    { ...practical, parts: [...practical.parts, ...added] },
-    {
-      solve,
-      predict,
-      border: (salt, form, parts) =>
-        border(
-          salt,
-          form,
-          parts.filter((part) => !added.includes(part) || borders(salt.formula, part.label)),
-        ),
-    },
-    phrase,
-  );
-  const further = new Set(added.flatMap(({ label }) => cellsOfPart(table, label)));
-  return { ...table, cells: table.cells.map((cell, c) => (further.has(c) ? { ...cell, samples: [] } : cell)) };
+  try {
+    const { table } = tabulate(
+      { ...practical, parts: [part] },
+      {
+        solve,
+        predict,
+        border: (salt, form, parts) => border(salt, form, borders(salt.formula) ? parts : []),
+      },
+      phrase,
+    );
+    return { ...table, cells: table.cells.map((cell) => ({ ...cell, samples: [] })) };
+  } catch (error) {
+    if (error instanceof NoEquilibrium || error instanceof RangeError) return undefined;
+    throw error;
+  }
 }
 
-/** "formula part", for each salt that another one may be taken for and that this further part seems to tell from it. */
-function couldMislead(table: PredictionTable, added: readonly Part[]): Set<string> {
-  const apart = separationsOf(table);
+/** Two tables of the same samples and paper side by side. */
+function joined(left: PredictionTable, right: PredictionTable): PredictionTable {
+  const beside = (a: number[][], b: number[][]) => a.map((row, index) => [...row, ...b[index]]);
+  return {
+    ...left,
+    cells: [...left.cells, ...right.cells],
+    facts: [...left.facts, ...right.facts],
+    sets: left.sets.map((set, s) => {
+      const other = right.sets[s];
+      return {
+        ...set,
+        accepts: beside(set.accepts, other.accepts),
+        main: beside(set.main, other.main),
+        atBorder: [
+          ...set.atBorder,
+          ...other.atBorder.map(([row, cell, mask]): [number, number, number] => [row, left.cells.length + cell, mask]),
+        ],
+        facts: beside(
+          set.facts,
+          other.facts.map((row) => row.map((fact) => (fact < 0 ? fact : left.facts.length + fact))),
+        ),
+      };
+    }),
+  };
+}
+
+/** Salts (formulas) that may be taken for another one by the paper's own tests, and that a further test seems to tell from it. */
+function couldMislead(own: PredictionTable, further: PredictionTable): Set<string> {
+  const apart = separationsOf(own);
   const found = new Set<string>();
-  const parts = added.map(({ label }) => ({ label, cells: cellsOfPart(table, label) }));
-  for (const [s, { set }] of table.samples.entries()) {
-    const { salts, accepts, main } = table.sets[set];
+  for (const [s, { set }] of own.samples.entries()) {
+    const { salts, accepts, main } = further.sets[set];
     for (const [u, salt] of salts.entries()) {
       for (const [v, other] of salts.entries()) {
-        if (u === v || apart[s][salt][other] > 0) continue;
-        for (const { label, cells } of parts) {
-          const differs = cells.some(
-            (c) => main[u][c] >= 0 && accepts[v][c] && !(accepts[v][c] & table.cells[c].agrees[main[u][c]]),
-          );
-          if (differs) found.add(`${table.salts[other].formula} ${label}`);
-        }
+        if (apart[s][salt][other] > 0) continue;
+        const differs = further.cells.some(
+          ({ agrees }, c) => main[u][c] >= 0 && accepts[v][c] && !(accepts[v][c] & agrees[main[u][c]]),
+        );
+        if (differs) found.add(own.salts[other].formula);
       }
     }
   }

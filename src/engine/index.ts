@@ -7,6 +7,7 @@
  * - `createPredictor(solve)`: the same, and what stands on the border of another sight, remembered.
  * - `tabulate(practical, predictor, phrase)`: the same for every salt the paper allows, as a compact table.
  * - `deduce(table, record)`: which salts remain, why the others do not, what to repeat when nothing fits.
+ * - `chooseUnknowns(table, store)`: sets of unknowns that the tests decide, and how hard each is; `aboutSet` says more of one.
  * - `purposes(table)`: what each test is for.
  * - `planBench(practical, table, tubes)`: tubes, fill marks (cm3 and mm), reagents, papers, gases, cautions.
  * - `orderOfWork(practical, hands)`: who does what when, in minutes, with the proof that nothing is shorter.
@@ -23,6 +24,8 @@ export type { BenchEvent, Prediction } from "./bench/prediction.ts";
 export type { PredictionTable, TableRecord } from "./bench/prediction-table.ts";
 export { createPredictor } from "./bench/predictor.ts";
 export { tabulate } from "./bench/tabulate.ts";
+export { aboutSet } from "./deduction/about-set.ts";
+export { chooseUnknowns } from "./deduction/choose-unknowns.ts";
 export type { Conclusion, Purpose } from "./deduction/conclusion.ts";
 export { deduce, undecided } from "./deduction/deduce.ts";
 export { purposes } from "./deduction/purposes.ts";

@@ -1,19 +1,17 @@
 /**
- * Choosing unknowns for a class: the salts in the store and the number of samples on one side, on the other the sets that the tests decide.
- * Built into the page for a school store's usual salts, so that it reads without script.
+ * Choosing unknowns for a class: the salts in the store and the number of samples, and below them the sets that the tests decide. The sets
+ * are built into the page for a school store's usual salts, so that it reads without script; what works them out anew is loaded when a
+ * teacher first turns to the controls.
  */
-import { useMemo, useState } from "preact/hooks";
+import type { ComponentChildren } from "preact";
+import { useEffect, useMemo, useState } from "preact/hooks";
 import type { Unknowns } from "../../build/unknowns.ts";
-import { BOUNDS, chooseUnknowns } from "../../engine/deduction/choose-unknowns.ts";
 import { STANDINGS, type Standing } from "../../engine/deduction/hardness.ts";
-import { forSamples } from "../../engine/deduction/other-samples.ts";
 import { useAwake } from "../awake.ts";
-import { capital } from "../capital.ts";
+import { useLater } from "../later.ts";
 import type { IonNames } from "../names.ts";
-import { plain } from "../sentence.ts";
-import { SetEntry } from "./SetEntry.tsx";
 import { Store } from "./Store.tsx";
-import { OTHER_NUMBER, STANDING_WORDS, wordCount, wordTerms } from "./set-words.ts";
+import { STANDING_WORDS } from "./standing-words.ts";
 import { useChosen } from "./use-chosen.ts";
 
 interface Props {
@@ -21,30 +19,35 @@ interface Props {
   of: string;
   /** Names of the ions the paper allows. */
   names: IonNames;
+  /** How many sets there are for the page as built, in a sentence. */
+  count: string;
+  /** These sets, as built into the page. */
+  sets?: ComponentChildren;
 }
 
 const MOST_SAMPLES = 8;
-/** Sets shown of each kind. */
-const LISTED = 6;
 
-export default function ChooseUnknowns({ of: json, names }: Props) {
+export default function ChooseUnknowns({ of: json, names, count, sets }: Props) {
   const of = useMemo(() => JSON.parse(json) as Unknowns, [json]);
   const awake = useAwake();
   const own = of.table.samples.length;
   const [kind, show] = useState<Standing | "all">("all");
   const possible = useMemo(() => [...new Set(of.table.sets.flatMap(({ salts }) => salts))].sort((a, b) => a - b), [of]);
-  const { store, samples, changed, faults, set } = useChosen(
-    of.table,
-    { store: of.store, samples: own },
-    possible,
-    MOST_SAMPLES,
+  const usual = { store: of.store, samples: own };
+  const { store, samples, changed, faults, set } = useChosen(of.table, usual, possible, MOST_SAMPLES);
+  const { module, failed, load } = useLater(() => import("./Sets.tsx"));
+  const touched = changed || kind !== "all";
+  // A link may bring another choice along before anything is touched.
+  useEffect(() => {
+    if (touched) load();
+  }, [touched]);
+  const found = useMemo(
+    () => (touched ? module?.setsFor(of, { store, samples }) : undefined),
+    [touched, module, of, store, samples],
   );
-  const table = useMemo(() => forSamples(of.table, samples), [of, samples]);
-  const choice = useMemo(() => chooseUnknowns(table, store, { ...BOUNDS, listed: LISTED }), [table, store]);
-  const count = plain(wordCount(choice));
 
   return (
-    <>
+    <div onPointerOver={load} onFocusIn={load}>
       <div class="find">
         <label>
           Samples
@@ -77,7 +80,7 @@ export default function ChooseUnknowns({ of: json, names }: Props) {
         </label>
       </div>
       <Store
-        table={table}
+        salts={of.table.salts}
         names={names}
         possible={possible}
         ticked={store}
@@ -101,27 +104,13 @@ export default function ChooseUnknowns({ of: json, names }: Props) {
         <p class="small soft">The address of this page now holds your choice: copy it to keep or share it.</p>
       )}
       <h2>Sets to choose from</h2>
-      <p class="small soft">{plain([...(samples === own ? [] : [OTHER_NUMBER]), ...wordTerms(table)].join(" "))}</p>
-      <p aria-live="polite">{count}</p>
-      {STANDINGS.filter((standing) => kind === "all" || kind === standing).map((standing) => {
-        const named = choice.sets[standing];
-        const found = choice.found[standing];
-        return (
-          <section key={standing} aria-labelledby={`sets-${standing}`}>
-            <h3 id={`sets-${standing}`}>
-              {capital(STANDING_WORDS[standing])}{" "}
-              <span class="soft">{found > named.length ? `${named.length} of ${found}` : found}</span>
-            </h3>
-            <ol class="list sets">
-              {named.map(({ salts, nearest }) => (
-                <li key={salts.join()}>
-                  <SetEntry table={table} of={of} salts={salts} nearest={nearest} atOnce={!changed} />
-                </li>
-              ))}
-            </ol>
-          </section>
-        );
-      })}
-    </>
+      <p aria-live="polite" class={touched && failed ? "caution" : undefined}>
+        {!touched ? count : (found?.count ?? (failed ? NOT_LOADED : "Working it out …"))}
+      </p>
+      {touched && module && found ? <module.Sets of={of} found={found} show={kind} atOnce={false} /> : sets}
+    </div>
   );
 }
+
+const NOT_LOADED =
+  "The sets for your choice could not be fetched; those below are for a school store's usual salts. Your choice is kept in this page's address: check the connection and load the page again.";

@@ -4,7 +4,7 @@ import { type IonNames, saltWords } from "../names.ts";
 import { Words } from "../Words.tsx";
 
 interface Props {
-  table: PredictionTable;
+  salts: PredictionTable["salts"];
   names: IonNames;
   /** Salts (indices) that can be asked for. */
   possible: readonly number[];
@@ -15,7 +15,7 @@ interface Props {
   onChange(ticked: number[]): void;
 }
 
-export function Store({ table, names, possible, ticked, usual, awake, onChange }: Props) {
+export function Store({ salts, names, possible, ticked, usual, awake, onChange }: Props) {
   const tick = (salt: number) =>
     onChange(possible.filter((one) => (one === salt ? !ticked.includes(one) : ticked.includes(one))));
   return (
@@ -40,7 +40,7 @@ export function Store({ table, names, possible, ticked, usual, awake, onChange }
             <label>
               <input type="checkbox" checked={ticked.includes(salt)} disabled={!awake} onChange={() => tick(salt)} />
               <span>
-                {saltWords(table.salts[salt], names)} <Words of={table.salts[salt].formula} />
+                {saltWords(salts[salt], names)} <Words of={salts[salt].formula} />
               </span>
             </label>
           </li>

@@ -2,7 +2,7 @@
 import type { PredictionTable } from "../../engine/bench/prediction-table.ts";
 import type { AboutSet } from "../../engine/deduction/about-set.ts";
 import type { Choice } from "../../engine/deduction/choose-unknowns.ts";
-import { STANDINGS, type Standing } from "../../engine/deduction/hardness.ts";
+import { STANDINGS } from "../../engine/deduction/hardness.ts";
 import { rulesOf } from "../../engine/deduction/rules.ts";
 import { interchangeable } from "../../engine/deduction/sets-of-unknowns.ts";
 import type { SettlingOrder } from "../../engine/deduction/settling-order.ts";
@@ -11,13 +11,7 @@ import type { StoreHazard } from "../../engine/planning/store-hazards.ts";
 import { capital } from "../capital.ts";
 import { wordProved } from "../conclude/certificate-words.ts";
 import { list } from "../sentence.ts";
-
-export const STANDING_WORDS: Readonly<Record<Standing, string>> = {
-  easy: "easy",
-  middling: "middling",
-  hard: "hard",
-  undecided: "not decided",
-};
+import { STANDING_WORDS } from "./standing-words.ts";
 
 /** The rule behind the words: see `standingOf`. */
 export const HARDNESS_RULE =

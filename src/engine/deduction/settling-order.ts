@@ -36,7 +36,3 @@ export function settlingOrder(table: PredictionTable, salts: readonly number[]):
   }
   return { rounds, together: table.samples.flatMap(({ label }, s) => (settled.has(s) ? [] : [label])) };
 }
-
-/** How many rounds it takes; what is settled together is one more. */
-export const chainLength = ({ rounds, together }: SettlingOrder): number =>
-  rounds.length + (together.length > 0 ? 1 : 0);

@@ -4,7 +4,6 @@ import { describe, expect, test } from "vitest";
 import type { PredictionTable, TableRecord } from "../../../src/engine/bench/prediction-table.ts";
 import { aboutSet } from "../../../src/engine/deduction/about-set.ts";
 import { recordOf } from "../../../src/engine/deduction/separations.ts";
-import { chainLength } from "../../../src/engine/deduction/settling-order.ts";
 import { allowed, choose, saltsLeft } from "./brute-force.ts";
 import { tableWithRecord } from "./random-table.ts";
 import { saltNamed, whitePrecipitates } from "./white-precipitates.ts";
@@ -56,7 +55,6 @@ test("the order in which samples settle, against writing down every assignment",
       expect(order.together).toEqual(
         table.samples.map(({ label }) => label).filter((label) => !order.rounds.flat().includes(label)),
       );
-      expect(chainLength(order)).toBe(order.rounds.length + Math.min(1, order.together.length));
       if (order.rounds.length > 1) seen.later++;
       if (order.together.length > 0) seen.together++;
     }),
