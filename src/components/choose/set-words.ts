@@ -82,7 +82,7 @@ export function wordAbout(table: PredictionTable, about: AboutSet, tests: readon
           "or",
         )}.`,
     );
-    return [...fits, wordSettling(open.settledBy, tests)];
+    return [...fits, wordSettling(open.settledBy, tests, table.samples.length)];
   }
   const needed = certificate.needed.map(({ cell }) => cell);
   return [
@@ -94,10 +94,16 @@ export function wordAbout(table: PredictionTable, about: AboutSet, tests: readon
   ];
 }
 
-function wordSettling(ways: readonly SettlingTest[], tests: readonly FurtherTest[]): string {
+function wordSettling(
+  ways: readonly SettlingTest[] | undefined,
+  tests: readonly FurtherTest[],
+  samples: number,
+): string {
+  if (!ways) return "So much fits that looking for a test that settles it takes too long.";
   if (ways.length === 0) return "None of the ordinary tests settles it, and no two of them.";
+  const all = (letters: string[]) => (letters.length === samples && samples > 2 ? "every sample" : list(letters));
   const one = ({ tests: named, onOneOf, together }: SettlingTest) =>
-    `${list(named.map((test) => tests[test].name))} on ${onOneOf.length > 0 ? list(onOneOf, "or") : list(together)}`;
+    `${list(named.map((test) => tests[test].name))} on ${onOneOf.length > 0 ? list(onOneOf, "or") : all(together)}`;
   return `${capital(list(ways.map(one), "or"))} would settle it.`;
 }
 

@@ -11,8 +11,11 @@ export interface AboutSet {
   certificate: Certificate;
   /** Of a decided set. */
   order?: SettlingOrder;
-  /** Of an undecided set: by sample, the salts (indices) that fit as well, where there are any; and what would settle it. */
-  open?: { alsoFits: Record<string, number[]>; settledBy: SettlingTest[] };
+  /**
+   * Of an undecided set: by sample, the salts (indices) that fit as well, where there are any; and what would settle it,
+   * absent where looking for that takes too long.
+   */
+  open?: { alsoFits: Record<string, number[]>; settledBy?: SettlingTest[] };
 }
 
 /** Ways to settle an undecided set that are named. */
@@ -31,11 +34,7 @@ export function aboutSet(table: PredictionTable, salts: readonly number[], tests
     label,
     left[label].filter((salt) => salt !== salts[s]),
   ]);
-  return {
-    certificate: decided,
-    open: {
-      alsoFits: Object.fromEntries(others.filter(([, fitting]) => fitting.length > 0)),
-      settledBy: settlingTests(table, salts, tests, SETTLING),
-    },
-  };
+  const alsoFits = Object.fromEntries(others.filter(([, fitting]) => fitting.length > 0));
+  const settledBy = settlingTests(table, salts, tests, SETTLING);
+  return { certificate: decided, open: { alsoFits, ...(settledBy && { settledBy }) } };
 }

@@ -1,7 +1,7 @@
 /** Which further test, or which two, would let the tests of a paper decide a set of unknowns that they leave open. */
 import type { PredictionTable } from "../bench/prediction-table.ts";
 import { waysWithin } from "./nearest-other.ts";
-import { type Paths, pathsOf } from "./paths.ts";
+import { type Paths, pathsOf, type Work } from "./paths.ts";
 import { rulesOf } from "./rules.ts";
 import { type Separations, separationsOf } from "./separations.ts";
 
@@ -23,18 +23,24 @@ export interface SettlingTest {
   together: string[];
 }
 
+/** Steps from one sample to the next, over all tests tried: about half a second. */
+const STEPS = 4_000_000;
+
 /**
  * What settles an undecided set. A test the paper has already, on one more sample or, where that is not enough, on all the others; else a
- * new test on one sample, or on every sample; else two of any of these on every sample. In the order offered.
+ * new test on one sample, or on every sample; else the first two of any of these on every sample. In
+ * the order offered.
  * @param salts index of the salt of each sample; the set obeys the paper
  * @param most ways named
+ * @returns undefined where it would take too long, because too many assignments fit
  */
 export function settlingTests(
   table: PredictionTable,
   salts: readonly number[],
   tests: readonly FurtherTest[],
   most: number,
-): SettlingTest[] {
+): SettlingTest[] | undefined {
+  const work: Work = { left: STEPS };
   const paths = pathsOf(table, rulesOf(table));
   const apart = separationsOf(table);
   const rows = salts.map((salt, s) => apart[s][salt]);
@@ -43,6 +49,7 @@ export function settlingTests(
     decided(
       paths,
       rows.map((row, s) => row.map((clashes, salt) => more.reduce((sum, one) => sum + (one[s]?.[salt] ?? 0), clashes))),
+      work,
     );
   const added = tests.map(({ cells }): Added => salts.map((salt, s) => clashesAdded(table, s, salt, cells)));
   const useful = [...tests.keys()].filter((test) => letters(added[test]).length > 0);
@@ -64,16 +71,17 @@ export function settlingTests(
     });
   const own = useful.filter((test) => tests[test].own);
   const others = useful.filter((test) => !tests[test].own);
-  for (const [ways, from] of [
-    [onOne, own],
-    [onAll, own],
-    [onOne, others],
-    [onAll, others],
-    [withAnother, useful],
+  for (const [ways, from, named] of [
+    [onOne, own, most],
+    [onAll, own, most],
+    [onOne, others, most],
+    [onAll, others, most],
+    [withAnother, useful, 1],
   ] as const) {
     const found: SettlingTest[] = [];
-    for (const test of from) if (found.length < most) found.push(...ways(test));
-    if (found.length > 0) return found.slice(0, most);
+    for (const test of from) if (found.length < named) found.push(...ways(test));
+    if (work.left < 0) return undefined;
+    if (found.length > 0) return found.slice(0, named);
   }
   return [];
 }
@@ -82,8 +90,8 @@ export function settlingTests(
 type Added = readonly (readonly number[] | undefined)[];
 
 /** No other assignment fits. */
-const decided = (paths: Paths, rows: Separations[number]): boolean =>
-  waysWithin(paths, rows, 0, { left: Number.POSITIVE_INFINITY })?.[0] === 1;
+const decided = (paths: Paths, rows: Separations[number], work: Work): boolean =>
+  waysWithin(paths, rows, 0, work)?.[0] === 1;
 
 /** By salt: how many observations that a further test adds for this salt the other cannot have given; undefined where it adds none. */
 function clashesAdded(

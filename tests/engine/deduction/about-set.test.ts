@@ -118,7 +118,8 @@ test("the tests that settle an open set, against doing each of them", () => {
         ownTogether: together.filter(isOwn),
         onOne: onOne.filter(isNew),
         together: together.filter(isNew),
-        two,
+        // Of pairs the first is enough to know.
+        two: two.slice(0, 1),
       };
       const [kind, expected] = Object.entries(inTurn).find(([, ways]) => ways.length > 0) ?? ["none", []];
       expect(open.settledBy).toEqual(expected);
