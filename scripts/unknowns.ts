@@ -57,10 +57,9 @@ try {
   else if ("faults" in options) throw new Refused([...options.faults, "", USAGE]);
   else console.log(answer(options.asked));
 } catch (error) {
-  const cannot = error instanceof NoEquilibrium || error instanceof UnknownReagent || error instanceof RangeError;
-  if (!(error instanceof Refused || error instanceof ContentFaults || cannot)) throw error;
-  console.error(
-    cannot ? `The engine cannot carry out this procedure: ${error.message} npm run check says more.` : error.message,
-  );
+  if (error instanceof Refused || error instanceof ContentFaults) console.error(error.message);
+  else if (error instanceof NoEquilibrium || error instanceof UnknownReagent || error instanceof RangeError) {
+    console.error(`The engine cannot carry out this procedure: ${error.message} npm run check says more.`);
+  } else throw error;
   process.exitCode = 1;
 }
