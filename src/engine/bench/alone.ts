@@ -5,7 +5,7 @@ import type { Components } from "./composition.ts";
 const known = new WeakMap<Solver, Map<string, EquilibriumResult>>();
 
 /** Equilibrium of 1 kg of water with these components (mol), cold and by itself; undefined when the solver finds none. */
-export function alone(components: Components, solve: Solver): EquilibriumResult | undefined {
+export function alone(components: Readonly<Components>, solve: Solver): EquilibriumResult | undefined {
   const answers = known.get(solve) ?? new Map<string, EquilibriumResult>();
   known.set(solve, answers);
   const key = JSON.stringify(components);

@@ -6,7 +6,9 @@ export type Amounts = Map<string, number>;
 /** All species and phases of an equilibrium, mol. */
 export function amountsOf(result: EquilibriumResult): Amounts {
   const amounts: Amounts = new Map();
-  for (const [id, molality] of result.molality) amounts.set(id, molality * result.waterKg);
+  result.molality.forEach((molality, id) => {
+    amounts.set(id, molality * result.waterKg);
+  });
   for (const [id, mol] of result.phases) amounts.set(id, mol);
   return amounts;
 }

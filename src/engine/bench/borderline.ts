@@ -1,5 +1,6 @@
 /** How far a salt's predictions are from flipping: the same test again with another strength of sample or reagent, or another constant. */
 import { reagents } from "../constants/reagents.ts";
+import { remembering } from "../equilibrium/remembering.ts";
 import { createSolver, type Solver } from "../equilibrium/solve.ts";
 import { compileDatabase } from "../equilibrium/species.ts";
 import { cellsOf, type Observation, type Part, type Procedure } from "../practical.ts";
@@ -49,7 +50,7 @@ export function borderline(salt: Content, form: Form, parts: Procedure, solve: S
   const found = new Map<string, Borderline>();
   /** With a constant by which the sample would not be what the paper says, such as a clear solution, it was not that constant. */
   const couldBe = (variation: Variation): boolean =>
-    variation.of !== "constant" || cannotBe(salt, given, solverWith(variation.id, variation.by)) === undefined;
+    variation.of !== "constant" || cannotBe(salt, given, solverWith(variation.id, variation.by, solve)) === undefined;
   for (const part of parts) {
     const met = new Set<string>();
     const plain = predictSalt(sample, [part], notingDecisive(met, solve));
@@ -90,7 +91,7 @@ function predictVaried(variation: Variation, sample: TestedSalt, part: Part, sol
     case "reagent":
       return predictSalt(sample, [withStrength(part, variation.id, variation.molPerDm3)], solve);
     case "constant":
-      return predictSalt(sample, [part], solverWith(variation.id, variation.by));
+      return predictSalt(sample, [part], solverWith(variation.id, variation.by, solve));
   }
 }
 
@@ -117,16 +118,42 @@ const withStrength = (part: Part, reagent: string, molPerDm3: number): Part => (
 
 const database = compileDatabase();
 
-/** Solvers over the constant set with one log K changed. */
-const changed = new Map<string, Solver>();
+/** Solvers with one log K changed, of each solver. */
+const changed = new WeakMap<Solver, Map<string, Solver>>();
 
-function solverWith(id: string, by: number): Solver {
+/** A solver over the constant set with one log K changed; `solve` itself answers wherever that constant has no part. */
+function solverWith(id: string, by: number, solve: Solver): Solver {
+  const known = changed.get(solve) ?? new Map<string, Solver>();
+  changed.set(solve, known);
   const key = `${id} ${by}`;
-  const known = changed.get(key);
+  const before = known.get(key);
+  if (before) return before;
+  const other = remembering(changedSolver(id, by));
+  const needs = neededBy(id);
+  const solver: Solver = (problem, conditions, start) => {
+    const hasPart = needs.every((component) => problem.totals[component]);
+    return (hasPart ? other : solve)(problem, conditions, start);
+  };
+  known.set(key, solver);
+  return solver;
+}
+
+/** Components without which a species or phase cannot be, protons aside. */
+function neededBy(id: string): string[] {
+  const entry = [...database.species, ...database.phases].find((one) => one.id === id);
+  return (entry?.nu ?? []).map(([index]) => database.components[index].id).filter((component) => component !== "H+");
+}
+
+/** Solvers over the whole constant set with one log K changed. */
+const changedSolvers = new Map<string, Solver>();
+
+function changedSolver(id: string, by: number): Solver {
+  const key = `${id} ${by}`;
+  const known = changedSolvers.get(key);
   if (known) return known;
   const shift = <T extends { id: string; logK: number }>(rows: readonly T[]): T[] =>
     rows.map((row) => (row.id === id ? { ...row, logK: row.logK + by } : row));
   const solver = createSolver({ ...database, species: shift(database.species), phases: shift(database.phases) });
-  changed.set(key, solver);
+  changedSolvers.set(key, solver);
   return solver;
 }

@@ -169,7 +169,7 @@ function watcher(trace: TestTrace, tube: BenchTube) {
     for (const { id, grams } of sight.solids) {
       if (grams <= (largest.get(id) ?? 0)) continue;
       largest.set(id, grams);
-      trace.peak.set(id, amountsOf(result));
+      trace.peak.set(id, result);
     }
   };
 }

@@ -3,6 +3,7 @@ import { CATIONS } from "../constants/ions.ts";
 import { VISIBILITY } from "../constants/visibility.ts";
 import { parseFormula } from "../formula/parse.ts";
 import type { GasTest } from "../practical.ts";
+import { amountsOf } from "./amounts.ts";
 import { netIonicEquation } from "./net-ionic.ts";
 import type { BenchEvent } from "./prediction.ts";
 import { DOUBTFUL } from "./read-gas.ts";
@@ -91,5 +92,6 @@ function gasEvents(trace: TestTrace, told: readonly string[]): BenchEvent[] {
 
 /** The amounts at the end; what formed and went again is counted as if the tube had been looked at when it was there. */
 function withSolid(trace: TestTrace, id: string): TestTrace["end"] {
-  return trace.end.has(id) ? trace.end : (trace.peak.get(id) ?? trace.end);
+  const peak = trace.peak.get(id);
+  return trace.end.has(id) || !peak ? trace.end : amountsOf(peak);
 }

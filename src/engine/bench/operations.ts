@@ -38,7 +38,19 @@ export const usableReagents: readonly string[] = reagents
  * Components of a reagent in mol/dm3; `molPerDm3` overrides the usual strength, not that of the acid an acidified one is made up with.
  * Water and starch bring none.
  */
-export function reagentComponents(id: string, molPerDm3?: number): Components {
+export function reagentComponents(id: string, molPerDm3?: number): Readonly<Components> {
+  const key = `${id} ${molPerDm3}`;
+  const before = brought.get(key);
+  if (before) return before;
+  const found = componentsIn(id, molPerDm3);
+  brought.set(key, found);
+  return found;
+}
+
+/** What bottles hold, as far as it was asked for: every portion of every test asks for the same few. */
+const brought = new Map<string, Readonly<Components>>();
+
+function componentsIn(id: string, molPerDm3: number | undefined): Components {
   const reagent = byId.get(id);
   if (!reagent || !usableReagents.includes(id)) {
     throw new UnknownReagent(`found the reagent "${id}", expected one of ${usableReagents.join(", ")}`);
@@ -48,11 +60,11 @@ export function reagentComponents(id: string, molPerDm3?: number): Components {
     ion,
     n * strength,
   ]);
-  const brought: Components = Object.fromEntries(perDm3);
+  const components: Components = Object.fromEntries(perDm3);
   for (const [ion, n] of reagent.sulfuricAcid ? Object.entries(SULFURIC_ACID) : []) {
-    brought[ion] = (brought[ion] ?? 0) + n * (reagent.sulfuricAcid ?? 0);
+    components[ion] = (components[ion] ?? 0) + n * (reagent.sulfuricAcid ?? 0);
   }
-  return brought;
+  return components;
 }
 
 const SULFURIC_ACID: Components = { "H+": 2, "SO4^2-": 1 };
@@ -67,7 +79,13 @@ const WITHIN_DROP = [0.1, 0.2, 0.3, 0.4];
 const GROWING = 1.5;
 
 /** Adds a liquid in portions, cm3, and lets the tube come to rest after each. */
-function addPortions(tube: Tube, perDm3: Components, portions: readonly number[], solve: Solver, watch: Watch): void {
+function addPortions(
+  tube: Tube,
+  perDm3: Readonly<Components>,
+  portions: readonly number[],
+  solve: Solver,
+  watch: Watch,
+): void {
   for (const cm3 of portions) {
     pour(tube, perDm3, cm3);
     watch(settle(tube, solve), tube);
@@ -79,7 +97,7 @@ const parts = (cm3: number, shares: readonly number[]): number[] => shares.map((
 /** Adds drops one by one, the first in parts. */
 function addDrops(
   tube: Tube,
-  perDm3: Components,
+  perDm3: Readonly<Components>,
   drops: number,
   solve: Solver,
   watch: Watch,
@@ -93,7 +111,7 @@ function addDrops(
 }
 
 /** Adds a volume: its first drop in parts, then in growing portions, shaking each time. A dry solid gets its liquid in one go. */
-function addVolume(tube: Tube, perDm3: Components, cm3: number, solve: Solver, watch: Watch): void {
+function addVolume(tube: Tube, perDm3: Readonly<Components>, cm3: number, solve: Solver, watch: Watch): void {
   const drop = Math.min(cm3, BENCH_PRACTICE.drop.value);
   const portions = tube.waterKg === 0 ? [cm3] : parts(drop, WITHIN_DROP);
   for (let added = drop; tube.waterKg > 0 && added < cm3; added = Math.min(cm3, added * GROWING)) {

@@ -1,4 +1,5 @@
 /** Predictions that are remembered: what has been worked out for a salt and a part is not worked out again. */
+import { remembering } from "../equilibrium/remembering.ts";
 import type { Solver } from "../equilibrium/solve.ts";
 import type { Part, Procedure } from "../practical.ts";
 import type { Form } from "./allowed-salts.ts";
@@ -26,18 +27,19 @@ const MOST = 20_000;
 export function createPredictor(solve: Solver): Predictor {
   const predicted = new Map<string, Map<string, Prediction>>();
   const bordered = new Map<string, Map<string, Borderline>>();
+  const remembered = remembering(solve);
   return {
     solve,
     predict: (salt, parts) => {
       const sample = contentOf(salt);
       return together(parts, (part, content) =>
-        recall(predicted, sample + content, () => predictSalt(salt, [part], solve)),
+        recall(predicted, sample + content, () => predictSalt(salt, [part], remembered)),
       );
     },
     border: (salt, form, parts) => {
       const sample = contentOf({ ions: salt.ions, given: form.given, concentration: form.concentration });
       return together(parts, (part, content) =>
-        recall(bordered, sample + content, () => borderline(salt, form, [part], solve)),
+        recall(bordered, sample + content, () => borderline(salt, form, [part], remembered)),
       );
     },
   };

@@ -72,7 +72,7 @@ export function take(
 }
 
 /** Adds a solution, speciated by itself, to amounts. */
-export function addAlone(to: Amounts, perDm3: Components, cm3: number, solve: Solver): void {
+export function addAlone(to: Amounts, perDm3: Readonly<Components>, cm3: number, solve: Solver): void {
   const bottle = alone(perDm3, solve);
   if (bottle) addAmounts(to, amountsOf(bottle), cm3 / 1000);
 }

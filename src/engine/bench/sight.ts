@@ -3,6 +3,7 @@ import { ABSORPTIVITY } from "../constants/absorptivities.ts";
 import { basis } from "../constants/log-k/index.ts";
 import { STARCH } from "../constants/starch.ts";
 import { VISIBILITY } from "../constants/visibility.ts";
+import type { Names } from "../equilibrium/named-values.ts";
 import type { EquilibriumResult } from "../equilibrium/solve.ts";
 import { compileDatabase } from "../equilibrium/species.ts";
 import { molarMass } from "../formula/molar-mass.ts";
@@ -39,6 +40,27 @@ const gramsPerMol = new Map(
 
 const absorptivities = new Map(Object.entries(ABSORPTIVITY));
 
+interface Coloured {
+  id: string;
+  colour: Colour;
+  /** dm3/(mol cm). */
+  strength: number;
+}
+
+/** The coloured ones among the species of a mixture; the same few mixtures are looked at again and again. */
+const colouredOf = new WeakMap<Names, Coloured[]>();
+
+function colouredAmong(names: Names): readonly Coloured[] {
+  const known = colouredOf.get(names);
+  if (known) return known;
+  const found = [...names.keys()].flatMap((id): Coloured[] => {
+    const strength = absorptivities.get(id);
+    return strength === undefined ? [] : [{ id, colour: colourOf.get(id) ?? "colourless", strength }];
+  });
+  colouredOf.set(names, found);
+  return found;
+}
+
 /** Looks into a tube that has come to rest; `starch`: it holds starch and is cold enough for its colour. */
 export function look(result: EquilibriumResult, starch = false): Sight {
   const cm3 = result.waterKg * 1000;
@@ -51,10 +73,8 @@ export function look(result: EquilibriumResult, starch = false): Sight {
   }
   // Absorbances add up; the colour that takes away most light is the one that is named.
   const byColour = new Map<Colour, number>();
-  for (const [id, molality] of result.molality) {
-    const strength = absorptivities.get(id);
-    if (strength === undefined) continue;
-    const colour = colourOf.get(id) ?? "colourless";
+  for (const { id, colour, strength } of colouredAmong(result.molality.names)) {
+    const molality = result.molality.get(id) ?? 0;
     byColour.set(colour, (byColour.get(colour) ?? 0) + strength * molality * VISIBILITY.path.value);
   }
   let solution: Colour = "colourless";

@@ -1,4 +1,5 @@
 /** Everything that happened to one tube during one test: what the eye finds before, during and at the end, and the gas that left. */
+import type { EquilibriumResult } from "../equilibrium/solve.ts";
 import type { Colour, GasTest } from "../practical.ts";
 import type { Amounts } from "./amounts.ts";
 import type { HeatOutcome } from "./heat/heat-solid.ts";
@@ -66,8 +67,8 @@ export interface TestTrace {
   partTogether: Amounts;
   /** Amounts of the mixture at the end. */
   end: Amounts;
-  /** Amounts of the mixture when each solid was at its largest. */
-  peak: Map<string, Amounts>;
+  /** The mixture when each solid was at its largest. */
+  peak: Map<string, EquilibriumResult>;
 }
 
 /** A trace with nothing in it yet. */

@@ -6,7 +6,6 @@ import { HEAT_OPENS, TEMPERATURE } from "../constants/kinetic-gates.ts";
 import type { EquilibriumResult, Solver, Start } from "../equilibrium/solve.ts";
 import { compileDatabase, WATER } from "../equilibrium/species.ts";
 import type { Components } from "./composition.ts";
-import { halfEquations } from "./redox/half-equation.ts";
 import { redoxChanges } from "./redox/redox-changes.ts";
 import { AIR, METALS } from "./redox/substances.ts";
 
@@ -80,7 +79,7 @@ export const copyOfTube = <T extends Tube>(tube: T): T => ({
 });
 
 /** Pours `cm3` of a solution with the given components (mol/dm3) into the tube. */
-export function pour(tube: Tube, perDm3: Components, cm3: number): void {
+export function pour(tube: Tube, perDm3: Readonly<Components>, cm3: number): void {
   for (const [id, amount] of Object.entries(perDm3)) {
     tube.contents[id] = (tube.contents[id] ?? 0) + (amount * cm3) / 1000;
   }
@@ -106,9 +105,8 @@ export function settle(tube: Tube, solve: Solver): EquilibriumResult {
 }
 
 function atEquilibrium(tube: Tube, solve: Solver): EquilibriumResult {
-  const totals = Object.fromEntries(Object.entries(tube.contents).filter(([id]) => !isMetal(id)));
   const outcome = solve(
-    { totals, waterKg: tube.waterKg },
+    { totals: withoutMetals(tube.contents), waterKg: tube.waterKg },
     { celsius: tube.celsius, gases: BUBBLING, alsoAllowed: tube.opened },
     tube.start,
   );
@@ -119,11 +117,16 @@ function atEquilibrium(tube: Tube, solve: Solver): EquilibriumResult {
   return outcome;
 }
 
-const isMetal = (id: string): boolean => (METALS as readonly string[]).includes(id);
+/** What dissolves at once: pieces of metal wait for a change of oxidation state. */
+function withoutMetals(contents: Components): Components {
+  if (!METALS.some((metal) => metal in contents)) return contents;
+  const totals = { ...contents };
+  for (const metal of METALS) delete totals[metal];
+  return totals;
+}
 
 /** Carries out the changes of oxidation state that happen now. Returns whether there were any. */
 function react(tube: Tube, { pH, molality, phases }: EquilibriumResult): boolean {
-  if (!mayReact(tube)) return false;
   const { contents, waterKg, celsius, air, pairs } = tube;
   const changes = redoxChanges({ contents, waterKg, pH, molality, phases, celsius, air, acted: pairs });
   for (const { pair, equation, source, change, turns, borderline } of changes) {
@@ -141,23 +144,6 @@ function react(tube: Tube, { pH, molality, phases }: EquilibriumResult): boolean
 
 /** Less than this of a component is none, mol. */
 const ABSENT = 1e-13;
-
-/** Components with an oxidising and with a reducing form in the table of potentials: without one of each nothing can happen. */
-const oxidisers = new Set(
-  halfEquations.flatMap(({ oxidised }) => oxidised.flatMap(({ components }) => Object.keys(components))),
-);
-const reducers = new Set(
-  halfEquations.flatMap(({ reduced }) => reduced.flatMap(({ components }) => Object.keys(components))),
-);
-for (const common of ["H+", WATER]) {
-  oxidisers.delete(common);
-  reducers.delete(common);
-}
-
-function mayReact({ contents, air }: Tube): boolean {
-  const ids = Object.keys(contents);
-  return ids.some((id) => reducers.has(id)) && (air || ids.some((id) => oxidisers.has(id)) || ids.some(isMetal));
-}
 
 function openByHeat(tube: Tube): void {
   for (const { solid, fromCelsius } of HEAT_OPENS) {

@@ -14,7 +14,8 @@ export function refusal(
   if (!(waterKg > 0 && Number.isFinite(waterKg))) return `found ${waterKg} kg of water, expected more than none`;
   let net = 0;
   let all = 0;
-  for (const [id, mol] of Object.entries(totals)) {
+  for (const id in totals) {
+    const mol = totals[id];
     if (!Number.isFinite(mol)) return `found ${mol} mol of ${id}, expected a number`;
     if (id === WATER) continue;
     const index = database.componentIndex.get(id);
@@ -26,7 +27,9 @@ export function refusal(
   }
   if (Math.abs(net) > all * CHARGE_ROUNDING)
     return `found a net charge of ${net.toPrecision(3)} mol, expected charges that cancel`;
-  for (const [id, atm] of Object.entries(conditions.gases ?? {})) {
+  const { gases } = conditions;
+  for (const id in gases) {
+    const atm = gases[id];
     if (!(atm > 0 && Number.isFinite(atm))) return `found ${atm} atm of ${id}, expected more than none`;
   }
   return undefined;

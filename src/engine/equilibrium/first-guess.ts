@@ -4,7 +4,7 @@
  * these; in the end nothing stands above what the balances can hold.
  */
 import { addFirstPhases, type Held, saturate } from "./first-phases.ts";
-import { type Balance, type Iterate, spareFor, type Workspace } from "./iterate.ts";
+import type { Balance, Iterate, Workspace } from "./iterate.ts";
 import { evaluateSpecies } from "./speciation.ts";
 import type { System } from "./system.ts";
 
@@ -26,7 +26,7 @@ export function coldStart(
   work: Workspace,
   { phases }: { phases: boolean },
 ): Iterate {
-  const at = fromTotals(system, balance, waterKg);
+  const at = fromTotals(system, balance, waterKg, work);
   const held: Held = { left: balance.totals.slice(), by: new Int32Array(at.y.length).fill(-1) };
   pullDown(system, balance, at, work);
   sweep(system, balance, at, work, held, SWEEPS);
@@ -39,7 +39,7 @@ export function coldStart(
 }
 
 /** Everything dissolved and nothing combined. */
-function fromTotals(system: System, balance: Balance, waterKg: number): Iterate {
+function fromTotals(system: System, balance: Balance, waterKg: number, { amounts, lnM }: Workspace): Iterate {
   const nb = system.components.length;
   const y = new Float64Array(nb);
   let ionic = 0;
@@ -60,8 +60,8 @@ function fromTotals(system: System, balance: Balance, waterKg: number): Iterate 
     ionicStrength: Math.min(Math.max(ionic, 1e-6), 1),
     waterKg,
     present: [],
-    amounts: new Float64Array(spareFor(nb)),
-    lnM: new Float64Array(system.species.length),
+    amounts,
+    lnM,
   };
 }
 

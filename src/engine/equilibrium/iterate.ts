@@ -35,7 +35,7 @@ export interface Balance {
 export const OTHERS = 3;
 
 /** More phases than components may be held for a moment, while one takes another's place. */
-export const spareFor = (components: number): number => components + 4;
+const spareFor = (components: number): number => components + 4;
 
 /** Arrays for one system, made once. What they hold is of no account between calls. */
 export interface Workspace {
@@ -52,20 +52,43 @@ export interface Workspace {
   /** The linear system of a step, row by row. */
   matrix: Float64Array;
   right: Float64Array;
+  /** What an iterate and a balance consist of; there is only one of each at a time. */
+  amounts: Float64Array;
+  lnM: Float64Array;
+  totals: Float64Array;
+  lnBound: Float64Array;
+  lnPressure: Float64Array;
+  allowed: Uint8Array;
 }
 
 export function workspaceFor(system: System): Workspace {
   const { columns } = system;
   const nb = system.components.length;
+  const species = system.species.length;
   const most = nb + OTHERS + spareFor(nb);
+  // One piece of memory for all: a new mixture comes with every reagent, and fifteen pieces take longer to get.
+  const room = new Float64Array(
+    most * (most + 1) + columns * (columns + 4) + 3 * species + nb + spareFor(nb) + system.phases.length,
+  );
+  let taken = 0;
+  const take = (length: number): Float64Array => {
+    taken += length;
+    return room.subarray(taken - length, taken);
+  };
   return {
-    potentials: new Float64Array(columns),
-    change: new Float64Array(columns),
-    molality: new Float64Array(system.species.length),
-    sums: new Float64Array(columns),
-    sizes: new Float64Array(columns),
-    moments: new Float64Array(columns * columns),
-    matrix: new Float64Array(most * most),
-    right: new Float64Array(most),
+    potentials: take(columns),
+    change: take(columns),
+    molality: take(species),
+    sums: take(columns),
+    sizes: take(columns),
+    moments: take(columns * columns),
+    matrix: take(most * most),
+    right: take(most),
+    amounts: take(spareFor(nb)),
+    lnM: take(species),
+    totals: take(nb),
+    lnBound: take(species),
+    lnPressure: take(system.phases.length),
+    allowed: new Uint8Array(system.phases.length),
   };
 }

@@ -1,4 +1,5 @@
 /** What the solver is given and what it gives back: problem, conditions, result. */
+import type { NamedValues } from "./named-values.ts";
 import type { System } from "./system.ts";
 
 /** Amounts in a vessel: moles of each basis component (H+ may be negative: alkali), and the water they were brought in. */
@@ -21,14 +22,14 @@ export interface Conditions {
 export interface EquilibriumResult {
   converged: true;
   /** mol/kg of each dissolved species. */
-  molality: Map<string, number>;
+  molality: NamedValues;
   /** mol of each solid or gas phase present. */
   phases: Map<string, number>;
   /**
    * log10 (ion product / K) of every solid and gas these components can make, also of those that may not form here. For a gas that may
    * not leave, this is log10 of its partial pressure in atm.
    */
-  saturation: Map<string, number>;
+  saturation: NamedValues;
   pH: number;
   ionicStrength: number;
   waterKg: number;
@@ -48,8 +49,20 @@ export interface Start {
   y: Float64Array;
   solutes: number;
   ionicStrength: number;
-  present: number[];
-  amounts: number[];
+  present: readonly number[];
+  amounts: readonly number[];
+  /** What remembering solvers found from here. It lives and goes with the starting point. */
+  reached?: Solved[];
+}
+
+/** A problem solved before. What it asked is copied, for the caller goes on changing its own. */
+export interface Solved {
+  /** Another solver may go on from the same starting point, and to other answers. */
+  by: Solver;
+  totals: EquilibriumProblem["totals"];
+  waterKg: number;
+  conditions: Conditions;
+  outcome: EquilibriumResult | NotConverged;
 }
 
 export type Solver = (

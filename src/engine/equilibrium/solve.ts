@@ -8,7 +8,8 @@
 import { refusal } from "./acceptable.ts";
 import { CAPPED_IONIC_STRENGTH, daviesA, lnWaterActivity } from "./activity.ts";
 import { coldStart } from "./first-guess.ts";
-import { type Balance, type Iterate, spareFor, type Workspace, workspaceFor } from "./iterate.ts";
+import { type Balance, type Iterate, type Workspace, workspaceFor } from "./iterate.ts";
+import { NamedValues } from "./named-values.ts";
 import { newton, WATER_KG_PER_MOL } from "./newton.ts";
 import { addSupersaturated, dropNegative, saturationOf } from "./phase-set.ts";
 import type { Conditions, EquilibriumProblem, EquilibriumResult, Solver, Start } from "./problem.ts";
@@ -23,8 +24,16 @@ const MAX_ITERATIONS = 150;
 /** Makes a solver over a database; it keeps the compiled systems of the mixtures it has met. */
 export function createSolver(database: Database = compileDatabase()): Solver {
   const compiled = new Map<string, { work: Workspace; at: Map<number, System> }>();
+  /** One mixture is asked for many times in a row, with more and more of a reagent. */
+  let last: { system: System; work: Workspace } | undefined;
 
-  function systemFor(present: number[], celsius: number) {
+  function systemFor(present: readonly number[], celsius: number) {
+    if (!last || last.system.celsius !== celsius || !sameNumbers(last.system.components, present))
+      last = compiledFor(present, celsius);
+    return last;
+  }
+
+  function compiledFor(present: readonly number[], celsius: number) {
     const key = present.join(",");
     let known = compiled.get(key);
     if (!known) {
@@ -59,10 +68,9 @@ export function createSolver(database: Database = compileDatabase()): Solver {
     const celsius = conditions.celsius ?? 25;
     const present = presentIn(problem);
     const { system, work } = systemFor(present, celsius);
-    const balance = balanceOf(system, database, problem, conditions);
+    const balance = balanceOf(system, database, problem, conditions, work);
     const begin = [
-      () =>
-        start && start.system.species === system.species ? resume(system, balance, start, problem.waterKg) : undefined,
+      () => (start?.system.species === system.species ? resume(balance, start, problem.waterKg, work) : undefined),
       () => coldStart(system, balance, problem.waterKg, work, { phases: true }),
       () => coldStart(system, balance, problem.waterKg, work, { phases: false }),
       () => idealStart(system, balance, problem.waterKg, work),
@@ -80,15 +88,22 @@ export function createSolver(database: Database = compileDatabase()): Solver {
   };
 }
 
-function balanceOf(system: System, database: Database, problem: EquilibriumProblem, conditions: Conditions): Balance {
-  const totals = new Float64Array(system.components.length);
+const sameNumbers = (one: readonly number[], other: readonly number[]): boolean =>
+  one.length === other.length && one.every((value, n) => value === other[n]);
+
+function balanceOf(
+  system: System,
+  database: Database,
+  problem: EquilibriumProblem,
+  conditions: Conditions,
+  { totals, lnBound, lnPressure, allowed }: Workspace,
+): Balance {
   let everything = 1e-6;
   for (let j = 0; j < totals.length; j++) {
     totals[j] = problem.totals[database.components[system.components[j]].id] ?? 0;
     everything += Math.abs(totals[j]);
   }
   const { start, column, value } = system.speciesRows;
-  const lnBound = new Float64Array(system.species.length);
   for (let i = 0; i < lnBound.length; i++) {
     let bound = everything * 3;
     for (let k = start[i]; k < start[i + 1]; k++) {
@@ -98,15 +113,19 @@ function balanceOf(system: System, database: Database, problem: EquilibriumProbl
     }
     lnBound[i] = Math.log(bound / problem.waterKg);
   }
-  const lnPressure = new Float64Array(system.phases.length);
-  const allowed = system.formsInMinutes.slice();
-  const { gases = {}, alsoAllowed = [] } = conditions;
-  system.phases.forEach(({ kind, id }, p) => {
-    if (kind === "gas" && gases[id] !== undefined) {
-      allowed[p] = 1;
-      lnPressure[p] = Math.log(gases[id]);
-    } else if (alsoAllowed.includes(id)) allowed[p] = 1;
-  });
+  lnPressure.fill(0);
+  allowed.set(system.formsInMinutes);
+  const { gases, alsoAllowed } = conditions;
+  for (const p of gases ? system.gases : []) {
+    const atm = gases?.[system.phases[p].id];
+    if (atm === undefined) continue;
+    allowed[p] = 1;
+    lnPressure[p] = Math.log(atm);
+  }
+  for (const id of alsoAllowed ?? []) {
+    const p = system.phaseNames.get(id);
+    if (p !== undefined) allowed[p] = 1;
+  }
   return {
     totals,
     waterMol: problem.waterKg / WATER_KG_PER_MOL + (problem.totals[WATER] ?? 0),
@@ -126,20 +145,21 @@ function idealStart(system: System, balance: Balance, waterKg: number, work: Wor
 }
 
 /** Takes up where a similar problem ended; phases that may not form here are left behind. */
-function resume(system: System, balance: Balance, from: Start, waterKg: number): Iterate {
-  const kept = from.present.flatMap((phase, q) =>
-    balance.allowed[phase] === 1 ? [{ phase, amount: from.amounts[q] }] : [],
-  );
-  const amounts = new Float64Array(spareFor(system.components.length));
-  amounts.set(kept.map(({ amount }) => amount));
+function resume(balance: Balance, from: Start, waterKg: number, { amounts, lnM }: Workspace): Iterate {
+  const present: number[] = [];
+  for (let q = 0; q < from.present.length; q++) {
+    if (balance.allowed[from.present[q]] === 0) continue;
+    amounts[present.length] = from.amounts[q];
+    present.push(from.present[q]);
+  }
   return {
-    y: Float64Array.from(from.y),
+    y: from.y.slice(),
     solutes: from.solutes,
     ionicStrength: from.ionicStrength,
     waterKg,
-    present: kept.map(({ phase }) => phase),
+    present,
     amounts,
-    lnM: new Float64Array(system.species.length),
+    lnM,
   };
 }
 
@@ -171,19 +191,15 @@ function resultOf(
   work: Workspace,
   iterations: number,
 ): EquilibriumResult {
-  const molality = new Map<string, number>();
-  system.species.forEach((entry, i) => {
-    molality.set(entry.id, Math.exp(at.lnM[i]));
-  });
-  const saturation = new Map<string, number>();
-  system.phases.forEach((phase, p) => {
-    saturation.set(phase.id, saturationOf(system, balance, work, p) / Math.LN10);
-  });
+  const molality: number[] = [];
+  for (let i = 0; i < at.lnM.length; i++) molality.push(Math.exp(at.lnM[i]));
+  const saturation: number[] = [];
+  for (let p = 0; p < system.phases.length; p++) saturation.push(saturationOf(system, balance, work, p) / Math.LN10);
   return {
     converged: true,
-    molality,
+    molality: new NamedValues(system.speciesNames, molality),
     phases: new Map(at.present.map((p, q) => [system.phases[p].id, at.amounts[q]])),
-    saturation,
+    saturation: new NamedValues(system.phaseNames, saturation),
     pH: -at.y[system.proton] / Math.LN10,
     ionicStrength: at.ionicStrength,
     waterKg: at.waterKg,
@@ -191,11 +207,11 @@ function resultOf(
     iterations,
     start: {
       system,
-      y: Float64Array.from(at.y),
+      y: at.y,
       solutes: at.solutes,
       ionicStrength: at.ionicStrength,
-      present: [...at.present],
-      amounts: [...at.amounts.subarray(0, at.present.length)],
+      present: at.present,
+      amounts: at.present.map((_, q) => at.amounts[q]),
     },
   };
 }

@@ -1,6 +1,7 @@
 /**
  * The part of the constant set that some components can form, laid out in flat arrays for the solver, at one temperature.
  */
+import { type Names, namesOf } from "./named-values.ts";
 import type { Database, Phase, Species } from "./species.ts";
 
 const GAS_CONSTANT = 8.314462618e-3; // kJ/(mol K), CODATA 2018
@@ -13,33 +14,41 @@ export interface SparseRows {
   value: Float64Array;
 }
 
-/**
- * One row for each species and phase, with its moles of each component, and three columns more, such that the ln molality of a species is
- * ln K plus its row times one vector of potentials (see speciation.ts).
- */
-export interface System {
-  celsius: number;
-  /** Database index of each component of the system; they are the first columns. */
-  components: number[];
-  charges: Float64Array;
-  /** Position of H+ among the components. */
-  proton: number;
-  /** Number of columns. */
-  columns: number;
+/** Where the columns stand that are no components. */
+interface Columns {
   /** Column of z^2/2. */
   ionic: number;
   /** Column of the moles of water. */
   water: number;
   /** Column that has 1 for a neutral species. */
   neutral: number;
+  /** Number of all columns. */
+  columns: number;
+}
+
+/**
+ * One row for each species and phase, with its moles of each component, and three columns more, such that the ln molality of a species is
+ * ln K plus its row times one vector of potentials (see speciation.ts).
+ */
+export interface System extends Columns {
+  celsius: number;
+  /** Database index of each component of the system; they are the first columns. */
+  components: number[];
+  charges: Float64Array;
+  /** Position of H+ among the components. */
+  proton: number;
   species: Species[];
+  speciesNames: Names;
   speciesLnK: Float64Array;
   speciesRows: SparseRows;
   /** For each species the products of its values two by two: columns are cells of a lower triangle stored as a full square. */
   speciesProducts: SparseRows;
   phases: Phase[];
+  phaseNames: Names;
   /** 1 for a solid that forms within minutes by its own row, 0 for the others and for gases. */
   formsInMinutes: Uint8Array;
+  /** Places of the gases among the phases. */
+  gases: number[];
   phaseLnK: Float64Array;
   phaseRows: SparseRows;
 }
@@ -73,30 +82,67 @@ function bend(celsius: number): number {
   return Math.log(T / T0) + T0 / T - 1;
 }
 
-type Entry = [column: number, value: number];
+/** Room for so many rows with so many values in all. */
+const emptyRows = (rows: number, values: number): SparseRows => ({
+  start: new Int32Array(rows + 1),
+  column: new Int32Array(values),
+  value: new Float64Array(values),
+});
 
-function sparseRows(rows: readonly (readonly Entry[])[]): SparseRows {
-  const start = new Int32Array(rows.length + 1);
-  for (let i = 0; i < rows.length; i++) start[i + 1] = start[i] + rows[i].length;
-  const column = new Int32Array(start[rows.length]);
-  const value = new Float64Array(start[rows.length]);
+/** What each species or phase is made of; with `more`, its z^2/2 or 1 for a neutral one as well. */
+function rowsOf(entries: readonly Species[], place: Int32Array, columns: Columns, more: boolean): SparseRows {
+  let values = 0;
+  for (const { nu, water } of entries) values += nu.length + Number(water !== 0) + Number(more);
+  const rows = emptyRows(entries.length, values);
+  const { start, column, value } = rows;
   let k = 0;
-  for (const row of rows) {
-    for (const [at, what] of row) {
-      column[k] = at;
-      value[k++] = what;
-    }
+  const put = (at: number, what: number) => {
+    column[k] = at;
+    value[k++] = what;
+  };
+  for (let i = 0; i < entries.length; i++) {
+    const { nu, water, charge } = entries[i];
+    for (const part of nu) put(place[part[0]], part[1]);
+    if (water !== 0) put(columns.water, water);
+    if (more && charge === 0) put(columns.neutral, 1);
+    else if (more) put(columns.ionic, charge ** 2 / 2);
+    start[i + 1] = k;
   }
-  return { start, column, value };
+  return rows;
 }
 
 /** All products of two values of a row, each pair once. */
-function products(row: readonly Entry[], columns: number): Entry[] {
-  const pairs: Entry[] = [];
-  for (const [a, x] of row) {
-    for (const [b, y] of row) if (b <= a) pairs.push([a * columns + b, x * y]);
+function productsOf({ start, column, value }: SparseRows, columns: number): SparseRows {
+  const count = start.length - 1;
+  let values = 0;
+  for (let i = 0; i < count; i++) {
+    const length = start[i + 1] - start[i];
+    values += (length * (length + 1)) / 2;
   }
-  return pairs;
+  const products = emptyRows(count, values);
+  let k = 0;
+  for (let i = 0; i < count; i++) {
+    for (let a = start[i]; a < start[i + 1]; a++) {
+      for (let b = start[i]; b < start[i + 1]; b++) {
+        if (column[b] > column[a]) continue;
+        products.column[k] = column[a] * columns + column[b];
+        products.value[k++] = value[a] * value[b];
+      }
+    }
+    products.start[i + 1] = k;
+  }
+  return products;
+}
+
+/** Those of which every component has a place. A plain loop: it goes through the whole constant set for each new mixture. */
+function madeOf<T extends Species>(entries: readonly T[], place: Int32Array): T[] {
+  const found: T[] = [];
+  next: for (const entry of entries) {
+    const { nu } = entry;
+    for (let k = 0; k < nu.length; k++) if (place[nu[k][0]] < 0) continue next;
+    found.push(entry);
+  }
+  return found;
 }
 
 /**
@@ -108,40 +154,28 @@ export function buildSystem(database: Database, present: readonly number[], cels
   present.forEach((which, index) => {
     place[which] = index;
   });
-  const possible = (entry: Species) => entry.nu.every(([which]) => place[which] >= 0);
-  const species = database.species.filter(possible);
-  const phases = database.phases.filter(possible);
+  const species = madeOf(database.species, place);
+  const phases = madeOf(database.phases, place);
   const ionic = present.length;
-  const water = ionic + 1;
-  const neutral = ionic + 2;
-  const columns = ionic + 3;
-  const made = ({ nu, water: bound }: Species): Entry[] => {
-    const row = nu.map(([which, moles]): Entry => [place[which], moles]);
-    if (bound !== 0) row.push([water, bound]);
-    return row;
-  };
-  const speciesRows = species.map((entry) => {
-    const row = made(entry);
-    row.push(entry.charge === 0 ? [neutral, 1] : [ionic, entry.charge ** 2 / 2]);
-    return row;
-  });
+  const columns: Columns = { ionic, water: ionic + 1, neutral: ionic + 2, columns: ionic + 3 };
+  const speciesRows = rowsOf(species, place, columns, true);
   return {
     celsius,
     components: [...present],
     charges: new Float64Array(present.map((which) => database.components[which].charge)),
     proton: place[database.componentIndex.get("H+") as number],
-    columns,
-    ionic,
-    water,
-    neutral,
+    ...columns,
     species,
+    speciesNames: namesOf(species),
     speciesLnK: lnKs(species, celsius),
-    speciesRows: sparseRows(speciesRows),
-    speciesProducts: sparseRows(speciesRows.map((row) => products(row, columns))),
+    speciesRows,
+    speciesProducts: productsOf(speciesRows, columns.columns),
     phases,
+    phaseNames: namesOf(phases),
     formsInMinutes: new Uint8Array(phases.map(({ kind, row }) => (kind === "solid" && row?.formsInMinutes ? 1 : 0))),
+    gases: phases.flatMap(({ kind }, p) => (kind === "gas" ? [p] : [])),
     phaseLnK: lnKs(phases, celsius),
-    phaseRows: sparseRows(phases.map(made)),
+    phaseRows: rowsOf(phases, place, columns, false),
   };
 }
 

@@ -34,6 +34,17 @@ export function passage(oxidant: HalfEquation, reductant: HalfEquation, at: Circ
   return { extent: 1, source: openingSource };
 }
 
+/** Whether there are circumstances in which the pair reacts. */
+export function mayEverPass(oxidant: HalfEquation, reductant: HalfEquation): boolean {
+  if (oxidant.couple.oxidises !== "no" && reductant.couple.isOxidised !== "no") return true;
+  return (
+    gatesOf
+      .get(oxidant.couple.id)
+      ?.get(reductant.couple.id)
+      ?.some(({ opens }) => opens !== "no") ?? false
+  );
+}
+
 /** The gates of each pair, by oxidant and reductant, in the order of their table. */
 const gatesOf = new Map<string, Map<string, PairGate[]>>();
 for (const gate of pairGates) {

@@ -13,9 +13,10 @@
  */
 import type { Components } from "../composition.ts";
 import { type Circumstances, passage } from "./gate.ts";
-import { type HalfEquation, halfEquations, type Part } from "./half-equation.ts";
+import type { HalfEquation, Part } from "./half-equation.ts";
 import { ionicStrengthOf, potentialOf, type Solution } from "./nernst.ts";
 import { type PairEquation, pairEquation } from "./pair-equation.ts";
+import { type Pair, pairsAmong } from "./pairs.ts";
 import { AIR } from "./substances.ts";
 
 /** A tube at equilibrium but for changes of oxidation state. */
@@ -67,8 +68,7 @@ const LEAST_TURNS = 1e-12;
 const ABSENT = 1e-12;
 
 interface Candidate {
-  oxidant: HalfEquation;
-  reductant: HalfEquation;
+  pair: Pair;
   equation: PairEquation;
   extent: number;
   source: string;
@@ -82,12 +82,12 @@ export function redoxChanges(state: RedoxState): RedoxChange[] {
   if (candidates.length === 0) return [];
   const left: Components = { ...state.contents };
   const changes: RedoxChange[] = [];
-  for (const { oxidant, reductant, equation, extent, source, emf, halfway } of candidates) {
+  for (const { pair, equation, extent, source, emf, halfway } of candidates) {
     const turns = possibleTurns(equation, left, state) * extent;
     if (!(turns > LEAST_TURNS)) continue;
     for (const [id, moles] of Object.entries(equation.change)) left[id] = (left[id] ?? 0) + moles * turns;
     changes.push({
-      pair: pairId(oxidant, reductant),
+      pair: pair.id,
       equation: equation.text,
       change: equation.change,
       turns,
@@ -100,81 +100,43 @@ export function redoxChanges(state: RedoxState): RedoxChange[] {
   return changes;
 }
 
-const pairId = (oxidant: HalfEquation, reductant: HalfEquation): string =>
-  `${oxidant.couple.id} with ${reductant.couple.id}`;
-
-function hasActed(
-  oxidant: HalfEquation,
-  reductant: HalfEquation,
-  extent: number,
-  acted?: ReadonlySet<string>,
-): boolean {
-  if (!acted || acted.size === 0) return false;
-  if (extent < 1 && acted.has(pairId(oxidant, reductant))) return true;
-  const backwards = halfEquations
-    .filter(({ family }) => family === reductant.family)
-    .flatMap((one) =>
-      halfEquations.filter(({ family }) => family === oxidant.family).map((other) => pairId(one, other)),
-    );
-  return backwards.some((pair) => acted.has(pair));
-}
+/** Whether the pair has acted and does so once only, or what it would do has acted the other way round. */
+const hasActed = ({ id, backwards }: Pair, extent: number, acted: ReadonlySet<string> = new Set()): boolean =>
+  acted.size > 0 && ((extent < 1 && acted.has(id)) || backwards.some((pair) => acted.has(pair)));
 
 function candidatesIn(state: RedoxState): Candidate[] {
-  const atWork = halfEquations.filter(
-    ({ couple }) => state.pH >= (couple.fromPH ?? -Infinity) && state.pH < (couple.toPH ?? Infinity),
-  );
-  const there = thereIn(state);
-  const oxidants = atWork.filter(({ oxidised }) => mayTakePart(oxidised, there));
-  const reductants = atWork.filter(({ reduced }) => mayTakePart(reduced, there));
-  if (oxidants.length === 0 || reductants.length === 0) return [];
-  const now: Solution = { ...state, ionicStrength: ionicStrengthOf(state.molality) };
+  const pairs = pairsAmong(thereIn(state));
+  if (pairs.length === 0) return [];
   const at: Circumstances = { ...state, solids: new Set(state.phases.keys()) };
+  let now: Solution | undefined;
   const found: Candidate[] = [];
-  for (const oxidant of oxidants) {
-    for (const reductant of reductants) {
-      if (oxidant === reductant) continue;
-      const passed = passage(oxidant, reductant, at);
-      if (!passed || hasActed(oxidant, reductant, passed.extent, state.acted)) continue;
-      const equation = pairEquation(oxidant, reductant, state.pH);
-      const turns = possibleTurns(equation, state.contents, state);
-      if (!(turns > LEAST_TURNS)) continue;
-      const emf = potentialOf(oxidant, now) - potentialOf(reductant, now);
-      const half = halfwayThrough(now, state, equation, turns / 2, [oxidant, reductant]);
-      const halfway = potentialOf(oxidant, half) - potentialOf(reductant, half);
-      if (emf > 0 && halfway > 0) found.push({ oxidant, reductant, equation, ...passed, emf, halfway });
-    }
+  for (const pair of pairs) {
+    const { oxidant, reductant } = pair;
+    if (!isAtWork(oxidant, state.pH) || !isAtWork(reductant, state.pH)) continue;
+    const passed = passage(oxidant, reductant, at);
+    if (!passed || hasActed(pair, passed.extent, state.acted)) continue;
+    const equation = pairEquation(oxidant, reductant, state.pH);
+    const turns = possibleTurns(equation, state.contents, state);
+    if (!(turns > LEAST_TURNS)) continue;
+    now ??= { ...state, ionicStrength: ionicStrengthOf(state.molality) };
+    const emf = potentialOf(oxidant, now) - potentialOf(reductant, now);
+    if (!(emf > 0)) continue;
+    const half = halfwayThrough(now, state, equation, turns / 2, [oxidant, reductant]);
+    const halfway = potentialOf(oxidant, half) - potentialOf(reductant, half);
+    if (halfway > 0) found.push({ pair, equation, ...passed, emf, halfway });
   }
   return found;
 }
 
-/** What a substance needs to be there: its components besides the solvent's, or the air. */
-const needsOf = ({ id, components }: Part): string[] =>
-  AIR in components || id === AIR
-    ? [AIR]
-    : Object.keys(components).filter((component) => component !== "H+" && component !== "H2O");
-
-/** What each side of the half-equations needs, worked out once: this is asked after every drop. */
-const sideNeeds = new Map(
-  halfEquations.flatMap(({ oxidised, reduced }) =>
-    [oxidised, reduced].map((side): [readonly Part[], string[][]] => [
-      side,
-      side.map(needsOf).filter((needs) => needs.length > 0),
-    ]),
-  ),
-);
+const isAtWork = ({ couple }: HalfEquation, pH: number): boolean =>
+  pH >= (couple.fromPH ?? Number.NEGATIVE_INFINITY) && pH < (couple.toPH ?? Number.POSITIVE_INFINITY);
 
 /** Components that are there, and the air. */
-function thereIn({ contents, air }: RedoxState): ReadonlySet<string> {
-  const there = new Set<string>();
-  for (const id in contents) if (contents[id] > ABSENT) there.add(id);
-  if (air || AIR in contents) there.add(AIR);
+function thereIn({ contents, air }: RedoxState): string[] {
+  const there: string[] = [];
+  for (const id in contents) if (contents[id] > ABSENT) there.push(id);
+  if (air) there.push(AIR);
   return there;
-}
-
-/** Whether a side of a half-equation can take part: something of it besides the solvent is there. What is missing may cancel in the pair. */
-function mayTakePart(side: readonly Part[], there: ReadonlySet<string>): boolean {
-  const needs = sideNeeds.get(side) ?? [];
-  return needs.length === 0 || needs.some((ids) => ids.every((id) => there.has(id)));
 }
 
 /** Below this pH a reaction uses up acid that was poured in; above it, water and weak acids give what little it needs. Our choice. */

@@ -1,0 +1,62 @@
+/** Which couples meet in a mixture: those whose parts are there, and that ever react with one another. */
+import { mayEverPass } from "./gate.ts";
+import { type HalfEquation, halfEquations, type Part } from "./half-equation.ts";
+import { AIR } from "./substances.ts";
+
+export interface Pair {
+  oxidant: HalfEquation;
+  reductant: HalfEquation;
+  /** Ids of the couples: `MnO4-/Mn^2+ with Fe^3+/Fe^2+`. */
+  id: string;
+  /** Ids of the pairs that undo what this one does. */
+  backwards: string[];
+}
+
+const pairId = (oxidant: HalfEquation, reductant: HalfEquation): string =>
+  `${oxidant.couple.id} with ${reductant.couple.id}`;
+
+/** Every pair that may react somewhere, in the order of the table of potentials. */
+const pairs: readonly Pair[] = halfEquations.flatMap((oxidant) =>
+  halfEquations
+    .filter((reductant) => reductant !== oxidant && mayEverPass(oxidant, reductant))
+    .map((reductant) => ({
+      oxidant,
+      reductant,
+      id: pairId(oxidant, reductant),
+      backwards: ofFamily(reductant.family).flatMap((one) =>
+        ofFamily(oxidant.family).map((other) => pairId(one, other)),
+      ),
+    })),
+);
+
+function ofFamily(family: string): HalfEquation[] {
+  return halfEquations.filter((half) => half.family === family);
+}
+
+/** Pairs found so far, by the components that are there: every drop of a reagent asks for the same ones again. */
+const known = new Map<string, readonly Pair[]>();
+
+/** Pairs of which something of either side is there, given the components (and the air) that are. */
+export function pairsAmong(there: readonly string[]): readonly Pair[] {
+  const key = there.join(" ");
+  const before = known.get(key);
+  if (before) return before;
+  const ids = new Set(there);
+  const found = pairs.filter(
+    ({ oxidant, reductant }) => mayTakePart(oxidant.oxidised, ids) && mayTakePart(reductant.reduced, ids),
+  );
+  known.set(key, found);
+  return found;
+}
+
+/** Whether a side of a half-equation can take part: something of it besides the solvent is there. What is missing may cancel in the pair. */
+function mayTakePart(side: readonly Part[], there: ReadonlySet<string>): boolean {
+  const needs = side.map(needsOf).filter((ids) => ids.length > 0);
+  return needs.length === 0 || needs.some((ids) => ids.every((id) => there.has(id)));
+}
+
+/** What a substance needs to be there: its components besides the solvent's, or the air. */
+const needsOf = ({ id, components }: Part): string[] =>
+  AIR in components || id === AIR
+    ? [AIR]
+    : Object.keys(components).filter((component) => component !== "H+" && component !== "H2O");
