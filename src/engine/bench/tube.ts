@@ -87,8 +87,11 @@ export function pour(tube: Tube, perDm3: Readonly<Components>, cm3: number): voi
   tube.pairs.clear();
 }
 
-/** Rounds of equilibrium and redox change after which a mixture is taken to run in circles. */
-const MOST_ROUNDS = 12;
+/**
+ * Rounds of equilibrium and redox change after which a mixture is taken to run in circles. Most end after two or three; a product that
+ * lets go of a reactant again, such as thiosulfate in a copper(I) complex, brings the end in ever smaller steps: some fifty of two thirds.
+ */
+export const MOST_ROUNDS = 100;
 
 /**
  * Lets the tube come to rest: solids form or dissolve, gas above one atmosphere leaves, and what can change its oxidation state in minutes

@@ -30,6 +30,7 @@ export interface PairGate {
 const CHROMATE_ACID = "Cr2O7^2-/Cr^3+";
 const PEROXIDE = ["H2O2/H2O", "HO2-/OH-"];
 const OXYGEN_OF_PEROXIDE = ["O2/H2O2", "O2/HO2-"];
+const CYANIDOFERRATE = "[Fe(CN)6]^3-/[Fe(CN)6]^4-";
 const SULFITE = ["SO4^2-/H2SO3", "SO4^2-/HSO3-", "SO4^2-/SO3^2-"];
 const AIR = ["air/H2O", "air/OH-"];
 
@@ -80,6 +81,42 @@ export const pairGates: readonly PairGate[] = [
     source: "textbook: acidified hydrogen peroxide keeps for months without a catalyst; from memory",
   },
   {
+    oxidants: PEROXIDE,
+    reductants: [CYANIDOFERRATE],
+    opens: "no",
+    fromPH: 5,
+    source: "textbook: hydrogen peroxide oxidises hexacyanidoferrate(II) in acid only; from memory",
+  },
+  {
+    oxidants: [CYANIDOFERRATE],
+    reductants: OXYGEN_OF_PEROXIDE,
+    opens: "no",
+    toPH: 9,
+    source:
+      "textbook: hexacyanidoferrate(III) sets oxygen free from hydrogen peroxide in alkali only (Vogel); from memory",
+  },
+  {
+    oxidants: [CYANIDOFERRATE],
+    reductants: ["S4O6^2-/S2O3^2-"],
+    opens: "no",
+    source: "a textbook example of a slow reaction with a large equilibrium constant; from memory",
+  },
+  {
+    oxidants: ["I2/I-"],
+    reductants: OXYGEN_OF_PEROXIDE,
+    opens: "no",
+    toPH: 7,
+    source:
+      "textbook: hydrogen peroxide with iodide stays brown with iodine, which oxidises it in alkali only; from memory",
+  },
+  {
+    oxidants: PEROXIDE,
+    reductants: ["I2/I-"],
+    opens: "no",
+    fromPH: 7,
+    source: "textbook: no iodine stays in alkaline hydrogen peroxide; from memory",
+  },
+  {
     oxidants: ["MnO2/Mn^2+"],
     reductants: ["Br2/Br-"],
     opens: "no",
@@ -115,7 +152,7 @@ export const pairGates: readonly PairGate[] = [
   },
   {
     oxidants: ["Fe^3+/Fe^2+"],
-    reductants: [...OXYGEN_OF_PEROXIDE, "[Fe(CN)6]^3-/[Fe(CN)6]^4-", "Fe4[Fe(CN)6]3/Fe^2+"],
+    reductants: [...OXYGEN_OF_PEROXIDE, CYANIDOFERRATE, "Fe4[Fe(CN)6]3/Fe^2+"],
     opens: "no",
     source:
       "iron(III) and hexacyanidoferrate(II) fall as the blue solid before anything else; with peroxide it is only a slow catalyst; from memory",
@@ -131,6 +168,13 @@ export const pairGates: readonly PairGate[] = [
     reductants: ["S4O6^2-/S2O3^2-"],
     opens: "no",
     source: "textbook: chlorine and bromine take thiosulfate to sulfate, not to tetrathionate; from memory",
+  },
+  {
+    oxidants: ["Cu^2+/[Cu(S2O3)2]^3-"],
+    reductants: ["S4O6^2-/S2O3^2-"],
+    opens: "cold",
+    source:
+      "textbook: thiosulfate takes the colour from copper(II) solutions at once, to a copper(I) complex and tetrathionate; from memory",
   },
   {
     oxidants: ["Ag+/Ag"],

@@ -8,8 +8,6 @@ export interface Pair {
   reductant: HalfEquation;
   /** Ids of the couples: `MnO4-/Mn^2+ with Fe^3+/Fe^2+`. */
   id: string;
-  /** Ids of the pairs that undo what this one does. */
-  backwards: string[];
 }
 
 const pairId = (oxidant: HalfEquation, reductant: HalfEquation): string =>
@@ -23,14 +21,16 @@ const pairs: readonly Pair[] = halfEquations.flatMap((oxidant) =>
       oxidant,
       reductant,
       id: pairId(oxidant, reductant),
-      backwards: ofFamily(reductant.family).flatMap((one) =>
-        ofFamily(oxidant.family).map((other) => pairId(one, other)),
-      ),
     })),
 );
 
-function ofFamily(family: string): HalfEquation[] {
-  return halfEquations.filter((half) => half.family === family);
+const families = new Map(pairs.map(({ id, oxidant, reductant }) => [id, [oxidant.family, reductant.family] as const]));
+
+/** What the oxidant of a pair, and what its reductant, turn into one another. Throws a RangeError for what is no pair's id. */
+export function familiesOf(pair: string): readonly [oxidising: string, oxidised: string] {
+  const found = families.get(pair);
+  if (!found) throw new RangeError(`redox: found "${pair}", expected the id of a pair of couples`);
+  return found;
 }
 
 /** Pairs found so far, by the components that are there: every drop of a reagent asks for the same ones again. */

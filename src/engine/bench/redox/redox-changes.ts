@@ -16,7 +16,7 @@ import { type Circumstances, passage } from "./gate.ts";
 import type { HalfEquation, Part } from "./half-equation.ts";
 import { ionicStrengthOf, potentialOf, type Solution } from "./nernst.ts";
 import { type PairEquation, pairEquation } from "./pair-equation.ts";
-import { type Pair, pairsAmong } from "./pairs.ts";
+import { familiesOf, type Pair, pairsAmong } from "./pairs.ts";
 import { AIR } from "./substances.ts";
 
 /** A tube at equilibrium but for changes of oxidation state. */
@@ -33,8 +33,8 @@ export interface RedoxState {
   /** The tube stands open, or is shaken with air. */
   air: boolean;
   /**
-   * Pairs that have acted since something was last added or heated. Those that react only in part do so once, and none runs backwards:
-   * carried out completely, a reaction overshoots its equilibrium a little, and the way back is not seen.
+   * Pairs that have acted since something was last added or heated. Those that react only in part do so once, and none runs backwards, over
+   * a third couple either: carried out completely, a reaction overshoots its equilibrium a little, and the way back is not seen.
    */
   acted?: ReadonlySet<string>;
 }
@@ -100,9 +100,25 @@ export function redoxChanges(state: RedoxState): RedoxChange[] {
   return changes;
 }
 
-/** Whether the pair has acted and does so once only, or what it would do has acted the other way round. */
-const hasActed = ({ id, backwards }: Pair, extent: number, acted: ReadonlySet<string> = new Set()): boolean =>
-  acted.size > 0 && ((extent < 1 && acted.has(id)) || backwards.some((pair) => acted.has(pair)));
+/** Whether the pair has acted and does so once only, or would undo what has acted. */
+function hasActed({ id, oxidant, reductant }: Pair, extent: number, acted?: ReadonlySet<string>): boolean {
+  if (!acted || acted.size === 0) return false;
+  return (extent < 1 && acted.has(id)) || runsBack(oxidant.family, reductant.family, acted);
+}
+
+/** Whether what has acted took the reductant to oxidise the oxidant, itself or over others: iodine, and by it cyanidoferrate, and by that iron. */
+function runsBack(oxidant: string, reductant: string, acted: ReadonlySet<string>): boolean {
+  const reached = [reductant];
+  for (const from of reached) {
+    for (const pair of acted) {
+      const [oxidising, oxidised] = familiesOf(pair);
+      if (oxidising !== from) continue;
+      if (oxidised === oxidant) return true;
+      if (!reached.includes(oxidised)) reached.push(oxidised);
+    }
+  }
+  return false;
+}
 
 function candidatesIn(state: RedoxState): Candidate[] {
   const pairs = pairsAmong(thereIn(state));

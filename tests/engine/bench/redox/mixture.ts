@@ -2,6 +2,7 @@
 import type { Components } from "../../../../src/engine/bench/composition.ts";
 import { type RedoxChange, type RedoxState, redoxChanges } from "../../../../src/engine/bench/redox/redox-changes.ts";
 import { compositionOf } from "../../../../src/engine/bench/redox/substances.ts";
+import { MOST_ROUNDS } from "../../../../src/engine/bench/tube.ts";
 import { createSolver, type EquilibriumResult } from "../../../../src/engine/equilibrium/solve.ts";
 
 const solve = createSolver();
@@ -61,5 +62,3 @@ export function reactionsOf(mol: Readonly<Record<string, number>>, around: Surro
   }
   throw new Error(`still reacting after ${MOST_ROUNDS} rounds: ${all.slice(-4).map(({ pair }) => pair)}`);
 }
-
-const MOST_ROUNDS = 12;

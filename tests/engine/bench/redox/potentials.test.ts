@@ -90,6 +90,7 @@ test("derived potentials follow from what they are derived from", () => {
   expect(volts("SO4^2-/HSO3-")).toBeCloseTo(volts("SO4^2-/H2SO3") + (SLOPE / 2) * bisulfite, 2);
   expect(volts("SO4^2-/SO3^2-")).toBeCloseTo(volts("SO4^2-/H2SO3") - (SLOPE / 2) * (logKOf("H2SO3") + 2 * PKW), 1);
   expect(volts("NO2-/NH3")).toBeCloseTo((8 * volts("NO3-/NH3") - 2 * volts("NO3-/NO2-")) / 6, 2);
+  expect(volts("Cu^2+/[Cu(S2O3)2]^3-")).toBeCloseTo(volts("Cu^2+/Cu+") + SLOPE * logKOf("[Cu(S2O3)2]^3-"), 2);
   expect(volts("Fe4[Fe(CN)6]3/Fe^2+")).toBeCloseTo(volts("Fe^3+/Fe^2+") + (SLOPE / 4) * logKOf("Fe4[Fe(CN)6]3(s)"), 2);
 });
 

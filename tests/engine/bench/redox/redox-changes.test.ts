@@ -107,6 +107,17 @@ test("reactions come to an end", () => {
   );
 });
 
+/** Thiosulfate frees the iodide of copper(I) iodide again, chloride the thiosulfate of its complex: neither must turn round and round. */
+test.each([0, 1e-4, 0.002, 0.05])("copper(II) and thiosulfate come to an end with %f mol of iodide", (iodide) => {
+  for (const thiosulfate of [0.005, 0.05, 0.1]) {
+    const mol = { "Cu^2+": 0.05, "Na+": 2 * thiosulfate, "S2O3^2-": thiosulfate };
+    for (const anions of [{ "SO4^2-": 0.05 }, { "Cl-": 0.1 }] as Record<string, number>[]) {
+      const { all } = reactionsOf({ ...mol, ...anions, ...(iodide > 0 && { "K+": iodide, "I-": iodide }) });
+      expect(all.map(({ pair }) => pair)).toContain("Cu^2+/[Cu(S2O3)2]^3- with S4O6^2-/S2O3^2-");
+    }
+  }
+});
+
 /** Equations and their component balance written from textbooks (Vogel; school texts), from memory. */
 describe("iodide with metals, aluminium with nitrate", () => {
   const withoutMetal = (change: Readonly<Record<string, number>>) =>
@@ -137,6 +148,14 @@ describe("iodide with metals, aluminium with nitrate", () => {
     });
   });
 
+  test("thiosulfate with copper(II): to the colourless copper(I) complex and tetrathionate", () => {
+    const { all, end } = reactionsOf({ "Cu^2+": 0.05, "SO4^2-": 0.05, "Na+": 0.4, "S2O3^2-": 0.2 });
+    expect(all.map(({ equation }) => equation)).toEqual([
+      "2 Cu^2+(aq) + 6 S2O3^2-(aq) -> 2 [Cu(S2O3)2]^3-(aq) + S4O6^2-(aq)",
+    ]);
+    expect(end.molality.get("Cu^2+") ?? 0).toBeLessThan(5e-5);
+  });
+
   test("aluminium with nitrate, once, to three tenths, in warm alkali", () => {
     const mol = { "Na+": 1.06, "OH-": 1, "NO3-": 0.06, "Al(s)": 1 };
     const one = firstChanges(mol, { celsius: 60 }).find(({ change }) => change["NO3-"]);
@@ -149,7 +168,26 @@ describe("iodide with metals, aluminium with nitrate", () => {
   });
 });
 
+/** Vogel, from memory: in acid hexacyanidoferrate(II) is oxidised by peroxide, in alkali hexacyanidoferrate(III) is reduced by it. */
+describe("hydrogen peroxide with the hexacyanidoferrates", () => {
+  const peroxide = { H2O2: 0.1 };
+  test.each([
+    ["acid", "[Fe(CN)6]^4-", 4, { "H+": 1, "SO4^2-": 0.5 }, "[Fe(CN)6]^3-"],
+    ["alkali", "[Fe(CN)6]^3-", 3, { "Na+": 1, "OH-": 1 }, "[Fe(CN)6]^4-"],
+  ])("in %s", (_, ion, charge, around, made) => {
+    const { end } = reactionsOf({ ...around, "K+": 0.02 * charge, [ion]: 0.02, ...peroxide });
+    expect(end.contents[made]).toBeCloseTo(0.02, 6);
+  });
+});
+
 describe("how it is decided", () => {
+  test("what iodine has oxidised over two pairs does not make iodine again", () => {
+    const mol = { "Fe^2+": 0.05, "K+": 0.3, "[Fe(CN)6]^3-": 0.05, I2: 0.05, "I-": 0.15, "SO4^2-": 0.05 };
+    const pairs = reactionsOf(mol).all.map(({ pair }) => pair);
+    expect(pairs).toContain("[Fe(CN)6]^3-/[Fe(CN)6]^4- with Fe4[Fe(CN)6]3/Fe^2+");
+    expect(pairs).not.toContain("Fe^3+/Fe^2+ with I2/I-");
+  });
+
   test("without acid manganate(VII) stops at the brown oxide", () => {
     const { all, end } = reactionsOf({ "K+": 0.002, "MnO4-": 0.002, "Na+": 0.1, "SO3^2-": 0.05 });
     expect(all[0].equation).toBe("2 MnO4-(aq) + 3 SO3^2-(aq) + H2O(l) -> 2 MnO2(s) + 3 SO4^2-(aq) + 2 OH-(aq)");
