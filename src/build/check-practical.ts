@@ -1,8 +1,9 @@
 /** Holds a practical against the engine: what the author states must be what the engine finds, and the tests must decide the answer. */
 import { UnknownReagent } from "../engine/bench/operations.ts";
+import { TooManyReadings } from "../engine/bench/tabulate.ts";
 import { NoEquilibrium } from "../engine/bench/tube.ts";
 import { createSolver } from "../engine/equilibrium/solve.ts";
-import type { Practical } from "../engine/practical.ts";
+import { cellsOf, type Practical } from "../engine/practical.ts";
 import { wrongAnswers } from "./check/answers.ts";
 import { faultsIn, type MakeFault } from "./check/make-fault.ts";
 import { wrongObservations } from "./check/observations.ts";
@@ -20,6 +21,7 @@ export function checkPractical({ source, practical }: PracticalFile): ContentFau
   try {
     return faultsOf(practical, fault);
   } catch (error) {
+    if (error instanceof TooManyReadings) return [tooMuchToTell(error, practical, fault)];
     if (!(error instanceof NoEquilibrium || error instanceof UnknownReagent || error instanceof RangeError))
       throw error;
     return [
@@ -30,6 +32,17 @@ export function checkPractical({ source, practical }: PracticalFile): ContentFau
       }),
     ];
   }
+}
+
+/** The line of the record on which the salts of a long list show too many different things. */
+function tooMuchToTell({ cell, message }: TooManyReadings, { parts }: Practical, fault: MakeFault): ContentFault {
+  const at = cellsOf(parts).find(({ id }) => id === cell);
+  const place = at ? [parts.indexOf(at.part), "tests", at.index] : [];
+  return fault(["parts", ...place], {
+    what: `test ${cell}: too much to tell apart`,
+    found: message,
+    advice: "offer fewer ions under paper, or give some steps of this test a test of their own",
+  });
 }
 
 function faultsOf(practical: Practical, fault: MakeFault): ContentFault[] {

@@ -1,12 +1,12 @@
 /** An author's observations in the terms of a prediction table, and back. */
 import { mayBe, sameSight } from "../engine/bench/agreement.ts";
 import type { PredictionTable, TableCell, TableRecord } from "../engine/bench/prediction-table.ts";
-import { MOST_READINGS, type Words } from "../engine/bench/tabulate.ts";
+import { refuseMore, type Words } from "../engine/bench/tabulate.ts";
 import type { Observation, PracticalRecord } from "../engine/practical.ts";
 
 /**
  * Finds the reading for each recorded observation. One that names no reading exactly is added to the cell as a reading of its own, which
- * agrees with every reading it may have been. The table is changed in place.
+ * agrees with every reading it may have been. The table is changed in place. Throws TooManyReadings where it has no room.
  */
 export function recordInTable(table: PredictionTable, record: PracticalRecord, words: Words): TableRecord {
   const out: TableRecord = {};
@@ -28,8 +28,7 @@ function readingFor(cell: TableCell, seen: Observation, words: Words): number {
   const mask = possible.reduce((all, index) => all | (1 << index), 0);
   // Another name for one reading only: nothing is lost by that reading's own name, unless that is a name for more.
   if (possible.length === 1 && same.length === 1 && cell.agrees[possible[0]] === mask) return possible[0];
-  if (cell.readings.length >= MOST_READINGS)
-    throw new RangeError(`test ${cell.id} has more than ${MOST_READINGS} readings`);
+  refuseMore(cell);
   cell.readings.push(seen);
   const said = words(seen, cell.dry ? "solid" : "precipitate");
   cell.words.push(possible.length > 1 ? `${said} (nothing else noted)` : said);

@@ -47,6 +47,16 @@ test("the place is the same with the line ends of another system", () => {
   expect(other).toEqual(unix);
 });
 
+test("a list of ions with too much to see in one test: at the test, with what to do", () => {
+  expect(told("a list of ions with too much to see in one test")).toMatchInlineSnapshot(`
+    "src/content/practicals/lamp-room-shelf.mdx:21:9  test a: too much to tell apart
+      found:  more than 31 different sights on line a of the record
+      to do:  offer fewer ions under paper, or give some steps of this test a test of their own
+      21 |       - steps:
+         |         ^"
+  `);
+});
+
 describe("in words", () => {
   test("an observation the engine contradicts", () => {
     expect(told("an observation the engine contradicts")).toMatchInlineSnapshot(`

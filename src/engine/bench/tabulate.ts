@@ -47,7 +47,7 @@ const holdsKey = (holds: Form["holds"]): string => `${holds?.cations ?? 1} ${hol
 
 /**
  * Predicts all allowed salts of a practical. Where a prediction stands on the border (see `borderline`), both readings are accepted.
- * @throws UnknownReagent, RangeError for a procedure the engine cannot carry out; NoEquilibrium when the solver gives up.
+ * @throws UnknownReagent, RangeError for a procedure the engine cannot carry out; TooManyReadings; NoEquilibrium when the solver gives up.
  */
 export function tabulate(practical: Tabulated, { solve, predict, border }: Predictor, words: Words): Tabulation {
   const { paper, parts, samples } = practical;
@@ -166,18 +166,34 @@ function maskOf(cell: TableCell, readings: readonly Observation[] = []): number 
   return mask;
 }
 
-/** Index of a reading in a cell, added when new. Throws a RangeError past the 31 a bit mask holds. */
+/** Index of a reading in a cell, added when new. Throws TooManyReadings past the 31 a bit mask holds. */
 function readingIndex(cell: TableCell, reading: Observation): number {
   const text = JSON.stringify(reading);
   const known = cell.readings.findIndex((each) => JSON.stringify(each) === text);
   if (known >= 0) return known;
-  if (cell.readings.length >= MOST_READINGS)
-    throw new RangeError(`test ${cell.id} has more than ${MOST_READINGS} readings`);
+  refuseMore(cell);
   cell.readings.push(reading);
   return cell.readings.length - 1;
 }
 /** Readings a cell may hold: one bit each in a mask. */
-export const MOST_READINGS = 31;
+const MOST_READINGS = 31;
+
+/** On one line of the record there is more to tell apart than a table holds. */
+export class TooManyReadings extends RangeError {
+  override name = "TooManyReadings";
+  /** Id of the line. */
+  readonly cell: string;
+
+  constructor(cell: string) {
+    super(`more than ${MOST_READINGS} different sights on line ${cell} of the record`);
+    this.cell = cell;
+  }
+}
+
+/** Throws TooManyReadings when the cell has no room for another reading. */
+export function refuseMore({ id, readings }: TableCell): void {
+  if (readings.length >= MOST_READINGS) throw new TooManyReadings(id);
+}
 
 function noteGas(cell: TableCell, gas: Gas, salt: number): void {
   const row = cell.comesOff.find((each) => each.gas === gas);
