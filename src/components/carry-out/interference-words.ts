@@ -30,6 +30,7 @@ export function wordInterference({ kind, salts, concluded, remedy }: Interferenc
 
 function wordVariation(variation: Variation): string {
   if (variation.of === "constant") return "with a constant a little off";
+  if (variation.of === "carbonate") return "with alkali that holds a little carbonate, as most does,";
   const what = variation.of === "sample" ? "a sample" : variation.id.replace(/\((?:aq|l|s)\)$/, "");
   return `with ${what} at ${figures(variation.molPerDm3)} mol/dm3`;
 }
@@ -37,6 +38,7 @@ function wordVariation(variation: Variation): string {
 /** "Borderline for R: with NH3 at 0.4 mol/dm3 it would read: some of the precipitate dissolves. Check the strength on the bottle." */
 export function wordBorderline(letter: string, { flips }: Borderline): string {
   const ways = new Map(flips.map(({ variation, reading }) => [phrase(reading), wordVariation(variation)]));
-  const advice = flips.some(({ variation }) => variation.of !== "constant") ? " Check the strength on the bottle." : "";
+  const strengths = flips.some(({ variation }) => "molPerDm3" in variation);
+  const advice = strengths ? " Check the strength on the bottle." : "";
   return `Borderline for ${letter}: ${list([...ways].map(([seen, way]) => `${way} it would read: ${seen}`))}.${advice}`;
 }

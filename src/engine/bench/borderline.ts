@@ -8,6 +8,8 @@ import { sameSight } from "./agreement.ts";
 import { cannotBe, type Form } from "./allowed-salts.ts";
 import { asSample } from "./as-sample.ts";
 import { LOG_K_SHIFT, notingDecisive } from "./decisive.ts";
+import { ALKALIS } from "./interference/line.ts";
+import { withSoldAlkali } from "./interference/trial.ts";
 import { predictSalt } from "./predict.ts";
 import type { Prediction } from "./prediction.ts";
 import type { Content } from "./salt.ts";
@@ -17,6 +19,8 @@ import type { TestedSalt } from "./sample.ts";
 export type Variation =
   | { of: "sample"; molPerDm3: number }
   | { of: "reagent"; id: string; molPerDm3: number }
+  /** The alkali holds as much carbonate as reagent grade may. */
+  | { of: "carbonate" }
   /** log K of a solid, gas or complex of the constant set, raised or lowered. */
   | { of: "constant"; id: string; by: number };
 
@@ -34,7 +38,7 @@ const USUAL_STRENGTH = 0.1;
 
 /**
  * Repeats every test of a salt with one thing changed at a time: the sample's strength where `form` gives none and it dissolves so far,
- * each reagent at the ends of its usual range where the paper gives it no strength, and log K of each solid, gas and complex that decides
+ * each reagent at the ends of its usual range where the paper gives it no strength, alkali as pure as it is sold, and log K of each solid, gas and complex that decides
  * what is in the tube, up and down. A cell is in the answer when its main reading (the first) becomes another sight than the main reading
  * of the plain prediction. Slow: some ten predictions for each test.
  * @param solve a solver over the whole constant set, as of `createSolver()`
@@ -57,6 +61,7 @@ export function borderline(salt: Content, form: Form, parts: Procedure, solve: S
     const variations: Variation[] = [
       ...strengths.map((molPerDm3) => ({ of: "sample", molPerDm3 }) as const),
       ...reagentVariations(part),
+      ...(addsAlkali(part) ? [{ of: "carbonate" } as const] : []),
       ...[...met].flatMap((id) => [-LOG_K_SHIFT, LOG_K_SHIFT].map((by) => ({ of: "constant", id, by }) as const)),
     ];
     for (const variation of variations) {
@@ -77,7 +82,8 @@ function note(
 ): void {
   const [main] = plain?.readings ?? [];
   const [reading] = varied?.readings ?? [];
-  if (!plain || !main || !reading || sameSight(main, reading) || sameSight(reading, main)) return;
+  // "Remains" after a precipitate that only the variation gives is no change to the one and news to the other: it is asked of what is seen.
+  if (!plain || !main || !reading || sameSight(reading, main)) return;
   const one = found.get(cell) ?? { flips: [], readings: [...plain.readings] };
   found.set(cell, one);
   one.flips.push({ variation, reading });
@@ -90,10 +96,15 @@ function predictVaried(variation: Variation, sample: TestedSalt, part: Part, sol
       return predictSalt({ ...sample, molPerDm3: variation.molPerDm3 }, [part], solve);
     case "reagent":
       return predictSalt(sample, [withStrength(part, variation.id, variation.molPerDm3)], solve);
+    case "carbonate":
+      return predictSalt(sample, [withSoldAlkali(part)], solve);
     case "constant":
       return predictSalt(sample, [part], solverWith(variation.id, variation.by, solve));
   }
 }
+
+const addsAlkali = (part: Part): boolean =>
+  part.tests.some(({ steps }) => steps.some((step) => step.do === "add" && ALKALIS.includes(step.reagent)));
 
 /** Both ends of the usual range of every reagent to which the paper gives no strength. */
 function reagentVariations(part: Part): Variation[] {

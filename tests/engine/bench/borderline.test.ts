@@ -49,6 +49,29 @@ describe("the strength of the sample", () => {
   });
 });
 
+// Q048: "a faint white precipitate is nearly always seen unless the reagents are pure (carbonate in the alkali)"; Q050 and Q012: none with
+// ammonia. Magnesium hydroxide is there whatever the carbonate.
+describe("carbonate of the alkali", () => {
+  const carbonate = (cation: string, reagent: string) =>
+    [...open(cation, "NO3-", ...alkali(reagent))].flatMap(([cell, { flips }]) =>
+      flips.flatMap(({ variation, reading }) => (variation.of === "carbonate" ? [[cell, reading]] : [])),
+    );
+  test("barium with sodium hydroxide may show a faint white that stays", () => {
+    expect(carbonate("Ba^2+", "NaOH(aq)")).toEqual([
+      ["a(i)", { precipitate: { colour: "white", amount: "slight" } }],
+      ["a(ii)", { fate: "remains" }],
+    ]);
+  });
+  test.each([
+    ["Ba^2+", "NH3(aq)"],
+    ["Ca^2+", "NH3(aq)"],
+    ["Mg^2+", "NaOH(aq)"],
+    ["Na+", "NaOH(aq)"],
+  ])("not %s with %s", (cation, reagent) => {
+    expect(carbonate(cation, reagent)).toEqual([]);
+  });
+});
+
 describe("the strength of the reagent", () => {
   test.each(["Cu^2+", "Zn^2+"])("weak ammonia does not dissolve all of the hydroxide of %s", (cation) => {
     const cell = open(cation, "NO3-", ...alkali("NH3(aq)")).get("a(ii)");

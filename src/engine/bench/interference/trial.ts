@@ -66,17 +66,25 @@ export const wellAcidified = (part: Part): Part =>
 /** Strength of the carbonate solution that brings the impurity with hardly any volume, mol/dm3. */
 const STRONG_CARBONATE = 1;
 
-/** The part with alkali that has taken up carbon dioxide. */
-export const withOldAlkali = (part: Part): Part =>
+/** The part with alkalis that hold carbonate: so much for each mole of each alkali. */
+const withCarbonate = (part: Part, carbonate: Readonly<Record<string, number>>): Part =>
   change(part, (step, sampleCm3) => {
-    if (!ALKALIS.includes(step.reagent)) return [step];
-    const cm3 =
-      (volumeAdded(step.amount, sampleCm3) * strengthOf(step) * IMPURITIES.oldAlkali.value) / STRONG_CARBONATE;
+    const part = carbonate[step.reagent];
+    if (part === undefined) return [step];
+    const cm3 = (volumeAdded(step.amount, sampleCm3) * strengthOf(step) * part) / STRONG_CARBONATE;
     return [
       step,
       { do: "add", reagent: "Na2CO3(aq)", amount: { volume: { cm3 } }, at: { molPerDm3: STRONG_CARBONATE } },
     ];
   });
+
+/** The part with alkalis that have taken up carbon dioxide from the air. */
+export const withOldAlkali = (part: Part): Part =>
+  withCarbonate(part, Object.fromEntries(ALKALIS.map((alkali) => [alkali, IMPURITIES.oldAlkali.value])));
+
+/** The part with alkalis as pure as they are sold. */
+export const withSoldAlkali = (part: Part): Part =>
+  withCarbonate(part, { "NaOH(aq)": IMPURITIES.soldSodiumHydroxide.value, "NH3(aq)": IMPURITIES.soldAmmonia.value });
 
 /** The same with tap water: in the sample solution, or poured on a solid (its chloride as ammonium chloride, which disturbs nothing). */
 export function withTapWater({ salt, part }: Trial): Trial {
