@@ -19,7 +19,8 @@ export default defineConfig({
   build: { format: "directory", inlineStylesheets: "never" },
   prefetch: false,
   devToolbar: { enabled: false },
-  integrations: [mdx(FENCES), preact()],
+  // Apostrophes stay as they are written: templates and the engine write straight ones.
+  integrations: [mdx({ ...FENCES, smartypants: false }), preact()],
   markdown: { syntaxHighlight: false },
   security: {
     csp: {
