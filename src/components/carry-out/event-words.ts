@@ -46,3 +46,7 @@ export function wordEvent(event: BenchEvent): string {
       return "An oxidation and a reduction.";
   }
 }
+
+/** Where a fact of the constants comes from, as a sentence: "Source: Vogel, from memory." */
+export const wordSource = (source: string): string =>
+  source === "common practice, no source" ? "This is common practice; no source was at hand." : `Source: ${source}.`;

@@ -11,7 +11,7 @@ export const HEAT_OPENS: readonly { id: string; solid: string; fromCelsius: numb
     solid: "CuO(s)",
     fromCelsius: 80,
     name: "copper(II) hydroxide turns to black copper(II) oxide only when boiled",
-    source: "textbook observation (0620 notes: light blue precipitate; Vogel: black on boiling), from memory",
+    source: "boards' notes (light blue) and Vogel (black on boiling), from memory",
   },
 ];
 
@@ -31,7 +31,7 @@ export const SLOW_SOLIDS: readonly {
     solid: "I2(s)",
     usually: "none",
     name: "iodine stays in the brown solution for minutes before black crystals settle",
-    source: "boards' and textbook observations with potassium iodide (brown solution), from memory",
+    source: "boards' notes and textbooks on potassium iodide with oxidants: a brown solution; from memory",
   },
   {
     id: "gypsum-slow",
@@ -39,17 +39,17 @@ export const SLOW_SOLIDS: readonly {
     usually: "slight",
     name: "calcium sulfate crystallises slowly",
     source:
-      "boards' and textbook notes on calcium with dilute sulfuric acid: only from fairly concentrated solutions, slowly; from memory",
+      "boards' notes and textbooks on calcium with dilute sulfuric acid: only from fairly strong solutions, and slowly; from memory",
   },
 ];
 
 /** A solid given that is still mostly there has not turned into another solid in the minutes of a test, whatever equilibrium says. */
 export const SOLID_TO_SOLID = {
   id: "solid-to-solid",
-  name: "a solid that lies in a liquid turns into another solid only slowly",
+  name: "a solid that lies in a liquid turns into another solid only slowly, under a crust of what it turns into",
   /** Part of the given solid that must have gone before another solid made of it counts. */
   gone: { value: 0.5, source: "our choice" },
-  source: "common practice, no source: a crust of product stops such changes",
+  source: "common practice, no source",
 } as const;
 
 /** Temperature of a tube after a step, C. */

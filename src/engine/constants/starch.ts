@@ -13,5 +13,5 @@ export const STARCH = {
   /** Absorption coefficient, dm3 mol^-1 cm^-1. */
   absorptivity: { value: 40000, source: "visible maximum near 600 nm, from memory, good to a factor of two" },
   colour: "blue-black",
-  source: "school tables of tests (iodine with starch), from memory",
+  source: "school tables of tests, from memory",
 } as const;
