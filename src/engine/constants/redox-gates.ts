@@ -177,6 +177,14 @@ export const pairGates: readonly PairGate[] = [
       "textbook: thiosulfate takes the colour from copper(II) solutions at once, to a copper(I) complex and tetrathionate; from memory",
   },
   {
+    oxidants: ["HNO2/NO"],
+    reductants: ["NO3-/HNO2"],
+    opens: "cold",
+    extent: 0.3,
+    source:
+      "textbook: nitrous acid falls apart slowly in cold dilute solution; that about 30 % does in a minute or two is an assumption, no source",
+  },
+  {
     oxidants: ["Ag+/Ag"],
     reductants: ["Fe^3+/Fe^2+"],
     opens: "cold",
