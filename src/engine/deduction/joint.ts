@@ -1,5 +1,9 @@
-/** Counts the ways of giving every sample one of its salts so that the rules of the paper hold, and says which salts take part. */
+/**
+ * Counts the ways of giving every sample one of its salts so that the rules of the paper hold, and says which salts take part. Ion by ion
+ * where that is possible (ion-by-ion.ts), for it remembers least; otherwise sample by sample (trellis.ts). Both are exact.
+ */
 import type { PredictionTable } from "../bench/prediction-table.ts";
+import { countIonByIon } from "./ion-by-ion.ts";
 import type { Rule } from "./rules.ts";
 import { type Block, fold, trellisOf } from "./trellis.ts";
 
@@ -12,6 +16,11 @@ export interface Joint {
 
 /** @param salts salts[s]: what sample s may hold by its own observations. */
 export function joint(table: PredictionTable, salts: readonly number[][], rules: readonly Rule[]): Joint {
+  const counted = countIonByIon(table, salts, rules);
+  if (counted) {
+    const { assignments, ways } = counted;
+    return { assignments, left: salts.map((list, s) => list.filter((_, i) => ways[s][i] > 0)) };
+  }
   const options = salts.map((list) => list.map((salt) => ({ salt, mark: 0, cost: 0 })));
   const trellis = trellisOf(table, options, rules);
   const values = fold(trellis, 0, 0, 1, (value, next, ways, block) => {
@@ -32,6 +41,8 @@ export function joint(table: PredictionTable, salts: readonly number[][], rules:
  * Ions that every sample treats alike share their assignments evenly, so each block is counted once.
  */
 export function waysOf(table: PredictionTable, salts: readonly number[][], rules: readonly Rule[]): number[][] {
+  const counted = countIonByIon(table, salts, rules);
+  if (counted) return counted.ways;
   const options = salts.map((list) => list.map((salt) => ({ salt, mark: 0, cost: 0 })));
   const trellis = trellisOf(table, options, rules);
   const after = fold(trellis, 0, 0, 1, (value, next, ways) => value + ways * next);

@@ -2,7 +2,7 @@
 import fc from "fast-check";
 import type { PredictionTable, TableRecord } from "../../../src/engine/bench/prediction-table.ts";
 
-const LABELS = ["P", "Q", "R"];
+const LABELS = ["P", "Q", "R", "S", "T"];
 const READINGS = 4;
 const CATIONS = ["Na+", "Zn^2+", "Al^3+", "Pb^2+"];
 const ANIONS = ["Cl-", "SO4^2-", "NO3-"];
@@ -32,97 +32,103 @@ const rarely = <T>(one: fc.Arbitrary<T>) =>
 /** `given` in order, each kept or not, at least `least` of them. */
 const some = <T>(given: T[], least: number) => fc.subarray(given, { minLength: least });
 
-export const tableWithRecord: fc.Arbitrary<{ table: PredictionTable; record: TableRecord }> = fc
-  .record({
-    samples: fc.integer({ min: 1, max: 3 }),
-    cells: fc.integer({ min: 1, max: 4 }),
-    sets: fc.integer({ min: 1, max: 2 }),
-    several: fc.boolean(),
-  })
-  .chain((size) => {
-    const labels = LABELS.slice(0, size.samples);
-    const group = fc.record({
-      samples: some(labels, Math.min(2, labels.length)),
-      ion: fc.constantFrom("cation", "anion"),
-    });
-    const groups = rarely(group);
-    const howMany = fc.option(fc.integer({ min: 1, max: 3 }), { nil: undefined, freq: 2 });
-    const cell = fc.record({
-      done: some(labels, 1),
-      agrees: fc.array(mask, { minLength: READINGS, maxLength: READINGS }),
-    });
-    const all = size.several ? [...SALTS.slice(0, 6), ...SEVERAL] : SALTS;
-    const set = some(
-      all.map((_, salt) => salt),
-      1,
-    ).chain((chosen) => {
-      const salts = chosen.slice(0, 8);
-      const row = fc.array(mask, { minLength: size.cells, maxLength: size.cells });
-      return fc.array(row, { minLength: salts.length, maxLength: salts.length }).map((accepts) => ({
-        salts,
-        accepts,
-        main: accepts.map((each) => each.map((own) => (own === 0 ? -1 : 31 - Math.clz32(own)))),
-        // The lowest of several readings is shown only at the border.
-        atBorder: accepts.flatMap((each, row) =>
-          each.flatMap((own, cell): [number, number, number][] =>
-            (own & (own - 1)) !== 0 && row % 3 === 0 ? [[row, cell, own & -own]] : [],
-          ),
-        ),
-        facts: accepts.map((each) => each.map(() => -1)),
-        cannotBe: [],
-      }));
-    });
-    const cells = fc.array(cell, { minLength: size.cells, maxLength: size.cells }).map((all) =>
-      all.map(({ done, agrees }, index) => ({
-        id: `${"abcd"[index]}`,
-        samples: done,
-        readings: agrees.map(() => ({ none: true }) as const),
-        words: agrees.map((_, reading) => `reading ${reading}`),
-        agrees: agrees.map((others, reading) => others | (1 << reading)),
-        comesOff: [],
-      })),
-    );
-    const reading = fc.option(fc.nat(READINGS - 1), { nil: undefined, freq: 6 });
-    return fc.record({
-      table: fc.record({
-        salts: fc.constant(all),
-        cells,
-        facts: fc.constant([]),
-        sets: fc.array(set, { minLength: size.sets, maxLength: size.sets }),
-        samples: fc.tuple(
-          ...labels.map((label) => fc.record({ label: fc.constant(label), set: fc.nat(size.sets - 1) })),
-        ),
-        paper: fc.record({
-          cations: fc.constant(CATIONS),
-          anions: fc.constant(ANIONS),
-          inAll: fc.record({ cations: howMany, anions: howMany }),
-          share: groups,
-          differ: groups,
-          same: rarely(some(labels, Math.min(2, labels.length))),
-          contains: rarely(
-            fc.record(
-              {
-                ion: fc.constantFrom(...CATIONS, ...ANIONS),
-                samples: some(labels, 1),
-                count: fc.nat(labels.length),
-              },
-              { requiredKeys: ["ion"] },
+/** Tables of at most so many samples. */
+export const tablesWithRecord = (most: number): fc.Arbitrary<{ table: PredictionTable; record: TableRecord }> =>
+  fc
+    .record({
+      samples: fc.integer({ min: 1, max: most }),
+      cells: fc.integer({ min: 1, max: 4 }),
+      sets: fc.integer({ min: 1, max: 2 }),
+      several: fc.boolean(),
+    })
+    .chain((size) => {
+      const labels = LABELS.slice(0, size.samples);
+      const group = fc.record({
+        samples: some(labels, Math.min(2, labels.length)),
+        ion: fc.constantFrom("cation", "anion"),
+      });
+      const groups = rarely(group);
+      const howMany = fc.option(fc.integer({ min: 1, max: 3 }), { nil: undefined, freq: 2 });
+      const cell = fc.record({
+        done: some(labels, 1),
+        agrees: fc.array(mask, { minLength: READINGS, maxLength: READINGS }),
+      });
+      const all = size.several ? [...SALTS.slice(0, 6), ...SEVERAL] : SALTS;
+      const set = some(
+        all.map((_, salt) => salt),
+        1,
+      ).chain((chosen) => {
+        const salts = chosen.slice(0, 8);
+        const row = fc.array(mask, { minLength: size.cells, maxLength: size.cells });
+        return fc.array(row, { minLength: salts.length, maxLength: salts.length }).map((accepts) => ({
+          salts,
+          accepts,
+          main: accepts.map((each) => each.map((own) => (own === 0 ? -1 : 31 - Math.clz32(own)))),
+          // The lowest of several readings is shown only at the border.
+          atBorder: accepts.flatMap((each, row) =>
+            each.flatMap((own, cell): [number, number, number][] =>
+              (own & (own - 1)) !== 0 && row % 3 === 0 ? [[row, cell, own & -own]] : [],
             ),
           ),
-        }),
-      }) as unknown as fc.Arbitrary<PredictionTable>,
-      record: fc
-        .array(fc.array(reading, { minLength: size.cells, maxLength: size.cells }), {
-          minLength: size.samples,
-          maxLength: size.samples,
-        })
-        .map((rows) =>
-          Object.fromEntries(
-            rows.map((row, s) => [
-              labels[s],
-              Object.fromEntries(row.flatMap((value, c) => (value === undefined ? [] : [["abcd"[c], value] as const]))),
-            ]),
+          facts: accepts.map((each) => each.map(() => -1)),
+          cannotBe: [],
+        }));
+      });
+      const cells = fc.array(cell, { minLength: size.cells, maxLength: size.cells }).map((all) =>
+        all.map(({ done, agrees }, index) => ({
+          id: `${"abcd"[index]}`,
+          samples: done,
+          readings: agrees.map(() => ({ none: true }) as const),
+          words: agrees.map((_, reading) => `reading ${reading}`),
+          agrees: agrees.map((others, reading) => others | (1 << reading)),
+          comesOff: [],
+        })),
+      );
+      const reading = fc.option(fc.nat(READINGS - 1), { nil: undefined, freq: 6 });
+      return fc.record({
+        table: fc.record({
+          salts: fc.constant(all),
+          cells,
+          facts: fc.constant([]),
+          sets: fc.array(set, { minLength: size.sets, maxLength: size.sets }),
+          samples: fc.tuple(
+            ...labels.map((label) => fc.record({ label: fc.constant(label), set: fc.nat(size.sets - 1) })),
           ),
-        ),
+          paper: fc.record({
+            cations: fc.constant(CATIONS),
+            anions: fc.constant(ANIONS),
+            inAll: fc.record({ cations: howMany, anions: howMany }),
+            share: groups,
+            differ: groups,
+            same: rarely(some(labels, Math.min(2, labels.length))),
+            contains: rarely(
+              fc.record(
+                {
+                  ion: fc.constantFrom(...CATIONS, ...ANIONS),
+                  samples: some(labels, 1),
+                  count: fc.nat(labels.length),
+                },
+                { requiredKeys: ["ion"] },
+              ),
+            ),
+          }),
+        }) as unknown as fc.Arbitrary<PredictionTable>,
+        record: fc
+          .array(fc.array(reading, { minLength: size.cells, maxLength: size.cells }), {
+            minLength: size.samples,
+            maxLength: size.samples,
+          })
+          .map((rows) =>
+            Object.fromEntries(
+              rows.map((row, s) => [
+                labels[s],
+                Object.fromEntries(
+                  row.flatMap((value, c) => (value === undefined ? [] : [["abcd"[c], value] as const])),
+                ),
+              ]),
+            ),
+          ),
+      });
     });
-  });
+
+export const tableWithRecord = tablesWithRecord(3);
