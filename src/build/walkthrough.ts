@@ -9,6 +9,7 @@ import { certificate } from "../engine/deduction/certificate.ts";
 import { deduce, type Practical, phrase, planBench, purposes, tabulate } from "../engine/index.ts";
 import { answerOf } from "./answer.ts";
 import { curvesOf } from "./curves.ts";
+import { type FurtherPredictions, furtherPredictions } from "./further-predictions.ts";
 import { predictor } from "./predictor.ts";
 import { recordInTable } from "./record-in-table.ts";
 import type { NamedGate, Walkthrough } from "./walkthrough.types.ts";
@@ -55,8 +56,13 @@ function workOut(practical: Practical): Walkthrough {
     interference: interference(practical, predictor.solve),
     borderline: bordersOf(practical, table, borders),
     curves: curvesOf(practical, predictor.solve),
+    further: furtherPredictions(practical, table, predictor),
   };
 }
+
+/** The same `further` by itself; what has been predicted for the walkthrough is not predicted again. */
+export const furtherOf = (practical: Practical): FurtherPredictions | undefined =>
+  furtherPredictions(practical, tabulate(practical, predictor, phrase).table, predictor);
 
 /** The cells of each true salt whose reading another strength or constant would change. */
 function bordersOf(

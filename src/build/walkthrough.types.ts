@@ -8,6 +8,7 @@ import type { Certificate } from "../engine/deduction/certificate.ts";
 import type { Conclusion, Purpose } from "../engine/deduction/conclusion.ts";
 import type { BenchPlan } from "../engine/planning/bench-plan.ts";
 import type { Practical } from "../engine/practical.ts";
+import type { FurtherPredictions } from "./further-predictions.ts";
 
 /** A kinetic gate that acts in this practical: what happens, or comes slowly, within the minutes of a test. */
 export interface NamedGate {
@@ -36,4 +37,6 @@ export interface Walkthrough {
   borderline: Record<string, Record<string, Borderline>>;
   /** Where the ions of the true salts are as a liquid is added, where that shows why a precipitate comes or goes. */
   curves: NamedCurve[];
+  /** Standard tests on the salts that these tests may leave together; absent when there are none, or no such test would help. */
+  further: FurtherPredictions | undefined;
 }

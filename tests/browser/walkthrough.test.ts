@@ -180,3 +180,25 @@ test("a choice made before the script has come does not leave two records", asyn
   await readToTheEnd(page);
   expect(await heardOtherwise(record)).toEqual([]);
 });
+
+test("where the paper's tests are at an end, the standard test that settles it is fetched and told", async () => {
+  const { page, conclude, observation } = await openWalkthrough();
+  const fetched: string[] = [];
+  page.on("request", (request) => fetched.push(new URL(request.url()).pathname));
+  const further = conclude.getByRole("heading", { name: /not on the paper/ });
+  expect(await further.count()).toBe(0);
+  // No chloride after all: aluminium and lead(II) nitrate would both have shown the rest.
+  await observation("d for S").selectOption({ label: "no visible change" });
+  await further.waitFor();
+  const lists = fetched.filter((path) => path.endsWith("/practicals/lamp-room-shelf/further.json"));
+  expect(lists).toHaveLength(1);
+  // Lead(II) sulfate is white and hardly soluble, aluminium sulfate dissolves: common practice, no source.
+  const lines = (await conclude.getByRole("listitem").allInnerTexts()).map((line) => line.trim());
+  expect(lines).toContain("no visible change: S is Al(NO3)3.");
+  expect(lines).toContain("white precipitate: S is Pb(NO3)2.");
+  // A second record that leaves something open asks for nothing more.
+  await observation("d for S").selectOption({ label: "not done" });
+  await observation("d for S").selectOption({ label: "no visible change" });
+  await further.waitFor();
+  expect(fetched.filter((path) => path.endsWith("further.json"))).toHaveLength(1);
+});

@@ -1,7 +1,10 @@
 /** What the tests leave open must be said, no more and no less. */
 import { describe, expect, test } from "vitest";
 import { wordFault } from "../../src/build/faults.ts";
-import { BROKEN, faultsIn, placeOf, sound } from "./broken.ts";
+import { readPracticalFile } from "../../src/build/practical-files.ts";
+import { walkthrough } from "../../src/build/walkthrough.ts";
+import { furtherTests } from "../../src/engine/deduction/further-tests.ts";
+import { BROKEN, FILE, faultsIn, placeOf, sound } from "./broken.ts";
 
 describe("what stays undecided", () => {
   const open = BROKEN["tests that leave the answer open"];
@@ -38,5 +41,30 @@ describe("what stays undecided", () => {
     const faults = faultsIn(BROKEN["a deciding test left out of the record"]);
     expect(faults.find(({ what }) => what.startsWith("sample S"))?.advice).toContain("(d does");
     expect(faults.find(({ what }) => what.startsWith("sample T"))?.advice).not.toContain("(d does");
+  });
+
+  test("is settled by a standard test, which the walkthrough names", () => {
+    const read = readPracticalFile(FILE, saying(open, "T: [NH4NO3]"));
+    if ("faults" in read) throw new Error("the page has faults");
+    const { table, conclusion, further } = walkthrough(read.practical);
+    if (!further) throw new Error("no further test was found");
+    const found = furtherTests(
+      further.table,
+      conclusion.samples.map(({ salts }) => salts),
+    );
+    const [{ sample, remaining }] = found;
+    expect(found).toHaveLength(1);
+    expect([sample, remaining.open.map((salt) => table.salts[salt].formula)]).toEqual(["T", ["NH4Cl", "NH4NO3"]]);
+    const cell = further.table.cells.find(({ id }) => id === remaining.test?.cell);
+    // Silver nitrate: white with a chloride, nothing with a nitrate (tests/reference/qualitative-tables.json, Q084).
+    const means = remaining.test?.outcomes.map(({ reading, salts }) => [
+      cell?.words[reading],
+      salts.map((salt) => table.salts[salt].formula),
+    ]);
+    expect(cell?.id).toBe("halide(i)");
+    expect(means?.sort()).toEqual([
+      ["no visible change", ["NH4NO3"]],
+      ["white precipitate", ["NH4Cl"]],
+    ]);
   });
 });

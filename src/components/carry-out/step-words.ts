@@ -6,9 +6,12 @@ import type { BenchPlan, PlannedReagent } from "../../engine/planning/bench-plan
 import type { Duration, Gas, GasTest, Part, Sample, Step, Test } from "../../engine/practical.ts";
 import { list } from "../sentence.ts";
 
+/** A reagent as it is named. */
+export type Bottle = Pick<PlannedReagent, "id" | "name" | "concentration">;
+
 /** What a step needs to be worded. */
 export interface Bench {
-  reagents: readonly PlannedReagent[];
+  reagents: readonly Bottle[];
   /** What is taken: see `wordSample`. */
   sample: Taken;
   /** Most that is added of a reagent in excess, cm3, by its id. */

@@ -1,11 +1,12 @@
 /** What follows from a record: worked out at build for the walkthrough's own, and again in the browser for a reader's. */
 import type { TableRecord } from "../../engine/bench/prediction-table.ts";
 import { ConclusionPanel } from "./ConclusionPanel.tsx";
+import type { FurtherSource } from "./FurtherTests.tsx";
 import { findingOf, type Recorded } from "./finding.ts";
 
 export { answerMarks } from "./marks.ts";
 
-export interface Concluded extends Recorded {
+export interface Concluded extends Recorded, FurtherSource {
   /** What is done at each cell, in the order of the table, in words. */
   tests: string[];
   /** The walkthrough's record, where a reader has changed it and not begun one of their own. */

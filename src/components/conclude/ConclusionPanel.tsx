@@ -28,6 +28,8 @@ export function ConclusionPanel({
   names,
   record,
   given,
+  further,
+  furtherAt,
   conclusion,
   candidates,
   headlines,
@@ -57,7 +59,20 @@ export function ConclusionPanel({
           {ways > 1 && `${ways} ways to give every sample a salt still agree with the record and the paper.`}
         </p>
       )}
-      <AfterPaint on={record} of={() => <NextTest table={table} tests={tests} record={record} ways={ways} />} />
+      <AfterPaint
+        on={record}
+        of={() => (
+          <NextTest
+            table={table}
+            tests={tests}
+            record={record}
+            ways={ways}
+            left={conclusion.samples.map(({ salts }) => salts)}
+            further={further}
+            furtherAt={furtherAt}
+          />
+        )}
+      />
       <p class="small">
         <span class="tick" /> fits, <span class="cross" /> clashes, <span class="none" /> says nothing: not done, or all
         ions look the same there.

@@ -1,34 +1,40 @@
 import type { PredictionTable, TableRecord } from "../../engine/bench/prediction-table.ts";
-import { nextTests, type Outcome } from "../../engine/deduction/next-test.ts";
+import { nextTests } from "../../engine/deduction/next-test.ts";
 import { list } from "../sentence.ts";
 import { Words } from "../Words.tsx";
+import { type FurtherSource, FurtherTests } from "./FurtherTests.tsx";
+import { meaning } from "./further-words.ts";
 
-interface Props {
+interface Props extends FurtherSource {
   table: PredictionTable;
   /** What is done at each cell, in the order of the table, in words. */
   tests: string[];
   record: TableRecord;
   /** Ways to give every sample a salt that are left now. */
   ways: number;
+  /** left[s]: salts that sample s may still hold. */
+  left: number[][];
 }
 
-/** Salts named before they are only counted, and tests named besides the best. */
-const NAMED = 4;
+/** Tests named besides the best. */
 const OTHERS = 3;
 
 /** The test not done yet that settles most whatever it shows, with what each sight would mean. */
-export function NextTest({ table, tests, record, ways }: Props) {
+export function NextTest({ table, tests, record, ways, left, further, furtherAt }: Props) {
   if (ways < 2) return null;
   const [best, ...others] = nextTests(table, record);
   if (!best) {
     return (
-      <p>
-        <b>No test left here would tell more.</b> What is still open stays open on this paper.
-      </p>
+      <>
+        <p>
+          <b>No test left here would tell more.</b> What is still open stays open on this paper.
+        </p>
+        <FurtherTests table={table} left={left} further={further} furtherAt={furtherAt} />
+      </>
     );
   }
   const c = table.cells.findIndex(({ id }) => id === best.cell);
-  const further = others.slice(0, OTHERS).map(({ sample, cell }) => `${cell} for ${sample}`);
+  const nextBest = others.slice(0, OTHERS).map(({ sample, cell }) => `${cell} for ${sample}`);
   return (
     <>
       <p>
@@ -40,20 +46,13 @@ export function NextTest({ table, tests, record, ways }: Props) {
       <ul>
         {best.outcomes.map((outcome) => (
           <li key={outcome.reading}>
-            <Words of={`${table.cells[c].words[outcome.reading]}: ${meaning(table, best.sample, outcome)}`} />
+            <Words of={`${table.cells[c].words[outcome.reading]}: ${meaning(table, best.sample, outcome.salts)}`} />
           </li>
         ))}
       </ul>
-      {further.length > 0 && <p class="small soft">Next best: {list(further)}.</p>}
+      {nextBest.length > 0 && <p class="small soft">Next best: {list(nextBest)}.</p>}
     </>
   );
 }
 
 const figure = (ways: number): string => (ways < 1e6 ? String(ways) : "over a million");
-
-/** "R may be ZnSO4 or ZnCl2", "R still one of 12 salts". */
-function meaning(table: PredictionTable, sample: string, { salts }: Outcome): string {
-  if (salts.length > NAMED) return `${sample} is still one of ${salts.length} salts`;
-  const formulas = salts.map((salt) => table.salts[salt].formula);
-  return formulas.length === 1 ? `${sample} is ${formulas[0]}` : `${sample} may be ${list(formulas, "or")}`;
-}

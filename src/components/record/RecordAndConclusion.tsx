@@ -21,13 +21,15 @@ interface Props {
   tests: string[];
   /** Names of the ions the paper allows. */
   names: IonNames;
+  /** Address of the further tests, fetched when the paper's own are at an end. */
+  furtherAt?: string;
   /** The conclusion from the walkthrough's record, as built into the page. */
   conclusion?: ComponentChildren;
 }
 
 const at = (of: TableRecord, { sample, id }: { sample: string; id: string }) => of[sample]?.[id];
 
-export default function RecordAndConclusion({ table: json, given, tests, names, conclusion }: Props) {
+export default function RecordAndConclusion({ table: json, given, tests, names, furtherAt, conclusion }: Props) {
   const table = useMemo(() => JSON.parse(json) as PredictionTable, [json]);
   const awake = useAwake();
   const { reasoning, failed, load } = useConclusion();
@@ -62,9 +64,9 @@ export default function RecordAndConclusion({ table: json, given, tests, names, 
   const undo = () => tell(kept.undo(), "Undone.");
   // The same element again is not looked through again.
   const follows = useMemo(() => {
-    const of = { table, tests, names, record, given: own ? undefined : given };
+    const of = { table, tests, names, record, given: own ? undefined : given, furtherAt };
     return reasoning && <reasoning.Conclusion {...of} />;
-  }, [reasoning, table, tests, names, record, given, own]);
+  }, [reasoning, table, tests, names, record, given, own, furtherAt]);
   const conclude = useRef<HTMLElement>(null);
   const tapped = useRef<EventTarget | null>();
   useEffect(() => {

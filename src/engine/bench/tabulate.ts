@@ -13,6 +13,7 @@ import { factOf } from "./fact.ts";
 import type { Prediction } from "./prediction.ts";
 import type { PredictionSet, PredictionTable, TableCell } from "./prediction-table.ts";
 import type { Predictor } from "./predictor.ts";
+import type { Content } from "./salt.ts";
 
 /** What of a practical decides its predictions. */
 export type Tabulated = Pick<Practical, "samples" | "paper" | "parts">;
@@ -49,7 +50,12 @@ const holdsKey = (holds: Form["holds"]): string => `${holds?.cations ?? 1} ${hol
  * Predicts all allowed salts of a practical. Where a prediction stands on the border (see `borderline`), both readings are accepted.
  * @throws UnknownReagent, RangeError for a procedure the engine cannot carry out; TooManyReadings; NoEquilibrium when the solver gives up.
  */
-export function tabulate(practical: Tabulated, { solve, predict, border }: Predictor, words: Words): Tabulation {
+export function tabulate(
+  practical: Tabulated,
+  { solve, predict, border }: Predictor,
+  words: Words,
+  isWanted: (salt: Content) => boolean = () => true,
+): Tabulation {
   const { paper, parts, samples } = practical;
   const contents = new Map(samples.map(({ holds }) => [holdsKey(holds), contentsOf(paper, holds)]));
   const all = [...contents.values()].flat();
@@ -79,6 +85,7 @@ export function tabulate(practical: Tabulated, { solve, predict, border }: Predi
     const shown = new Map<string, Map<string, Prediction>>();
     const near = new Map<string, Map<string, Borderline>>();
     for (const salt of contents.get(holdsKey(form.holds)) ?? []) {
+      if (!isWanted(salt)) continue;
       const index = all.indexOf(salt);
       const reason = cannotBe(salt, form, solve);
       if (reason !== undefined) {

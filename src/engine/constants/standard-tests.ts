@@ -32,7 +32,6 @@ const gas = (test: string): WrittenStep => ({ testGas: test });
 const warm: WrittenStep = { warm: true };
 
 export const STANDARD_TESTS: readonly StandardTest[] = [
-  { id: "flame", title: "Flame test", tests: [[{ flame: true }]], source: FLAMES },
   {
     id: "sodium-hydroxide",
     title: "Sodium hydroxide",
@@ -56,7 +55,6 @@ export const STANDARD_TESTS: readonly StandardTest[] = [
     ],
     source: NOTES,
   },
-  { id: "carbonate", title: "Dilute acid", tests: [[take, add("HCl(aq)"), gas("limewater")]], source: NOTES },
   {
     id: "halide",
     title: "Silver nitrate",
@@ -77,12 +75,27 @@ export const STANDARD_TESTS: readonly StandardTest[] = [
     tests: [[take, add("KI(aq)")]],
     source: `${VOGEL}; for lead(II) ${PRACTICE}`,
   },
+  { id: "carbonate", title: "Dilute acid", tests: [[take, add("HCl(aq)"), gas("limewater")]], source: NOTES },
+  { id: "flame", title: "Flame test", tests: [[{ flame: true }]], source: FLAMES },
   { id: "carbonate-or-not", title: "Sodium carbonate", tests: [[take, add("Na2CO3(aq)")]], source: VOGEL },
   {
     id: "hydrogencarbonate",
     title: "Magnesium sulfate",
     tests: [[take, add("MgSO4(aq)")], [{ boil: "1 min" }]],
     source: VOGEL,
+  },
+  // For carbonates and other salts that water leaves a powder: acid enough for 0.05 g of any of them, and the alkali can still be in excess.
+  {
+    id: "acid-then-alkali",
+    title: "Acid, then sodium hydroxide",
+    tests: [[take, { ...add("HCl(aq)", "2 cm3"), at: "1 mol/dm3" }], [{ ...excess("NaOH(aq)"), at: "1 mol/dm3" }]],
+    source: PRACTICE,
+  },
+  {
+    id: "acid-then-ammonia",
+    title: "Acid, then aqueous ammonia",
+    tests: [[take, { ...add("HNO3(aq)", "2 cm3"), at: "1 mol/dm3" }], [{ ...excess("NH3(aq)"), at: "2 mol/dm3" }]],
+    source: PRACTICE,
   },
   { id: "thiocyanate", title: "Potassium thiocyanate", tests: [[take, drops("KSCN(aq)")]], source: VOGEL },
   {

@@ -36,14 +36,35 @@ export function nextTests(table: PredictionTable, record: TableRecord): NextTest
   return table.samples
     .flatMap(({ label }, s) => {
       const left = salts[s].flatMap((salt, i) => (ways[s][i] > 0 ? [{ salt, ways: ways[s][i] }] : []));
-      return table.cells.flatMap((cell, c) => {
-        if (!cell.samples.includes(label) || record[label]?.[cell.id] !== undefined) return [];
-        const test = tried(table, s, c, left);
-        return test ? [{ sample: label, cell: cell.id, ...test }] : [];
-      });
+      return testsOf(table, s, left, (cell) => record[label]?.[cell] === undefined);
     })
-    .sort((a, b) => a.worst - b.worst || a.mean - b.mean);
+    .sort(byUse);
 }
+
+/** A salt that a sample may hold, and in how many assignments it does. */
+export interface Held {
+  salt: number;
+  ways: number;
+}
+
+/** The tests that could leave fewer of these salts of sample `s`, among those that `isOpen` picks; the best first, as above. */
+export function testsOf(
+  table: PredictionTable,
+  s: number,
+  left: readonly Held[],
+  isOpen: (cell: string) => boolean,
+): NextTest[] {
+  const { label } = table.samples[s];
+  return table.cells
+    .flatMap((cell, c) => {
+      if (!cell.samples.includes(label) || !isOpen(cell.id)) return [];
+      const test = tried(table, s, c, left);
+      return test ? [{ sample: label, cell: cell.id, ...test }] : [];
+    })
+    .sort(byUse);
+}
+
+const byUse = (a: NextTest, b: NextTest): number => a.worst - b.worst || a.mean - b.mean;
 
 const sum = (numbers: readonly number[]): number => numbers.reduce((all, one) => all + one, 0);
 
@@ -52,12 +73,14 @@ function tried(
   table: PredictionTable,
   s: number,
   c: number,
-  left: readonly { salt: number; ways: number }[],
+  left: readonly Held[],
 ): Omit<NextTest, keyof Place> | undefined {
   const set = table.sets[table.samples[s].set];
   const { agrees } = table.cells[c];
   const rows = left.map(({ salt, ways }) => {
     const row = set.salts.indexOf(salt);
+    // A salt that was not predicted counts as one without a prediction.
+    if (row < 0) return { salt, ways, accepts: 0, plainly: 0, main: -1 };
     return { salt, ways, accepts: set.accepts[row][c], plainly: plainly(set, row, c), main: set.main[row][c] };
   });
   const outcomes = agrees.flatMap((mask, reading): Outcome[] => {

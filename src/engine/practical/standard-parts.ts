@@ -4,8 +4,8 @@ import { ROMAN } from "./cells.ts";
 import type { Part, Procedure } from "./procedure.ts";
 import { step } from "./step.ts";
 
-/** A sample given as a solid is first stirred into water: about a twentieth of a mole in each dm3. Common practice, no source. */
-const FROM_SOLID: readonly WrittenStep[] = [{ take: "0.1 g" }, { add: "H2O(l)", volume: "2 cm3" }];
+/** A sample given as a solid is first stirred into water, and one looks whether it dissolves. Amounts are common practice, no source. */
+const FROM_SOLID: readonly WrittenStep[] = [{ take: "0.05 g" }, { add: "H2O(l)", volume: "1 cm3" }];
 
 /** What a sample is given as, and its letter. */
 interface Given {
@@ -20,24 +20,27 @@ interface Given {
  * @param samples letters; all samples when absent
  */
 export function standardPart(test: StandardTest, label: string, from: "solid" | "solution", samples?: string[]): Part {
-  const written = (steps: readonly WrittenStep[]) =>
-    from === "solution" ? steps : steps.flatMap((one) => ("take" in one ? FROM_SOLID : [one]));
+  const takes = test.tests[0].some((one) => "take" in one);
+  const tests =
+    from === "solid" && takes
+      ? [FROM_SOLID, ...test.tests.map((steps) => steps.filter((one) => !("take" in one)))]
+      : test.tests;
   return {
     label,
     title: test.title,
     ...(samples && { samples }),
     from,
-    tests: test.tests.map((steps, index) => ({
-      ...(test.tests.length > 1 && { label: ROMAN[index] }),
-      steps: written(steps).map((one) => step.parse(one)),
+    tests: tests.map((steps, index) => ({
+      ...(tests.length > 1 && { label: ROMAN[index] }),
+      steps: steps.map((one) => step.parse(one)),
     })),
   };
 }
 
-/** All standard tests on these samples, named by what the test is called: a test done on solids and on solutions makes a part of each. */
-export function standardParts(samples: readonly Given[]): Procedure {
+/** Standard tests on these samples, named by what each is called: a test done on solids and on solutions makes a part of each. */
+export function standardParts(samples: readonly Given[], list: readonly StandardTest[] = STANDARD_TESTS): Procedure {
   const letters = (solid: boolean) => samples.flatMap((one) => ((one.given === "solid") === solid ? [one.label] : []));
-  return STANDARD_TESTS.flatMap((test) =>
+  return list.flatMap((test) =>
     (["solution", "solid"] as const).flatMap((from): Part[] => {
       const mine = letters(from === "solid");
       const label = from === "solution" ? test.id : `${test.id}, solid`;

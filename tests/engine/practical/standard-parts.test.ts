@@ -30,9 +30,14 @@ describe("the standard tests", () => {
       [["H"], "solution"],
       [["G"], "solid"],
     ]);
-    expect(alkali[1].tests[0].steps.slice(0, 2)).toEqual([
-      { do: "take", mass: { g: 0.1 } },
-      { do: "add", reagent: "H2O(l)", amount: { volume: { cm3: 2 } } },
+    expect(alkali[1].tests[0].steps).toEqual([
+      { do: "take", mass: { g: 0.05 } },
+      { do: "add", reagent: "H2O(l)", amount: { volume: { cm3: 1 } } },
     ]);
+    expect(alkali[1].tests.slice(1).map(({ steps }) => steps)).toEqual(
+      alkali[0].tests.map(({ steps }) => steps.filter((step) => step.do !== "take")),
+    );
+    // A flame needs no water.
+    expect(parts.filter(({ title }) => title === "Flame test").map(({ tests }) => tests.length)).toEqual([1, 1]);
   });
 });

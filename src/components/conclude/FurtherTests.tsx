@@ -1,0 +1,87 @@
+/** Where no test of the paper would tell more: the standard test that would, what each sight would mean, and what to do after it. */
+import type { PredictionTable } from "../../engine/bench/prediction-table.ts";
+import { furtherTests, onward, type Remaining } from "../../engine/deduction/further-tests.ts";
+import { Words } from "../Words.tsx";
+import type { FurtherList } from "./further-list.ts";
+import { wordNone, wordOutcome } from "./further-words.ts";
+import { useFurther } from "./use-further.ts";
+
+/** The list itself, or the address from which it is fetched; neither where a paper's own tests never leave two salts together. */
+export interface FurtherSource {
+  further?: FurtherList;
+  furtherAt?: string;
+}
+
+interface Props extends FurtherSource {
+  table: PredictionTable;
+  /** left[s]: salts that sample s may still hold. */
+  left: number[][];
+}
+
+export function FurtherTests({ table, left, further: given, furtherAt }: Props) {
+  const { further, failed } = useFurther(given, furtherAt);
+  if (failed) return <p class="caution">The list of standard tests could not be fetched. Check the connection.</p>;
+  if (!further) return furtherAt ? <p class="soft">Looking through the standard tests …</p> : null;
+  const samples = furtherTests({ ...table, cells: further.cells, sets: further.sets }, left);
+  const some = samples.some(({ remaining }) => remaining.test);
+  return (
+    <section aria-labelledby="further">
+      <h3 id="further">{some ? "A test that is not on the paper could settle more" : "Other tests would not help"}</h3>
+      {some && (
+        <p class="small">Not part of this practical: ask your teacher first, and take a fresh portion for each test.</p>
+      )}
+      {samples.map(({ sample, remaining }) => (
+        <FurtherTest key={sample} table={table} further={further} sample={sample} remaining={remaining} />
+      ))}
+    </section>
+  );
+}
+
+interface One {
+  table: PredictionTable;
+  further: FurtherList;
+  sample: string;
+  remaining: Remaining;
+}
+
+function FurtherTest({ table, further, sample, remaining }: One) {
+  const { test } = remaining;
+  if (!test) {
+    return (
+      <p>
+        <Words of={wordNone(table, sample, remaining)} />
+      </p>
+    );
+  }
+  const at = (cell: string) => further.cells.findIndex(({ id }) => id === cell);
+  const c = at(test.cell);
+  const { title, does } = further.tests[c];
+  const cautions = [...new Set(onward(remaining).cells.flatMap((cell) => further.tests[at(cell)].cautions))];
+  return (
+    <>
+      <p>
+        <b>
+          {title} for {sample}
+        </b>
+        . <Words of={does} />
+      </p>
+      <ul>
+        {test.outcomes.map((outcome) => (
+          <li key={outcome.reading}>
+            <Words of={`${further.cells[c].words[outcome.reading]}: ${wordOutcome(table, further, sample, outcome)}`} />
+          </li>
+        ))}
+      </ul>
+      {cautions.length > 0 && (
+        <ul class="small" aria-label={`Cautions for these tests on ${sample}`}>
+          {cautions.map((n) => (
+            <li key={n}>
+              <b>Take care.</b> <Words of={further.cautions[n].says} />{" "}
+              <a href={further.cautions[n].href}>{further.cautions[n].title}</a>
+            </li>
+          ))}
+        </ul>
+      )}
+    </>
+  );
+}

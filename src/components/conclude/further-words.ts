@@ -1,0 +1,55 @@
+/** What further tests would tell, in sentences; formulas in mhchem notation. */
+import type { PredictionTable } from "../../engine/bench/prediction-table.ts";
+import { type FurtherOutcome, onward, type Remaining } from "../../engine/deduction/further-tests.ts";
+import { list } from "../sentence.ts";
+import type { FurtherList } from "./further-list.ts";
+
+type Salts = Pick<PredictionTable, "salts">;
+
+/** Salts named before they are only counted. */
+const NAMED = 4;
+
+const formulas = ({ salts }: Salts, which: readonly number[]): string[] => which.map((salt) => salts[salt].formula);
+
+/** "tells NH4Cl from NH4NO3", "tells A, B and C apart", "tells these 7 salts apart". */
+function tells(table: Salts, alike: readonly number[]): string {
+  const [one, other] = formulas(table, alike);
+  if (alike.length === 2) return `tells ${one} from ${other}`;
+  return alike.length > NAMED
+    ? `tells these ${alike.length} salts apart`
+    : `tells ${list(formulas(table, alike))} apart`;
+}
+
+/** "P is ZnSO4", "P may be ZnSO4 or ZnCl2", "P is still one of 12 salts". */
+export function meaning(table: Salts, sample: string, salts: readonly number[]): string {
+  if (salts.length > NAMED) return `${sample} is still one of ${salts.length} salts`;
+  const named = formulas(table, salts);
+  return named.length === 1 ? `${sample} is ${named[0]}` : `${sample} may be ${list(named, "or")}`;
+}
+
+/** Names of the tests with these cells, each once: the tests of one tube are one. */
+export function titles(further: FurtherList, cells: readonly string[]): string[] {
+  const at = cells.map((cell) => further.cells.findIndex(({ id }) => id === cell));
+  return [...new Set(at.map((c) => further.tests[c].title.toLowerCase()))];
+}
+
+/** "NaOH white precipitate: P may be A or B; then the flame test settles it." */
+export function wordOutcome(
+  table: Salts,
+  further: FurtherList,
+  sample: string,
+  { salts, after }: Pick<FurtherOutcome, "salts" | "after">,
+): string {
+  const means = meaning(table, sample, salts);
+  if (!after) return `${means}.`;
+  const { cells, alike } = onward(after);
+  if (cells.length === 0) return `${means}. No test on our list ${tells(table, alike[0])}.`;
+  const [first, ...more] = titles(further, cells);
+  const next = `Then ${first}${more.length > 0 ? ` and, if need be, ${list(more)}` : ""}`;
+  if (alike.length === 0) return `${means}. ${next}: that settles it.`;
+  return `${means}. ${next}; but no test on our list ${tells(table, alike[0])}${alike.length > 1 ? ", nor some others" : ""}.`;
+}
+
+/** Where no test on the list helps: "No test on our list tells NH4Cl from NH4NO3, so T stays open." */
+export const wordNone = (table: Salts, sample: string, { open }: Remaining): string =>
+  `No test on our list of standard tests ${tells(table, open)}, so ${sample} stays open.`;
