@@ -65,6 +65,16 @@ function FurtherTest({ table, further, sample, remaining }: One) {
         </b>
         . <Words of={does} />
       </p>
+      {cautions.length > 0 && (
+        <div class="caution">
+          {cautions.map((n) => (
+            <p key={n}>
+              <b>Take care.</b> <Words of={further.cautions[n].says} />{" "}
+              <a href={further.cautions[n].href}>{further.cautions[n].title}</a>
+            </p>
+          ))}
+        </div>
+      )}
       <ul>
         {test.outcomes.map((outcome) => (
           <li key={outcome.reading}>
@@ -72,16 +82,6 @@ function FurtherTest({ table, further, sample, remaining }: One) {
           </li>
         ))}
       </ul>
-      {cautions.length > 0 && (
-        <ul class="small" aria-label={`Cautions for these tests on ${sample}`}>
-          {cautions.map((n) => (
-            <li key={n}>
-              <b>Take care.</b> <Words of={further.cautions[n].says} />{" "}
-              <a href={further.cautions[n].href}>{further.cautions[n].title}</a>
-            </li>
-          ))}
-        </ul>
-      )}
     </>
   );
 }
