@@ -32,7 +32,8 @@
  * - `interaction.medianMs`, `p99Ms`: from the event of a changed observation to the painted conclusion (verdict and evidence), in a real
  *   browser with its processor slowed down four times, after the reasoning has come. Aim: 50 ms. `settledMs`: the median to the last frame
  *   that changed something there: what proves each ion and what to test next are worked out after the conclusion is painted.
- * - `plan.medianMs`: one bench plan, both walkthroughs.
+ * - `plan.medianMs`: one bench plan, both walkthroughs; `plan.orderMedianMs`: one order of work with its proof, the same, for one person and
+ *   for two.
  * - `page.totalGz`, `jsGz`, `requests`: first visit to the heaviest walkthrough in a real browser: bytes on the wire, heads included.
  * - `worker.gz`, `deskGz`: what a reader loads on first changing a curve: the engine in its worker, and the page's end of the talk.
  * - `build.seconds`, `pages`: the whole build in a process of its own, content check and search index included.

@@ -2,7 +2,7 @@
 import type { Walkthrough } from "../../src/build/walkthrough.types.ts";
 import type { TableRecord } from "../../src/engine/bench/prediction-table.ts";
 import { DEFAULT_TUBES } from "../../src/engine/constants/glassware.ts";
-import { deduce, planBench } from "../../src/engine/index.ts";
+import { deduce, orderOfWork, planBench } from "../../src/engine/index.ts";
 import { median, quantile, rounded, say, times } from "./timing.ts";
 
 const ROUNDS = { deduce: 5, plan: 201 };
@@ -50,5 +50,11 @@ export function benchPlan(walkthroughs: readonly Walkthrough[]) {
       () =>
         planBench(practical, table, DEFAULT_TUBES),
   );
-  return { medianMs: rounded(median(times(ROUNDS.plan, calls))) };
+  const orders = walkthroughs.flatMap(({ practical }) =>
+    [1, 2].map((people) => () => orderOfWork(practical, { people, burners: 1, partsInOrder: true })),
+  );
+  return {
+    medianMs: rounded(median(times(ROUNDS.plan, calls))),
+    orderMedianMs: rounded(median(times(ROUNDS.plan, orders))),
+  };
 }
