@@ -1,0 +1,260 @@
+/** Invented sentences in the style of practical papers. What each should be read as is what it says: from the sentence, not from the reader. */
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { usableReagents } from "../../../src/engine/bench/operations.ts";
+import { step } from "../../../src/engine/practical.ts";
+import { LONGEST_INSTRUCTION, readInstruction } from "../../../src/engine/wording/read-instruction.ts";
+
+const testsOf = (text: string) => readInstruction(text).parts.flatMap(({ tests }) => tests);
+const stepsOf = (text: string) => testsOf(text).map(({ steps }) => steps);
+const questionsOf = (text: string) =>
+  testsOf(text).flatMap(({ stretches }) => stretches.flatMap(({ questions }) => questions));
+
+describe("a sentence becomes steps", () => {
+  test.each([
+    [
+      "To 1 cm3 of solution K add 5 drops of aqueous sodium hydroxide.",
+      [{ take: "1 cm3" }, { add: "NaOH(aq)", drops: 5 }],
+    ],
+    [
+      "Add 2 cm³ of dilute hydrochloric acid to 1 cm³ of solution M.",
+      [{ take: "1 cm3" }, { add: "HCl(aq)", volume: "2 cm3" }],
+    ],
+    ["Add 3 ml of dil. H2SO4.", [{ add: "H2SO4(aq)", volume: "3 cm3" }]],
+    ["Add 1-2 drops of acidified potassium permanganate.", [{ add: "acidified KMnO4(aq)", drops: 2 }]],
+    ["Add 4 drops of potassium manganate(VII).", [{ add: "KMnO4(aq)", drops: 4 }]],
+    ["Add two drops of starch solution.", [{ add: "starch solution", drops: 2 }]],
+    ["Add excess aqueous ammonia.", [{ add: "NH3(aq)", until: "in excess" }]],
+    ["Add aqueous ammonia until no further change is seen.", [{ add: "NH3(aq)", until: "in excess" }]],
+    ["Add 1 cm3 of 2.0 mol/dm3 sodium hydroxide.", [{ add: "NaOH(aq)", volume: "1 cm3", at: "2.0 mol/dm3" }]],
+    ["Add 1 cm3 of 0.5 mol dm⁻³ ammonia.", [{ add: "NH3(aq)", volume: "1 cm3", at: "0.5 mol/dm3" }]],
+    [
+      "Add 1 cm3 of dilute nitric acid followed by 1 cm3 of aqueous silver nitrate.",
+      [
+        { add: "HNO3(aq)", volume: "1 cm3" },
+        { add: "AgNO3(aq)", volume: "1 cm3" },
+      ],
+    ],
+    [
+      "Add 3 cm3 of aqueous sodium hydroxide, then a piece of aluminium foil and warm carefully.",
+      [{ add: "NaOH(aq)", volume: "3 cm3" }, { add: "Al(s)", pieces: 1 }, { warm: true }],
+    ],
+    ["Test any gas given off with damp red litmus paper.", [{ testGas: "damp red litmus" }]],
+    ["Hold a piece of damp blue litmus paper at the mouth of the test-tube.", [{ testGas: "damp blue litmus" }]],
+    ["Insert a glowing splint into the mouth of the tube.", [{ testGas: "glowing splint" }]],
+    ["Test the gas with a lighted splint.", [{ testGas: "lighted splint" }]],
+    ["Test the gas with limewater.", [{ testGas: "limewater" }]],
+    ["Bubble the gas through limewater.", [{ leadThrough: "limewater" }]],
+    ["Pass the gas through limewater until in excess.", [{ leadThrough: "limewater", until: "in excess" }]],
+    ["Boil the mixture for 2 minutes.", [{ boil: "2 min" }]],
+    ["Boil gently for 30 seconds and allow to cool.", [{ boil: "30 s" }, { cool: true }]],
+    ["Leave the mixture to stand for five minutes.", [{ stand: "5 min" }]],
+    ["Filter the mixture, keeping the residue.", [{ filter: "residue" }]],
+    ["Filter the mixture and keep the filtrate.", [{ filter: "filtrate" }]],
+    ["Filter and wash the residue with distilled water.", [{ filter: "residue" }, { wash: true }]],
+    ["Carry out a flame test on solid P.", [{ flame: true }]],
+    ["Test the solution with universal indicator paper.", [{ indicator: "universal indicator" }]],
+    ["Test the mixture with litmus paper.", [{ indicator: "litmus" }]],
+    ["Place 0.2 g of solid T in a hard-glass tube and heat it gently.", [{ take: "0.2 g" }, { heat: "gently" }]],
+    ["Dissolve 0.1 g of solid S in 5 cm3 of distilled water.", [{ take: "0.1 g" }, { add: "H2O(l)", volume: "5 cm3" }]],
+    ["Add 5 drops of sodium sulphite and shake the tube.", [{ add: "Na2SO3(aq)", drops: 5 }, { shake: true }]],
+    ["Add 5 drops of K4[Fe(CN)6].", [{ add: "K4[Fe(CN)6](aq)", drops: 5 }]],
+    ["Add 5 drops of BaCl2(aq).", [{ add: "BaCl2(aq)", drops: 5 }]],
+    ["Add 1 cm3 of aqueous ammonium chloride.", [{ add: "NH4Cl(aq)", volume: "1 cm3" }]],
+  ])("%s", (sentence, steps) => {
+    expect(stepsOf(sentence)).toEqual([steps]);
+    expect(questionsOf(sentence)).toEqual([]);
+  });
+});
+
+describe("what is taken for granted is said", () => {
+  test.each([
+    ["Add a few drops of aqueous silver nitrate.", { add: "AgNO3(aq)", drops: 5 }, "a few drops: 5 are taken"],
+    [
+      "To a 1 cm depth of solution K add 2 drops of NaOH.",
+      { take: "1 cm3" },
+      "a depth of 1 cm in a test-tube is about 1 cm3",
+    ],
+    ["Boil the mixture.", { boil: "1 min" }, "no time is given: boiled for 1 min"],
+    ["Acidify with dilute nitric acid.", { add: "HNO3(aq)", volume: "1 cm3" }, "to acidify: 1 cm3 of the acid"],
+    ["Put a spatula measure of solid W into a tube.", { take: "0.3 g" }, "a spatula measure: 0.3 g"],
+    ["To a portion of solution K add 2 drops of NaOH.", { take: "1 cm3" }, "no volume is given: 1 cm3 is taken"],
+  ])("%s", (sentence, first, assumed) => {
+    const [one] = testsOf(sentence);
+    expect(one.steps[0]).toEqual(first);
+    expect(one.stretches.flatMap((stretch) => stretch.assumed)).toContain(assumed);
+  });
+
+  test("an equal volume is the sample's", () => {
+    const [one] = testsOf("To 2 cm3 of solution K add an equal volume of dilute sulfuric acid.");
+    expect(one.steps).toEqual([{ take: "2 cm3" }, { add: "H2SO4(aq)", volume: "2 cm3" }]);
+  });
+});
+
+describe("what is not understood is asked", () => {
+  test.each([
+    ["Add aqueous barium nitrate.", "How much aqueous barium nitrate: some drops, a volume, or in excess?"],
+    ["Add an alkali.", "Which alkali?"],
+    ["Add some acid.", "Which acid?"],
+    ["Add copper turnings.", 'Which reagent is meant by "copper turnings"? There is none of that name on this bench.'],
+    ["Add concentrated sulfuric acid.", "Only dilute acids are on this bench. Is the dilute one meant?"],
+    ["Test any gas evolved.", "With what is the gas tested?"],
+    ["Test the gas with damp litmus paper.", "Which litmus: red or blue?"],
+    ["Filter the mixture.", "Which is kept: the filtrate or the residue?"],
+    ["Allow to stand.", "How long does it stand?"],
+    ["Sing to the tube.", 'Not understood: "Sing to the tube". What is done here?'],
+    [
+      "Repeat (a) with aqueous ammonia.",
+      "A repetition is not read: enter the steps of the test it repeats, with what is changed.",
+    ],
+    ["Then in excess.", "In excess of what? No reagent stands before it."],
+  ])("%s", (sentence, question) => {
+    expect(questionsOf(sentence)).toContain(question);
+  });
+
+  test("every word of the paper comes back in some stretch", () => {
+    const says = "To 1 cm3 of solution K add 5 drops of NaOH. Sing a song. Record your observations.";
+    expect(testsOf(says).flatMap(({ stretches }) => stretches.map(({ words }) => words))).toEqual([
+      "To 1 cm3 of solution K",
+      "add 5 drops of NaOH",
+      "Sing a song",
+      "Record your observations",
+    ]);
+  });
+});
+
+describe("sentences become lines of the record", () => {
+  test("drop by drop and then in excess are two", () => {
+    const says =
+      "To 1 cm3 of solution K add aqueous sodium hydroxide drop by drop, then in excess. Warm gently and test any gas with damp red litmus paper.";
+    expect(stepsOf(says)).toEqual([
+      [{ take: "1 cm3" }, { add: "NaOH(aq)", drops: 5 }],
+      [{ add: "NaOH(aq)", until: "in excess" }],
+      [{ warm: true }, { testGas: "damp red litmus" }],
+    ]);
+    expect(readInstruction(says).parts.map(({ samples }) => samples)).toEqual([["K"]]);
+  });
+
+  test("acid that makes ready, silver nitrate, then ammonia", () => {
+    const says =
+      "Put 1 cm3 of each of the solutions F, G and H into separate test-tubes. Add 5 drops of dilute nitric acid. Add 5 drops of aqueous silver nitrate. Then add aqueous ammonia slowly until in excess.";
+    expect(stepsOf(says)).toEqual([
+      [{ take: "1 cm3" }, { add: "HNO3(aq)", drops: 5 }, { add: "AgNO3(aq)", drops: 5 }],
+      [{ add: "NH3(aq)", drops: 5 }],
+      [{ add: "NH3(aq)", until: "in excess" }],
+    ]);
+    expect(readInstruction(says).parts[0].samples).toEqual(["F", "G", "H"]);
+  });
+
+  test("a gas tested in two ways", () => {
+    expect(stepsOf("Test the gas with a glowing splint and then with damp blue litmus paper.")).toEqual([
+      [{ testGas: "glowing splint" }],
+      [{ testGas: "damp blue litmus" }],
+    ]);
+  });
+
+  test("the paper's own marks", () => {
+    const says = `(a) (i) To 1 cm3 of solution L add 5 drops of NaOH.
+      (ii) Add 1 cm3 of dilute nitric acid.
+      (iii) Add 1 cm3 of aqueous barium nitrate.
+      (b) To 1 cm3 of solution L add 1 cm3 of aqueous potassium iodide.`;
+    expect(readInstruction(says).parts.map(({ tests }) => tests.map(({ steps }) => steps.length))).toEqual([
+      [2, 1, 1],
+      [2],
+    ]);
+  });
+
+  test("a fresh portion begins a part", () => {
+    const says = "To 1 cm3 of solution L add 5 drops of NaOH. To another 1 cm3 of solution L add 5 drops of NH3(aq).";
+    expect(readInstruction(says).parts).toHaveLength(2);
+  });
+
+  test("the filtrate that is used later is the one that is kept", () => {
+    const says = "Filter the mixture. To the filtrate add 1 cm3 of dilute nitric acid.";
+    expect(stepsOf(says).flat()[0]).toEqual({ filter: "filtrate" });
+    expect(questionsOf(says)).toEqual([]);
+  });
+});
+
+describe("the reagents of the bench", () => {
+  test.each(usableReagents.filter((id) => !/\(s\)|^starch|^H2O\(l\)|^acidified/.test(id)))(
+    "%s by its formula",
+    (id) => {
+      expect(stepsOf(`Add 5 drops of ${id}.`)).toEqual([[{ add: id, drops: 5 }]]);
+    },
+  );
+});
+
+/** Pieces of papers, to be put together at random. */
+const PIECES = [
+  "add",
+  "aqueous ammonia",
+  "1 cm3 of",
+  "a few drops of",
+  "solution K",
+  ", then",
+  "in excess",
+  ".",
+  "\n",
+  "(b)",
+  "(ii)",
+  "test any gas with",
+  "damp",
+  "litmus",
+  "and",
+  "warm",
+  "until",
+  "to",
+  "the filtrate",
+  "filter",
+  "0.5",
+  "NaOH(aq)",
+  "²⁺",
+  "((((",
+  "a a a a",
+  "spatula",
+  "excess",
+  "-",
+  "slowly",
+];
+
+describe("any text", () => {
+  test("is read without an error, and in bounded size", () => {
+    fc.assert(
+      fc.property(
+        fc.oneof(
+          fc.string({ maxLength: 400 }),
+          fc.array(fc.constantFrom(...PIECES), { maxLength: 60 }).map((pieces) => pieces.join(" ")),
+        ),
+        (text) => {
+          const { parts } = readInstruction(text);
+          expect(parts.length).toBeLessThanOrEqual(26);
+          for (const one of parts.flatMap(({ tests }) => tests)) {
+            const asked = one.stretches.some(({ questions }) => questions.length > 0);
+            // What is not asked about must be whole: the schema that reads an author's steps takes it.
+            if (!asked) for (const each of one.steps) expect(step.safeParse(each).success || isOpen(each)).toBe(true);
+          }
+        },
+      ),
+      { seed: 6, numRuns: 600 },
+    );
+  });
+
+  test.each([
+    ["the same letter", "a".repeat(100_000)],
+    ["the same word", "add ".repeat(30_000)],
+    ["amounts", "1 to ".repeat(20_000)],
+    ["spaces", `add${" ".repeat(100_000)}x`],
+    ["brackets", "(".repeat(100_000)],
+    ["verbs with commas", ", and then gently add".repeat(5000)],
+    ["line ends", "\n".repeat(100_000)],
+  ])("of %s in a great number does not hold it up", (_, text) => {
+    const { parts, faults } = readInstruction(text);
+    expect(parts.length).toBeLessThanOrEqual(26);
+    if (text.length > LONGEST_INSTRUCTION) expect(faults[0]).toContain("only the first");
+  });
+});
+
+/** An entry left open for the reader; its question stands at the stretch it came from, which may be told on the line before. */
+const isOpen = (written: Readonly<Record<string, unknown>>): boolean =>
+  Object.values(written).includes("") || ("add" in written && Object.keys(written).length === 1);
