@@ -1,5 +1,6 @@
 import mdx from "@astrojs/mdx";
 import preact from "@astrojs/preact";
+import sitemap from "@astrojs/sitemap";
 import { defineConfig } from "astro/config";
 import { siteAddress } from "./scripts/site-address.ts";
 import { FENCES } from "./src/build/equations/fences.ts";
@@ -20,7 +21,12 @@ export default defineConfig({
   prefetch: false,
   devToolbar: { enabled: false },
   // Apostrophes stay as they are written: templates and the engine write straight ones.
-  integrations: [mdx({ ...FENCES, smartypants: false }), preact()],
+  integrations: [
+    mdx({ ...FENCES, smartypants: false }),
+    preact(),
+    // A sitemap holds whole addresses, so it takes a host that is known.
+    ...(site === undefined ? [] : [sitemap()]),
+  ],
   markdown: { syntaxHighlight: false },
   security: {
     csp: {

@@ -3,6 +3,7 @@ import { join, relative, resolve } from "node:path";
 import { performance } from "node:perf_hooks";
 import { parseArgs } from "node:util";
 import { checkContent } from "../src/build/check-content.ts";
+import { headerRules, headersFile } from "../src/build/hosting/headers.ts";
 import { type SiteAddress, siteAddress } from "./site-address.ts";
 
 const ROOT = resolve(import.meta.dirname, "..");
@@ -19,7 +20,7 @@ export interface LastBuild {
 }
 
 /**
- * Builds the site with Astro, then writes its search index to `<dist>/pagefind`.
+ * Builds the site with Astro, then writes its search index to `<dist>/pagefind` and the headers for its host to `<dist>/_headers`.
  * @returns number of pages written
  * @throws the content check's own error, Astro's, or an Error with the search index's complaints
  */
@@ -35,7 +36,15 @@ export async function buildSite(dist: string, address: SiteAddress): Promise<num
     logLevel: "warn",
   });
   await writeSearchIndex(dist);
+  await writeFile(join(dist, "_headers"), headersFile(headerRules(await foldersOfPages(dist)), address.base));
   return countPages(dist);
+}
+
+/** Folders right below the site's own that hold pages. */
+export async function foldersOfPages(dist: string): Promise<string[]> {
+  const files = await readdir(dist, { recursive: true });
+  const folders = files.filter((file) => file.endsWith(".html")).map((file) => file.split(/[\\/]/));
+  return [...new Set(folders.filter(({ length }) => length > 1).map(([folder]) => folder))].sort();
 }
 
 async function writeSearchIndex(dist: string): Promise<void> {

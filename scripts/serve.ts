@@ -4,7 +4,8 @@ import type { AddressInfo } from "node:net";
 import { join } from "node:path";
 import compression from "compression";
 import sirv from "sirv";
-import { DIST, LAST_BUILD, type LastBuild } from "./build.ts";
+import { headerRules, headersFor } from "../src/build/hosting/headers.ts";
+import { DIST, foldersOfPages, LAST_BUILD, type LastBuild } from "./build.ts";
 
 /** What to serve, and where. */
 export interface ServeOptions {
@@ -36,7 +37,7 @@ const CONTENT_TYPES: readonly (readonly [RegExp, string])[] = [
 
 /**
  * Serves a built site as a plain static host would: folders by their index page, a redirect where the closing slash is
- * missing, the site's own 404 page, gzip where the browser takes it.
+ * missing, the site's own 404 page, gzip where the browser takes it, and the headers that the build writes down for hosts.
  * @throws Error that says what to do when nothing is built there or the port is taken
  */
 export async function serve({ port, base, dist, host = "localhost" }: ServeOptions): Promise<ServedSite> {
@@ -44,7 +45,8 @@ export async function serve({ port, base, dist, host = "localhost" }: ServeOptio
     throw new Error(`There is no built site in ${dist}. Build it first: npm run build`);
   }
   const compress = compression();
-  const answer = siteHandler(dist, base);
+  const rules = headerRules(await foldersOfPages(dist));
+  const answer = siteHandler(dist, base, (path) => headersFor(rules, path));
   const server = createServer((request, response) => compress(request, response, () => answer(request, response)));
   await listen(server, port, host);
   const bound = (server.address() as AddressInfo).port;
@@ -58,7 +60,11 @@ export async function serve({ port, base, dist, host = "localhost" }: ServeOptio
   };
 }
 
-function siteHandler(dist: string, base: string): (request: IncomingMessage, response: ServerResponse) => void {
+function siteHandler(
+  dist: string,
+  base: string,
+  headersOf: (path: string) => Record<string, string>,
+): (request: IncomingMessage, response: ServerResponse) => void {
   const notFoundPage = join(dist, "404.html");
   const files = sirv(dist, {
     etag: true,
@@ -91,6 +97,7 @@ function siteHandler(dist: string, base: string): (request: IncomingMessage, res
       return;
     }
     const inner = pathname.slice(base.length - 1);
+    for (const [name, value] of Object.entries(headersOf(inner.slice(1)))) response.setHeader(name, value);
     request.url = inner.endsWith("/") ? `${inner}index.html` : inner;
     files(request, response, () => {
       const isFolder = !inner.endsWith("/") && existsSync(join(dist, inner, "index.html"));

@@ -22,9 +22,8 @@ export interface Site {
   read(file: string): Buffer;
 }
 
-/** The site that the test run built. */
-export function builtSite(): Site {
-  const { base, dist } = inject("builtSite");
+/** The site that the test run built, or another in a folder of this machine. */
+export function builtSite({ base, dist }: { base: string; dist: string } = inject("builtSite")): Site {
   const entries = readdirSync(dist, { recursive: true, withFileTypes: true }).filter((entry) => entry.isFile());
   const names = entries.map((entry) =>
     join(entry.parentPath, entry.name)

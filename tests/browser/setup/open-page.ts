@@ -13,6 +13,8 @@ export interface ReaderOptions {
   hasTouch?: boolean;
   /** Status the address must answer with; 200 when not given. */
   status?: number;
+  /** Address of another built site to read, with its base path; the site of the test run when not given. */
+  site?: string;
 }
 
 /** A page in a reader's browser, with all that went wrong on it so far. */
@@ -40,7 +42,7 @@ let browser: Promise<Browser> | undefined;
 export async function openPage(path: string, options: ReaderOptions = {}): Promise<OpenedPage> {
   const { width = 1280, height = 800, colorScheme = "light", status = 200 } = options;
   const { javaScriptEnabled = true, hasTouch = false } = options;
-  const address = new URL(path, inject("builtSite").address);
+  const address = new URL(path, options.site ?? inject("builtSite").address);
   browser ??= startChromium();
   const context = await (await browser).newContext({
     viewport: { width, height },

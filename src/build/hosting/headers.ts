@@ -1,0 +1,61 @@
+/**
+ * What a host should say with every file: the part of the site's safety that a page cannot say for itself. The policy of scripts and styles
+ * stands in each page; a policy on frames counts only as a header (CSP Level 3, W3C, section 4.2.2: `frame-ancestors` in a meta element is
+ * ignored).
+ */
+export interface HeaderRule {
+  /** Path below the site's base path; `*` at its end stands for whatever follows. */
+  path: string;
+  headers: Readonly<Record<string, string>>;
+}
+
+/** Pages in here are made to be shown in a frame of another site. */
+export const FRAMED_FOLDER = "embed";
+
+const EVERY_FILE: HeaderRule = {
+  path: "*",
+  headers: {
+    "X-Content-Type-Options": "nosniff",
+    // A reader's record stands in the address: no other site is told it.
+    "Referrer-Policy": "no-referrer",
+    "Permissions-Policy": "camera=(), geolocation=(), microphone=(), payment=(), usb=()",
+  },
+};
+
+/** Names of built files change with their content, so a copy never goes stale. */
+const BUILT_FILES: HeaderRule = {
+  path: "_astro/*",
+  headers: { "Cache-Control": "public, max-age=31536000, immutable" },
+};
+
+const NOT_FRAMED = { "Content-Security-Policy": "frame-ancestors 'self'" };
+
+/**
+ * The rules for a built site.
+ * @param folders names of the folders with pages right below the site's folder
+ */
+export function headerRules(folders: readonly string[]): HeaderRule[] {
+  const closed = folders.filter((name) => name !== FRAMED_FOLDER);
+  return [
+    EVERY_FILE,
+    BUILT_FILES,
+    ...["", "404.html", ...closed.map((name) => `${name}/*`)].map((path) => ({ path, headers: NOT_FRAMED })),
+  ];
+}
+
+/**
+ * The headers of one file, all rules that fit taken together.
+ * @param path below the base path, without a slash at its beginning
+ */
+export function headersFor(rules: readonly HeaderRule[], path: string): Record<string, string> {
+  const fits = (rule: string) => (rule.endsWith("*") ? path.startsWith(rule.slice(0, -1)) : path === rule);
+  return Object.assign({}, ...rules.filter((rule) => fits(rule.path)).map(({ headers }) => headers));
+}
+
+/** The rules in the form that many static hosts read from a file `_headers`: a path, then its headers, each indented. */
+export function headersFile(rules: readonly HeaderRule[], base: string): string {
+  return rules
+    .map(({ path, headers }) => [base + path, ...Object.entries(headers).map(([name, value]) => `  ${name}: ${value}`)])
+    .map((lines) => `${lines.join("\n")}\n`)
+    .join("\n");
+}

@@ -1,0 +1,36 @@
+import { expect, test } from "vitest";
+import { headerRules, headersFile, headersFor } from "../../../src/build/hosting/headers.ts";
+
+const rules = headerRules(["practicals", "embed"]);
+const headers = (path: string) => headersFor(rules, path);
+
+test("nobody else's frame shows a page, but for those made for it", () => {
+  const frames = "frame-ancestors 'self'";
+  expect(headers("")["Content-Security-Policy"]).toBe(frames);
+  expect(headers("404.html")["Content-Security-Policy"]).toBe(frames);
+  expect(headers("practicals/shed/")["Content-Security-Policy"]).toBe(frames);
+  expect(headers("embed/shed/record/")).not.toHaveProperty("Content-Security-Policy");
+});
+
+test.each(["", "practicals/shed/", "embed/shed/", "_astro/a.js", "pagefind/pagefind.js"])(
+  "the type of %j is not guessed, and its address is told to nobody",
+  (path) =>
+    expect(headers(path)).toMatchObject({ "X-Content-Type-Options": "nosniff", "Referrer-Policy": "no-referrer" }),
+);
+
+test("only files whose name changes with their content are kept for good", () => {
+  expect(headers("_astro/page.X1.css")["Cache-Control"]).toContain("immutable");
+  expect(headers("practicals/shed/")).not.toHaveProperty("Cache-Control");
+});
+
+test("the file for hosts has each path under the base path", () => {
+  expect(
+    headersFile(
+      [
+        { path: "a/*", headers: { One: "1", Two: "2" } },
+        { path: "", headers: { One: "3" } },
+      ],
+      "/chem/",
+    ),
+  ).toBe("/chem/a/*\n  One: 1\n  Two: 2\n\n/chem/\n  One: 3\n");
+});
