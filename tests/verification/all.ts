@@ -4,6 +4,7 @@ import type { Comparison } from "./comparison.ts";
 import { compareDeduced, EXAMPLES } from "./deduced-rows.ts";
 import { compareEquilibrium } from "./equilibrium.ts";
 import { compareHeat } from "./heat.ts";
+import { compareWordings } from "./published-wordings.ts";
 import { compareSection } from "./qualitative.ts";
 import { compareSolubility } from "./solubility.ts";
 import { compareWorkedEquilibria } from "./worked/equilibria.ts";
@@ -15,6 +16,7 @@ export const compareAll = (): Comparison[] => [
   ...["cation-alkali", "anion", "gas", "flame", "confirmatory", "appearance"].map((section) => compareSection(section)),
   ...EXAMPLES.map(compareDeduced),
   compareHeat(),
+  compareWordings(),
   compareDepths(),
   compareSolubility(),
   compareWorkedEquilibria(),

@@ -1,0 +1,86 @@
+/** Flames, residues, sublimates, drops and indicators. */
+import type { Colour } from "../../practical/same-colour.ts";
+import { ask, type Reading } from "./reading.ts";
+
+export function readDry(reading: Reading): void {
+  readFlame(reading);
+  readIndicator(reading);
+  readSublimate(reading);
+  readResidue(reading);
+}
+
+function readFlame(reading: Reading): void {
+  const { words, asked, seen } = reading;
+  if (
+    words.take(
+      "no (?:flame colour|colour (?:in|to) the flame|coloured flame|flame)|flame (?:is |was )?(?:not coloured|unchanged)|no (?:useful )?colour",
+    )
+  ) {
+    seen.flame = false;
+    return;
+  }
+  const flame =
+    words.take("C(?: coloured)? flame") ??
+    words.take("flame(?: (?:is|was|turns|turned|goes|went|of|colour|coloured|burns|burned|,))* C") ??
+    (asked.flame ? words.take("C") : undefined);
+  if (flame) seen.flame = words.colourIn(flame);
+  if (asked.flame && seen.flame === undefined && words.take("no (?:visible )?change|nothing(?: seen)?|nvc"))
+    seen.flame = false;
+}
+
+function readIndicator({ words, asked, seen }: Reading): void {
+  const tried =
+    words.take(
+      "(?:universal )?(?:indicator|litmus)(?: paper)?(?: (?:turns?|turned|turning|goes|going|went|becomes?|became|changes?|changed|to|from|is|was|paper)(?![a-z]))* C",
+    ) ?? (asked.indicator ? words.take("C") : undefined);
+  if (tried) seen.indicator = words.colourIn(tried.replace(/^.*(?:litmus|indicator)/, ""));
+}
+
+const WALL = "on (?:the )?(?:cool|cold|cooler|upper)(?:er)?(?: (?:wall|walls|part|parts|sides?|glass)[^~,]{0,30})?";
+
+function readSublimate({ words, seen }: Reading): void {
+  const solid =
+    words.take(
+      `C sublimate(?: ${WALL})?|C (?:solid|ring|crystals|deposit|powder)(?: (?:is|are|forms?|formed|collects))? ${WALL}`,
+    ) ?? words.take("sublimate(?: is| was)? C");
+  if (solid) seen.sublimate = words.colourIn(solid);
+  if (
+    words.take(
+      `(?:colourless )?(?:drops|droplets|condensation|moisture)(?: of (?:a )?(?:colourless )?(?:liquid|water))?(?: (?:is|are|forms?|formed|collects?))?(?: ${WALL})|(?:colourless )?(?:droplets|condensation|condensate|drops of (?:a )?(?:colourless )?(?:liquid|water)|water drops)`,
+    )
+  ) {
+    seen.droplets = true;
+  }
+}
+
+const SOLID = "(?:residue|solid|powder|melt)";
+const NOTHING_LEFT =
+  "no (?:residue|solid)(?: is| was)?(?: left)?(?: behind)?|nothing (?:is |was )?left(?: behind)?|(?:all )?disappears completely";
+
+function readResidue(reading: Reading): void {
+  const { words, asked, seen } = reading;
+  if (words.take(NOTHING_LEFT)) {
+    if (asked.heated !== false || !asked.solid) seen.residue = false;
+    return;
+  }
+  const hot =
+    words.take(`(?:C (?:to|then) )?C(?: ${SOLID})?(?: ,)?(?: (?:when|while|if))? hot`) ??
+    words.take(`(?:when |while )?hot (?:,|is|it is)? ?C(?: ${SOLID})?`);
+  const cold =
+    words.take(`C(?: ${SOLID})?(?: (?:when|on|once|if))? (?:cold|cool|cooled|cooling)`) ??
+    words.take(`(?:when |on )?(?:cold|cooling) (?:,|is|it is)? ?C(?: ${SOLID})?`);
+  const plain = words.take("C (?:residue|powder left|solid left)") ?? words.take("residue(?: is| was| ,)? C");
+  if (hot || cold || plain) {
+    const at = (text: string | undefined): Colour | undefined => (text ? words.colourIn(text) : undefined);
+    const [whileHot, whenCold] = [at(hot), at(cold ?? plain)];
+    seen.residue = { ...(whileHot && { hot: whileHot }), ...(whenCold && { cold: whenCold }) };
+    words.take("residue");
+  } else if (asked.heated) {
+    const bare = words.take(`(?:turns |goes |becomes )?(?:from C )?(?:to )?C(?: ${SOLID})?`);
+    const colour = bare && words.colourIn(bare);
+    if (colour) seen.residue = { cold: colour };
+  }
+  if (!seen.residue || !asked.heated) return;
+  if (seen.residue.hot === undefined) ask(reading, "What colour was the residue while it was hot?", "hot");
+  if (seen.residue.cold === undefined) ask(reading, "What colour is the residue when cold?", "cold");
+}

@@ -1,0 +1,108 @@
+/** Bubbles, fumes and gases with their tests. */
+import { CLEARS_AGAIN, GAS_EVIDENCE, type Gas } from "../../practical/gases.ts";
+import { NAMED, NO_SIGN, SIGNS, type SignWords, SMOKE } from "../gas-words.ts";
+import { GAS_NAMES } from "../phrase.ts";
+import { ask, type Reading } from "./reading.ts";
+
+export function readGas(reading: Reading): void {
+  const { words, asked, seen } = reading;
+  if (words.take(NO_SIGN)) seen.gas = false;
+  if (words.take("no effervescence")) seen.effervescence = false;
+  else if (words.take("effervescence")) seen.effervescence = true;
+  const smoke = words.take(SMOKE.words) !== undefined;
+  if (smoke && readSmoke(reading)) return;
+  readFumes(reading);
+  const sign = signIn(reading);
+  const named = gasNamed(reading);
+  if (sign) {
+    const formula = named && sign.shows.includes(named) ? named : sign.shows[0];
+    seen.gas = { formula, evidence: sign.evidence };
+    if (!named && sign.shows.length > 2) ask(reading, `${SEVERAL} which was it?`);
+    if (named && named !== formula)
+      ask(reading, `That sign is the one of ${GAS_NAMES[formula]}, not of ${GAS_NAMES[named]}: which was it?`, "gas");
+  } else if (named && !isSeenByItsColour(reading, named)) {
+    seen.gas = { formula: named, evidence: GAS_EVIDENCE[named] };
+    ask(
+      reading,
+      `How was ${GAS_NAMES[named]} shown? Credit is given for the test: "${GAS_EVIDENCE[named]}".`,
+      "gas test",
+    );
+  } else if (asked.gasTest === undefined && words.take("lime ?water")) {
+    ask(reading, "What did the limewater show: did it turn milky, or stay as it was?", "gas test");
+  }
+}
+
+const SEVERAL = "Hydrogen chloride, sulfur dioxide and nitrogen dioxide all turn damp blue litmus red:";
+
+/** Right after the sign: what more gas does to clouded limewater. */
+const CLEARS =
+  "[ ,]*(?:(?:but|and|then) )*(?:it )?(?:goes |turns |becomes )?(?:clears?|clearing|cleared|colourless|dissolves)(?: again| up)?(?: (?:in|with) (?:excess|more gas))?";
+
+/** Where it is known how the gas is tested for, and only there, its short sign. */
+function signIn({ words, asked, seen }: Reading): Pick<SignWords, "evidence" | "shows"> | undefined {
+  const isLiquid = (sign: SignWords) => asked.gas === false && /manganate|dichromate/.test(sign.test);
+  const found = (sign: SignWords, pattern: string) => {
+    if (sign.test === "limewater" && words.take(`(?:${pattern})${CLEARS}`)) return { ...sign, evidence: CLEARS_AGAIN };
+    return words.take(pattern) ? sign : undefined;
+  };
+  for (const sign of SIGNS) {
+    const whole = isLiquid(sign) ? undefined : found(sign, sign.whole);
+    if (whole) return whole;
+  }
+  if (seen.gas === false) return undefined;
+  for (const sign of SIGNS) {
+    const short = sign.test === asked.gasTest ? found(sign, sign.short) : undefined;
+    if (short) return short;
+  }
+  return undefined;
+}
+
+/** White smoke shows ammonia on a rod with acid, hydrogen chloride on one with ammonia. True when that was told. */
+function readSmoke(reading: Reading): boolean {
+  const { words, asked, seen } = reading;
+  const formula: Gas | undefined =
+    asked.gasTest === "rod with hydrochloric acid"
+      ? "NH3"
+      : asked.gasTest === "rod with ammonia"
+        ? "HCl"
+        : words.take(SMOKE.withAcid)
+          ? "NH3"
+          : words.has("(?:with|near|rod)[^~]{0,20}(?:ammonia|nh3)") && words.take(SMOKE.withAmmonia)
+            ? "HCl"
+            : words.take("[~, ]*ammonia")
+              ? "NH3"
+              : undefined;
+  if (formula) {
+    seen.gas = { formula, evidence: SMOKE.evidence };
+    words.take("(?:glass )?rod");
+    for (const [name] of NAMED) words.take(name);
+    return true;
+  }
+  ask(reading, "White smoke near what: a rod with hydrochloric acid, or one with ammonia?", "gas test");
+  return false;
+}
+
+function readFumes(reading: Reading): void {
+  const { words, seen } = reading;
+  const fumes =
+    words.take("C (?:gas|fumes|vapours?|vapors?)") ?? words.take("(?:gas|fumes|vapours?) (?:is |are |was |were )?C");
+  const colour = fumes && words.colourIn(fumes);
+  if (colour && colour !== "colourless") seen.fumes = colour;
+  if (
+    words.take(
+      "(?:a )?(?:pungent|choking|sharp|bad|strong|acrid)(?:,? (?:gas|smell|smelling|odour|gas smell))*|smell of(?: a)?|smells of",
+    )
+  )
+    if (!words.has("litmus|splint|lime ?water|manganate|dichromate"))
+      ask(reading, "A smell names no gas: what did its test show?");
+}
+
+function gasNamed({ words }: Reading): Gas | undefined {
+  const named = NAMED.filter(([name]) => words.take(name));
+  // Water vapour beside another gas is named last.
+  return (named.find(([, gas]) => gas !== "H2O") ?? named[0])?.[1];
+}
+
+/** Brown fumes are nitrogen dioxide's own sign, as yellow-green gas is chlorine's to look at. */
+const isSeenByItsColour = ({ seen: { fumes } }: Reading, gas: Gas): boolean =>
+  gas === "NO2" && (fumes === "brown" || fumes === "red-brown");

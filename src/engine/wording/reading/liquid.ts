@@ -1,0 +1,27 @@
+/** The colour of the liquid, and colours that are said of nothing. */
+import { ask, type Reading } from "./reading.ts";
+
+const LIQUID = "(?:solution|liquid|filtrate)";
+const TURNS = "turns?|turned|turning|is|was|goes|went|going|becomes?|became|changes?|changed|stays|remains|colour|,";
+
+export function readLiquid(reading: Reading): void {
+  const { words, seen } = reading;
+  const solution =
+    words.take(`(?:from )?C to C(?: ${LIQUID})?`) ??
+    words.take("C(?: ,)? (?:stays|remains|unchanged)") ??
+    words.take(`C(?: coloured)? ${LIQUID}`) ??
+    words.take(`${LIQUID}(?: (?:${TURNS}))*(?: from C)?(?: to)? C`) ??
+    (seen.fate ? words.take("(?:giving|to give|gives|to|forming|to form|leaving|to leave)(?: a| an)? C") : undefined) ??
+    words.take(
+      "(?:manganate|purple)(?: colour)?(?: is| was)? (?:decolouri[sz]ed|disappears|lost)|decolouri[sz]e[sd](?: manganate)?",
+    ) ??
+    words.take("(?:turns|turned|goes|went|becomes|became|stays|remains)(?: from C)?(?: to)? C") ??
+    (seen.fate === "dissolves" ? words.take("C") : undefined);
+  const colour = solution && (/decolouri|lost|disappears/.test(solution) ? "colourless" : words.colourIn(solution));
+  if (colour) seen.solution = colour;
+  if (words.take("clear") && !colour)
+    ask(reading, '"Clear" is not a colour: it means see-through. Write colourless, or name the colour.', "solution");
+  if (Object.keys(seen).length > 0) return;
+  const bare = words.take("C");
+  if (bare) ask(reading, `What is ${words.colourIn(bare)}: a precipitate, the solution, a flame, a residue?`);
+}

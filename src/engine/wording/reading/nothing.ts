@@ -1,0 +1,19 @@
+/** No visible change, and words for it that are none. */
+import { ask, type Reading } from "./reading.ts";
+
+const NONE =
+  "no (?:visible |observable |further |apparent |obvious )?changes?(?: seen| observed)?|no visible reaction|nothing(?: happens| happened| seen| visible)?|unchanged|stays? the same|as before";
+
+export function readNothing(reading: Reading): void {
+  const { words, asked, seen } = reading;
+  const noPlace = words.take("melts?|melted|crackles?|crackling|decrepitates|swells?(?: up)?|swollen|puffs up");
+  if (noPlace) ask(reading, `"${noPlace}" is understood, but a record here has no place for it.`);
+  const reaction = words.take(
+    "no (?:observable )?reaction(?: seen| observed| occurs| takes place)?|(?:does not|doesn't|did not) react",
+  );
+  const none = words.take(NONE);
+  if (reaction) ask(reading, '"No reaction" is a conclusion: write what is seen, "no visible change".');
+  if (!reaction && !none) return;
+  if (Object.keys(seen).every((key) => key === "gas" && seen.gas === false)) seen.none = true;
+  else if (asked.solid && seen.fate === undefined && !seen.precipitate) seen.fate = "remains";
+}

@@ -1,0 +1,22 @@
+/** What the readings of one sentence share. */
+import type { Observation } from "../../practical.ts";
+import type { AskedOf } from "../asked-of.ts";
+import type { Sentence } from "../sentence.ts";
+
+/** What a record leaves out, so that a page can ask for it or mark it. */
+export type Missing = "colour" | "fate" | "solution" | "gas" | "gas test" | "hot" | "cold";
+
+/** A sentence being read: what is left of its words, what was seen, and what is to be asked. */
+export interface Reading {
+  words: Sentence;
+  asked: AskedOf;
+  seen: Observation;
+  questions: string[];
+  missing: Missing[];
+}
+
+/** Asks the writer something. */
+export function ask(reading: Reading, question: string, missing?: Missing): void {
+  reading.questions.push(question);
+  if (missing) reading.missing.push(missing);
+}

@@ -1,0 +1,88 @@
+/**
+ * A sentence of a record from which readings take their words, until what is left over was not understood. Its colours are found first and
+ * stand in brackets of their own, "‹pale blue› precipitate", so that patterns stay short.
+ */
+
+import type { Colour } from "../practical/same-colour.ts";
+import { colourNamed, inBrackets } from "./colour-names.ts";
+import { SHORT } from "./spellings.ts";
+
+export class Sentence {
+  #text: string;
+  #doubts: string[] = [];
+
+  constructor(text: string) {
+    const plain = text
+      .toLowerCase()
+      .replace(/[’‘`]/g, "'")
+      .replace(/→|-+>|=+>/g, " to ")
+      // Oxidation numbers and states: manganate(VII), NH3(aq).
+      .replace(/\((?:[iv]+|aq|s|l|g)\)/g, " ")
+      .replace(/\b([a-z]+)\./g, (abbreviated, word) => (SHORT[word] ? `${word} ` : abbreviated))
+      .replace(/\b(n)\W?(v)\W?(c)\b|\bn\W?c\b\.?/g, " nvc ")
+      .replace(/\s[-–—]+\s|[.,;:()"“”/&+!?]+/g, " , ");
+    const long = plain.replace(/[a-z']+/g, (word) => SHORT[word] ?? word).replace(/\s+/g, " ");
+    this.#text = ` ${inBrackets(long)} `;
+  }
+
+  /** The first place that fits, with its words, which are then gone. `C` in a pattern stands for any colour. */
+  take(pattern: string): string | undefined {
+    const found = compiled(pattern).exec(this.#text);
+    if (!found) return undefined;
+    this.#text = `${this.#text.slice(0, found.index)} ~ ${this.#text.slice(found.index + found[0].length)}`;
+    return found[0];
+  }
+
+  /** True when the pattern is there; nothing is taken. */
+  has(pattern: string): boolean {
+    return compiled(pattern).test(this.#text);
+  }
+
+  /** The last colour that a stretch of words names. What had to be read as another one is kept as a doubt. */
+  colourIn(words: string): Colour | undefined {
+    const written = words
+      .match(/‹[^›]+›/g)
+      ?.at(-1)
+      ?.slice(1, -1);
+    const named = written === undefined ? undefined : colourNamed(written);
+    if (named && !named.exact) this.#doubts.push(`"${written}" is read as ${named.colour}.`);
+    return named?.colour;
+  }
+
+  get doubts(): readonly string[] {
+    return this.#doubts;
+  }
+
+  isEmpty(): boolean {
+    return !/[a-z0-9]/.test(this.#text);
+  }
+
+  /** What no reading took, without the small words that say nothing. */
+  left(): string {
+    return this.#text
+      .replace(FILLING, " ")
+      .replace(/[^a-z0-9'-]+/g, " ")
+      .replace(/(?<![a-z0-9])[-']+|[-']+(?![a-z0-9])/g, " ")
+      .replace(/\s+/g, " ")
+      .trim();
+  }
+}
+
+/** Colours that patterns name, each in one word. */
+const PLAIN = /(?<![a-z])(?:red|blue|green|pink|white|purple|orange|yellow|colourless)(?![a-z])/g;
+const known = new Map<string, RegExp>();
+
+function compiled(pattern: string): RegExp {
+  let regexp = known.get(pattern);
+  if (!regexp) {
+    regexp = new RegExp(
+      `(?<![a-z0-9-])(?:${pattern.replace(PLAIN, "‹$&›").replaceAll("C", "‹[^›]+›")})(?![a-z0-9]|-[a-z])`,
+    );
+    known.set(pattern, regexp);
+  }
+  return regexp;
+}
+
+/** Small words, and words of the instruction that a record repeats: they name no sight. */
+const FILLING =
+  /(?<![a-z0-9'-])(?:a|an|the|is|are|was|were|it|its|and|then|which|that|this|there|with|of|in|on|to|at|by|but|from|into|for|some|so|has|had|have|been|i|we|seen|saw|see|observed|formed|forms|form|forming|produced|produces|given|off|evolved|gives|give|giving|gave|leaving|leaves|obtained|appears|appeared|present|excess|reagent|more|when|after|before|until|first|initially|finally|again|paper|gas|turns|turned|turning|goes|went|becomes|became|changes|changed|test|tested|tests|positive|colour|coloured|solution|also|still|acidified|aqueous|dilute|potassium|sodium|adding|added|add|warming|warmed|warm|heating|heated|heat|drops|drop|few|cold|cool|cooling|hot|shaking|shaken|now|as|very|liquid|damp|moist|wet|rapid|rapidly|vigorous|vigorously|steady|slow|slowly|quickly|gradually|immediately|at once|left|tube|mixture|sample|completely|readily|easily|all|only|just|just about|because|shows|showing|held|near|mouth|dry|faster|filter|made|makes)(?![a-z0-9'-])/g;
