@@ -67,22 +67,23 @@ const one = ({ id }: PublishedRow, text: string, means: Meaning, asked: AskedOf 
 
 /** "No visible change" where the notes say so; otherwise the solid with its fate, and the words for what is there at the end. */
 function tubeWordings(row: PublishedRow, seen: PublishedObservation): PublishedWording[] {
-  const { precipitate, colour, solubleInExcess, resultingColour, gas, notes } = seen;
+  const { precipitate, colour, solubleInExcess, gas, notes } = seen;
+  const end = seen.resultingColour ?? "";
   const wordings: PublishedWording[] = [];
   if (notes?.includes("no visible change")) wordings.push(one(row, "no visible change", { none: true }));
-  else if (precipitate === false && gas === null && resultingColour === null)
+  else if (precipitate === false && gas === null && end === "")
     wordings.push(one(row, "no precipitate", { precipitate: false }));
-  const liquid = resultingColour !== null && !/precipitate|ring|layer| for /.test(resultingColour);
+  const liquid = end !== "" && !/precipitate|ring|layer| for /.test(end);
   if (precipitate && colour) {
     for (const each of colour.split(" / ")) {
       const solid = { colour: each, slight: precipitate === "slight" };
       const line = `${solid.slight ? "slight " : ""}${each} precipitate`;
       if (solubleInExcess === true && liquid)
         wordings.push(
-          one(row, `${line}, soluble in excess, giving a ${resultingColour} solution`, {
+          one(row, `${line}, soluble in excess, giving a ${end} solution`, {
             precipitate: solid,
             fate: "dissolves",
-            solution: endColours(resultingColour, false),
+            solution: endColours(end, false),
           }),
         );
       else if (solubleInExcess === true)
@@ -92,14 +93,14 @@ function tubeWordings(row: PublishedRow, seen: PublishedObservation): PublishedW
       else if (solubleInExcess === "partially")
         wordings.push(one(row, `${line}, partially soluble`, { precipitate: solid, fate: "partly dissolves" }));
       else wordings.push(one(row, line, { precipitate: solid }));
-      if (resultingColour?.startsWith(`${colour} precipitate`) || /slight|faint/.test(resultingColour ?? ""))
-        wordings.push(one(row, resultingColour, { precipitate: solid, fate: "remains" }));
+      if (end.startsWith(`${colour} precipitate`) || /slight|faint/.test(end))
+        wordings.push(one(row, end, { precipitate: solid, fate: "remains" }));
     }
   }
   if (liquid && !(precipitate && solubleInExcess === true))
     wordings.push(
-      one(row, / to |stays|,/.test(resultingColour) ? resultingColour : `${resultingColour} solution`, {
-        solution: endColours(resultingColour, false),
+      one(row, / to |stays|,/.test(end) ? end : `${end} solution`, {
+        solution: endColours(end, false),
       }),
     );
   return wordings;

@@ -1,6 +1,11 @@
 /** The words of the boards' published tables are read as what the same tables say as data (tests/reference/qualitative-tables.json). */
 import { expect, test } from "vitest";
-import { compareWordings, misread, publishedWordings } from "../../verification/published-wordings.ts";
+import {
+  compareWordings,
+  misread,
+  type PublishedWording,
+  publishedWordings,
+} from "../../verification/published-wordings.ts";
 import { publishedRows } from "../../verification/qualitative-rows.ts";
 
 const wordings = publishedWordings();
@@ -22,7 +27,7 @@ test("every wording that is not read has a written reason", () => {
 });
 
 test("the comparison itself notices a reading that says another thing", () => {
-  const wrong = wordings.flatMap((wording) =>
+  const wrong = wordings.flatMap((wording): PublishedWording[] =>
     wording.means.precipitate
       ? [{ ...wording, means: { ...wording.means, precipitate: { colour: "black", slight: false } } }]
       : wording.means.flame

@@ -39,12 +39,14 @@ describe.each(practicalPaths(ROOT))("%s", (path) => {
   });
 });
 
+const LIMEWATER = /^limewater/;
+
 /** Clouded limewater is one sight for two gases, and its words name neither; a residue in one colour is not told hot from cold. */
 function told(seen: Observation): Observation {
   const { gas, residue } = seen;
   return {
     ...seen,
-    ...(gas?.evidence.startsWith("limewater") && { gas: { ...gas, formula: "CO2" as const } }),
+    ...(gas && LIMEWATER.test(gas.evidence) && { gas: { ...gas, formula: "CO2" as const } }),
     ...(residue && residue.hot === residue.cold && { residue: { cold: residue.cold } }),
   };
 }
