@@ -4,6 +4,7 @@ import { performance } from "node:perf_hooks";
 import { parseArgs } from "node:util";
 import { checkContent } from "../src/build/check-content.ts";
 import { headerRules, headersFile } from "../src/build/hosting/headers.ts";
+import { writeSearchIndex } from "./search-index.ts";
 import { type SiteAddress, siteAddress } from "./site-address.ts";
 
 const ROOT = resolve(import.meta.dirname, "..");
@@ -45,28 +46,6 @@ export async function foldersOfPages(dist: string): Promise<string[]> {
   const files = await readdir(dist, { recursive: true });
   const folders = files.filter((file) => file.endsWith(".html")).map((file) => file.split(/[\\/]/));
   return [...new Set(folders.filter(({ length }) => length > 1).map(([folder]) => folder))].sort();
-}
-
-async function writeSearchIndex(dist: string): Promise<void> {
-  const pagefind = await import("pagefind");
-  try {
-    const { index, errors } = await pagefind.createIndex();
-    if (index === undefined) throw new Error(`The search index could not be started: ${errors.join("; ")}`);
-    const added = await index.addDirectory({ path: dist });
-    const written = await index.writeFiles({ outputPath: join(dist, "pagefind") });
-    const complaints = [...added.errors, ...written.errors];
-    if (complaints.length > 0) throw new Error(`The search index could not be written: ${complaints.join("; ")}`);
-    await removeForeignInterface(join(dist, "pagefind"));
-  } finally {
-    await pagefind.close();
-  }
-}
-
-/** Pagefind adds search boxes of its own beside the index; the site has its own, and a host need not carry both. */
-async function removeForeignInterface(folder: string): Promise<void> {
-  const names = await readdir(folder);
-  const foreign = names.filter((name) => /^pagefind-(?:ui|modular-ui|component-ui|highlight)\./.test(name));
-  await Promise.all(foreign.map((name) => rm(join(folder, name))));
 }
 
 async function countPages(dist: string): Promise<number> {

@@ -20,15 +20,37 @@ interface Loaded {
  * Opens the address in a fresh profile with an empty cache and reads the page to its end.
  * @throws Error when a request fails or answers with an error, or an island does not start
  */
-export async function weighFirstVisit(browser: Browser, address: string): Promise<FirstVisit> {
+export function weighFirstVisit(browser: Browser, address: string): Promise<FirstVisit> {
+  return weighing(browser, address, readToTheEnd, true);
+}
+
+/**
+ * The same, but counts only what is loaded for what the reader does once the page has been read.
+ * @throws Error as above, or what `act` throws
+ */
+export function weighAfter(browser: Browser, address: string, act: (page: Page) => Promise<void>): Promise<FirstVisit> {
+  return weighing(browser, address, act, false);
+}
+
+async function weighing(
+  browser: Browser,
+  address: string,
+  act: (page: Page) => Promise<void>,
+  visit: boolean,
+): Promise<FirstVisit> {
   const context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
   try {
     const page = await context.newPage();
     const loaded = await countLoaded(context, page);
     await page.goto(address);
-    await readToTheEnd(page);
+    if (!visit) {
+      await readToTheEnd(page);
+      await page.waitForLoadState("networkidle");
+    }
+    const before = visit ? 0 : loaded().length;
+    await act(page);
     await page.waitForLoadState("networkidle");
-    const requests = loaded();
+    const requests = loaded().slice(before);
     return {
       total: sum(requests),
       javaScript: sum(requests.filter(({ script }) => script)),

@@ -2,6 +2,7 @@
 import { defineCollection } from "astro:content";
 import { glob } from "astro/loaders";
 import { z } from "astro/zod";
+import { HAZARD_KINDS } from "./engine/constants/hazard-kinds.ts";
 import { practical, step } from "./engine/practical.ts";
 
 const pages = (folder: string) => glob({ pattern: "**/*.mdx", base: `./src/content/${folder}` });
@@ -36,6 +37,8 @@ const cautions = defineCollection({
     kind: z.enum(["reagent", "gas", "operation"]),
     /** Said in words on every page that refers here: "corrosive to eyes". */
     hazard: z.string().min(3).max(60),
+    /** The same as kinds of harm, for the search filter. */
+    hazards: z.array(z.enum(HAZARD_KINDS)).min(1),
     /** The one thing to do, in a sentence or two: stands in the margin of a walkthrough. */
     summary: z.string().min(10).max(240),
     /** What it is about: reagents as steps name them (`NaOH(aq)`), gases (`NH3`) and verbs of steps (`warm`). */

@@ -1,6 +1,7 @@
-/** Every page of the three collections, in the order in which lists print them. */
+/** Every page of the collections, in the order in which lists print them. */
 import { getCollection } from "astro:content";
 import { GASES } from "../engine/practical.ts";
+import { PAGE_KINDS, type PageKind } from "./search/facets.ts";
 
 const isGas = (one: string): boolean => (GASES as readonly string[]).includes(one);
 
@@ -47,4 +48,24 @@ export async function cautionPages(kind?: "reagent" | "gas" | "operation"): Prom
   return entries
     .toSorted((a, b) => a.data.title.localeCompare(b.data.title, "en-GB"))
     .map(({ id, data }) => ({ path: `/cautions/${id}/`, title: data.title, says: data.summary, note: data.hazard }));
+}
+
+/** The pages of one kind under its name. */
+export interface Shelf {
+  kind: PageKind;
+  name: string;
+  pages: ListedPage[];
+}
+
+/** All pages that search finds, by kind. */
+export async function shelves(): Promise<Shelf[]> {
+  const pages: { [kind in PageKind]?: ListedPage[] } = {
+    practical: await practicalPages(),
+    "ion test": await ionTestPages(),
+    caution: await cautionPages(),
+  };
+  return (Object.keys(PAGE_KINDS) as PageKind[]).flatMap((kind) => {
+    const own = pages[kind];
+    return own && own.length > 0 ? [{ kind, name: PAGE_KINDS[kind], pages: own }] : [];
+  });
 }

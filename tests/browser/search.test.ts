@@ -7,7 +7,12 @@ async function openSearch() {
   return {
     page,
     field: page.getByRole("searchbox"),
-    among: page.getByRole("combobox", { name: "Among" }),
+    /** Chooses one value under "Narrow down". */
+    narrow: async (name: string, label: string) => {
+      const box = page.getByRole("combobox", { name });
+      if (!(await box.isVisible())) await page.getByText("Narrow down").click();
+      await box.selectOption({ label });
+    },
     status,
     /** Waits for the answer to a question. */
     answer: async (query: string) => {
@@ -17,14 +22,11 @@ async function openSearch() {
     /** Kinds of page found, as the headings over them say. */
     kinds: async () => {
       const headings = await page.getByRole("main").getByRole("heading", { level: 2 }).allTextContents();
-      return headings.filter((heading) => heading !== "All pages");
+      // "Cautions 12": the number of pages found stands beside the kind.
+      return headings.filter((heading) => heading !== "All pages").map((heading) => heading.replace(/ \d+$/, ""));
     },
     /** Links found, those of the list of all pages left out. */
-    found: page
-      .getByRole("main")
-      .locator("li")
-      .filter({ has: page.locator("p") })
-      .getByRole("link"),
+    found: page.locator("#results").getByRole("link"),
   };
 }
 
@@ -42,18 +44,16 @@ test.each([
   expect(await page.getByRole("heading", { level: 1 }).textContent()).toBe(title);
 });
 
-test("the filter leaves one kind of page, and the address keeps the question", async () => {
-  const { page, field, among, answer, kinds, found } = await openSearch();
+test("a choice leaves one kind of page, and the address keeps it", async () => {
+  const { page, field, narrow, answer, kinds, found } = await openSearch();
   await field.fill("ammonia");
   await field.press("Enter");
   const all = await answer("ammonia");
-  const links = await found.count();
   expect((await kinds()).length).toBeGreaterThan(1);
 
-  await among.selectOption({ label: "cautions" });
+  await narrow("Kind of page", "Cautions");
   await expect.poll(kinds).toEqual(["Cautions"]);
   expect(await answer("ammonia")).not.toBe(all);
-  expect(await found.count()).toBeLessThan(links);
   for (const link of await found.all()) expect(await link.getAttribute("href")).toMatch(/^\/any\/where\/cautions\/./);
 
   await page.reload();
@@ -61,21 +61,122 @@ test("the filter leaves one kind of page, and the address keeps the question", a
   expect(await field.inputValue()).toBe("ammonia");
 });
 
-test("the keyboard alone asks and follows a result", async () => {
+/** What each choice must leave, from the frontmatter of the pages: "gases: [CO2]", "hazards: [corrosive]". */
+test.each([
+  { name: "Gas", label: "Carbon dioxide, CO₂", title: "Carbon dioxide" },
+  { name: "Ion", label: "Chloride, Cl⁻", title: "Silver nitrate test" },
+  { name: "Reagent", label: "Aqueous silver nitrate", title: "Silver nitrate" },
+  { name: "Hazard", label: "Corrosive", title: "Sodium hydroxide" },
+])("$name alone, without a word, lists what is left: $label", async ({ name, label, title }) => {
+  const { page, narrow, status, found } = await openSearch();
+  await narrow(name, label);
+  await status.filter({ hasText: /^\d+ pages?\.$/ }).waitFor();
+  // The best of a kind stand first; the rest comes with the button.
+  for (const more of await page.getByRole("button", { name: /^Show \d+ more/ }).all()) await more.click();
+  await expect.poll(() => found.allTextContents()).toContain(title);
+  expect(new URL(page.url()).searchParams.get(name.toLowerCase())).not.toBeNull();
+});
+
+/** Ways to write one ion or substance: they must find the same pages. */
+test.each([
+  ["SO4", "sulfate", "sulphate", "SO₄²⁻", "SO4^2-", "SO4 2-", "so42-"],
+  ["Cu2+", "Cu^2+", "Cu²⁺", "copper(II)", "copper (II)"],
+  ["NH3", "ammonia", "NH₃"],
+])("%s and other ways to write it find the same pages", async (...ways) => {
+  const { field, answer, found } = await openSearch();
+  const pages = new Map<string, string[]>();
+  for (const way of ways) {
+    await field.fill(way);
+    await field.press("Enter");
+    expect(await answer(way)).toMatch(/^\d+ pages for/);
+    pages.set(way, (await found.allTextContents()).toSorted());
+  }
+  const [first] = pages.values();
+  expect(first.length).toBeGreaterThan(2);
+  for (const [way, own] of pages) expect(own, way).toEqual(first);
+});
+
+test("a salt's formula finds what its name finds", async () => {
+  const { field, answer, found } = await openSearch();
+  await field.fill("AgNO3");
+  await field.press("Enter");
+  expect(await answer("AgNO3")).toMatch(/read as silver nitrate or AgNO₃\.$/);
+  expect(await found.allTextContents()).toContain("Silver nitrate");
+});
+
+test("NO2 is the brown gas, NO2- the ion", async () => {
+  const { field, answer, found } = await openSearch();
+  await field.fill("NO2");
+  await field.press("Enter");
+  expect(await answer("NO2")).toMatch(/read as nitrogen dioxide or NO₂\.$/);
+  expect(await found.allTextContents()).toContain("Nitrogen dioxide");
+  await field.fill("NO2-");
+  await field.press("Enter");
+  expect(await answer("NO2-")).toMatch(/nitrite|Nothing/);
+});
+
+test("excerpts print formulas as formulas, and no two words are glued together", async () => {
+  const { page, field, answer } = await openSearch();
+  await field.fill("white precipitate");
+  await field.press("Enter");
+  await answer("white precipitate");
+  const excerpts = (await page.locator("#results p").allTextContents()).join("\n");
+  // Marks of a lost space: "TestWhat", "offa(i)"; of a flattened formula: "SO42−", "Ca2+".
+  expect(excerpts).not.toMatch(/[a-z][A-Z][a-z]{2}|[a-z]\w?\(i+\)(?<!\b\w\(i+\))|[A-Za-z]\d?[2-9][+−-]/);
+});
+
+test("the keyboard alone asks, walks through the results, comes back and follows one", async () => {
   const { page, field, answer, found } = await openSearch();
   const isAt = (element: typeof field) => element.evaluate((node) => node === document.activeElement);
-  for (let steps = 0; steps < 20 && !(await isAt(field)); steps++) await page.keyboard.press("Tab");
+  await page.keyboard.press("/");
   expect(await isAt(field)).toBe(true);
+  expect(await field.inputValue()).toBe("");
   await page.keyboard.type("silver nitrate");
   await page.keyboard.press("Enter");
   await answer("silver nitrate");
-  const first = found.first();
-  const title = await first.textContent();
-  for (let steps = 0; steps < 20 && !(await isAt(first)); steps++) await page.keyboard.press("Tab");
-  expect(await isAt(first)).toBe(true);
+  await page.keyboard.press("ArrowDown");
+  expect(await isAt(found.first())).toBe(true);
+  await page.keyboard.press("ArrowDown");
+  expect(await isAt(found.first())).toBe(false);
+  await page.keyboard.press("ArrowUp");
+  expect(await isAt(found.first())).toBe(true);
+  await page.keyboard.press("ArrowUp");
+  expect(await isAt(field)).toBe(true);
+  await page.keyboard.press("ArrowDown");
+  await page.keyboard.press("Escape");
+  expect(await isAt(field)).toBe(true);
+  expect(await field.inputValue()).toBe("silver nitrate");
+  // A slash in the field is a letter like any other.
+  await page.keyboard.press("End");
+  await page.keyboard.type("/");
+  expect(await field.inputValue()).toBe("silver nitrate/");
+  await page.keyboard.press("ArrowDown");
+  const title = await found.first().textContent();
   await page.keyboard.press("Enter");
   await page.waitForURL(/\/(?:practicals|ion-tests|cautions)\/.+\/$/);
   expect(await page.getByRole("heading", { level: 1 }).textContent()).toBe(title);
+});
+
+test("nothing of the index is loaded before the first question", async () => {
+  const { page, field, answer } = await openSearch();
+  const asked: string[] = [];
+  page.on("request", (request) => asked.push(request.url()));
+  await field.focus();
+  await page.getByText("Narrow down").click();
+  await page.waitForLoadState("networkidle");
+  expect(asked).toEqual([]);
+  await field.fill("zinc");
+  await field.press("Enter");
+  await answer("zinc");
+  expect(asked.some((url) => url.includes("/pagefind/"))).toBe(true);
+});
+
+test("without JavaScript every page is listed by kind, and no dead form is shown", async () => {
+  const { page } = await openPage("search/", { javaScriptEnabled: false });
+  expect(await page.getByRole("searchbox").count()).toBe(0);
+  const shelves = await page.getByRole("main").getByRole("heading", { level: 3 }).allTextContents();
+  expect(shelves).toEqual(expect.arrayContaining(["Practicals", "Ion tests", "Cautions"]));
+  expect(await page.getByRole("main").getByRole("link", { name: "Silver nitrate test" }).count()).toBe(1);
 });
 
 test("a word that no page holds is answered politely", async () => {

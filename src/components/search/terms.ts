@@ -1,5 +1,5 @@
-/** What a reader types, made into what the pages say: one spelling, names instead of formulas, and the words a page must hold. */
-import { ionNames } from "../../engine/formula/ions.ts";
+/** What a reader types, made into what the pages say: one spelling, and for a formula its name or the formula as it is printed. */
+import { type Meaning, meaningOf } from "./formula.ts";
 
 /** Other spellings and names, each with the one the pages use. */
 const SPELLINGS: readonly (readonly [RegExp, string])[] = [
@@ -14,98 +14,87 @@ const SPELLINGS: readonly (readonly [RegExp, string])[] = [
   [/\bpermanganate\b/g, "manganate(VII)"],
   [/\blime water\b/g, "limewater"],
   [/\b(?:bi|hydrogen )carbonate\b/g, "carbonate"],
+  // "copper (II)", "iron 3+": the number belongs to the metal.
+  [/\b([a-z]+) \((i{1,3}|iv|vii?)\)/g, "$1($2)"],
 ];
 
-/** Substances that pages name by words; those of ions are in the engine's own table. */
-const SUBSTANCES: Readonly<Record<string, string>> = {
-  NaOH: "sodium hydroxide",
-  NH3: "ammonia",
-  HCl: "hydrochloric acid",
-  HNO3: "nitric acid",
-  H2SO4: "sulfuric acid",
-  AgNO3: "silver nitrate",
-  BaCl2: "barium chloride",
-  "Ba(NO3)2": "barium nitrate",
-  KI: "potassium iodide",
-  KMnO4: "potassium manganate(VII)",
-  "Ca(OH)2": "limewater",
-  CO2: "carbon dioxide",
-  SO2: "sulfur dioxide",
-  H2: "hydrogen",
-};
-
-const SUB_AND_SUPERSCRIPTS = "₀₁₂₃₄₅₆₇₈₉⁰¹²³⁴⁵⁶⁷⁸⁹⁺⁻";
-const PLAIN = "01234567890123456789+-";
 /** Words too common to be asked of a page. */
-const FILLERS = new Set("a an and are for how i in is of on or test tests the to what which with".split(" "));
+const FILLERS = new Set("a an and are for how i in is ion ions of on or test tests the to what which with".split(" "));
 
-/** "so42" of "SO4^2-", "SO4 2-" and "SO₄²⁻"; "so4" of "SO4". */
-const bare = (formula: string) => formula.toLowerCase().replace(/[^a-z0-9()]/g, "");
-
-/** Names by bare formula, with and without the charge: "so4" and "so42" are both sulfate. */
-function formulaNames(): Map<string, string> {
-  const names = new Map<string, string>();
-  for (const [formula, name] of Object.entries({ ...ionNames, ...SUBSTANCES })) {
-    names.set(bare(formula), name);
-    const uncharged = bare(formula.replace(/(\^\d+)?[+-]$/, ""));
-    // "Fe" alone is both irons: the element's name without its number.
-    if (!names.has(uncharged)) names.set(uncharged, name.replace(/\(\w+\)$/, ""));
-  }
-  return names;
+/** One thing asked for. A page holds it when it holds all the words, or the formula. */
+export interface Term {
+  /** In words: "sulfate", "copper(II) sulfate". */
+  says: string;
+  /** As a formula is printed: "SO₄²⁻". */
+  formula?: Meaning;
 }
 
-/** A word that may be a formula: it begins with a capital; the table of names decides. */
-const FORMULA = /^\[?[A-Z][A-Za-z0-9()[\]^]*(?:[+-]|\^?\d?[+-])?$/;
-
-/** "zinc sulfate" of "ZnSO4", "ammonium sulfate" of "(NH4)2SO4": one ion's formula, then another's, figures and brackets left aside. */
-function saltName(formula: string, names: ReadonlyMap<string, string>): string | undefined {
-  const salt = bare(formula).replace(/[()]/g, "");
-  for (const [cation, first] of names) {
-    if (!salt.startsWith(cation)) continue;
-    const rest = salt.slice(cation.length);
-    const uncounted = rest.replace(/^\d/, "");
-    const anion = [rest, uncounted, uncounted.replace(/\d$/, "")].find((one) => names.has(one));
-    if (anion) return `${first} ${names.get(anion)}`;
-  }
-  return undefined;
-}
+const RAISED_AND_LOWERED = "₀₁₂₃₄₅₆₇₈₉⁰¹²³⁴⁵⁶⁷⁸⁹⁺⁻−";
+const PLAIN = "01234567890123456789+--";
 
 /**
- * The question in the words of the pages.
+ * The things a question asks for.
  *
- * @example asAsked("the test for SO4 2-") // "sulfate"
+ * @example termsOf("the test for SO4 2-") // [{ says: "sulfate", formula: { name: "sulfate", printed: "SO₄²⁻" } }]
  */
-export function asAsked(question: string): string {
-  const names = formulaNames();
-  const typed = question.replace(/[₀-₉⁰¹²³⁴-⁹⁺⁻−]/g, (sign) =>
-    sign === "−" ? "-" : (PLAIN[SUB_AND_SUPERSCRIPTS.indexOf(sign)] ?? sign),
-  );
-  // A charge that stands apart belongs to the word before it: "SO4 2-".
-  const joined = typed.replace(/(\w) (?=\d?[+-](?:\s|$))/g, "$1^");
-  const words = joined.split(/\s+/).map((word) => {
-    // "I" and "K" in a sentence are no ions.
-    const formula = (FORMULA.test(word) && (word.length > 1 || typed.length === 1)) || /\d/.test(word);
-    const name = formula ? (names.get(bare(word)) ?? saltName(word, names)) : undefined;
-    return name ?? word.toLowerCase();
-  });
+export function termsOf(question: string): Term[] {
+  const typed = question.replace(/[₀-₉⁰¹²³⁴-⁹⁺⁻−]/g, (sign) => PLAIN[RAISED_AND_LOWERED.indexOf(sign)]);
+  // A charge that stands apart belongs to the word before it, "SO4 2-"; so does one written sign first, "SO4-2".
+  const joined = typed
+    .replace(/([\w)\]]) (?=\^?\d?[+-](?:\s|$))/g, "$1^")
+    .replace(/\^\^/g, "^")
+    .replace(/([A-Za-z)\]]\d?)\^?([+-])(\d)(?=\s|$)/g, "$1^$3$2");
+  const alone = !/\s/.test(joined.trim());
+  const terms: Term[] = [];
+  const words: string[] = [];
+  for (const raw of joined.trim().split(/\s+/)) {
+    const word = raw.replace(/[,;:?!]+$|\.$/, "");
+    // "I", "K" and "In" in a sentence are no formulas.
+    const formula = word.length > 2 || /[\d+-]/.test(word) || alone ? meaningOf(word) : undefined;
+    if (formula) terms.push({ says: formula.name, formula });
+    else words.push(word.toLowerCase());
+  }
   const ours = SPELLINGS.reduce((text, [other, same]) => text.replace(other, same), words.join(" "));
-  return ours
-    .split(" ")
-    .filter((word) => !FILLERS.has(word))
-    .join(" ");
+  const plain = ours.split(" ").filter((word) => wordsOf(word).length > 0 && !FILLERS.has(word));
+  return [...terms, ...plain.map((says) => ({ says }))];
 }
 
-/** The words a page must hold, all of them, in small letters; none when nothing but fillers was asked. */
-export function wordsOf(asked: string): string[] {
-  const words = asked.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? [];
-  return [...new Set(words)];
+/** Combinations of name and formula that are asked of the index; more than so many would take a reader who types a list of formulas. */
+const MOST_WORDINGS = 8;
+
+/** The questions to put to the index: each formula once by its name and once as it is printed. */
+export function wordingsOf(terms: readonly Term[]): string[] {
+  const wordings = terms.reduce<string[]>(
+    (before, { says, formula }) =>
+      [says, ...(formula?.printed ? [formula.printed] : [])].flatMap((one) =>
+        before.map((text) => `${text} ${one}`.trim()),
+      ),
+    [""],
+  );
+  return wordings.filter((text) => text !== "").slice(0, MOST_WORDINGS);
 }
 
-/** A page holds a word when one of its own begins with it, an ending of grammar left aside. */
-export function holds(text: string, words: readonly string[]): boolean {
-  const own = text.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? [];
-  return words.every((word) => {
-    const stem = word.length > 4 ? word.replace(/(?:ing|ed|es|s)$/, "") : word;
-    return own.some((one) => one.startsWith(stem));
+/** The words of a text, in small letters; marks between them go. */
+export function wordsOf(text: string): string[] {
+  return text.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? [];
+}
+
+/** A word begins with another, an ending of grammar left aside. */
+const begins = (own: string, word: string) =>
+  own.startsWith(word.length > 4 ? word.replace(/(?:ing|ed|es|s)$/, "") : word);
+
+/** The page holds everything that was asked for. The index itself falls back to beginnings of words it does not know: "asdf" would find "as". */
+export function holds(text: string, terms: readonly Term[]): boolean {
+  const own = wordsOf(text);
+  return terms.every(({ says, formula }) => {
+    if (formula?.printed && prints(text, formula)) return true;
+    return wordsOf(says).every((word) => own.some((one) => begins(one, word)));
   });
+}
+
+/** No more of the same formula may follow; a molecule stands alone, without a charge too. No lookbehind: old tablets lack it. */
+function prints(text: string, { printed = "", whole }: Meaning): boolean {
+  const safe = printed.replace(/[.*+?^${}()|[\]\\]/g, "\\$&");
+  const pattern = whole ? `(?:^|[^A-Za-z₀-₉)\\]])${safe}(?![A-Za-z₀-₉⁰-⁹⁺⁻[])` : `${safe}(?![a-z₀-₉])`;
+  return new RegExp(pattern).test(text);
 }

@@ -1,0 +1,115 @@
+/** A formula as a reader types it, and what pages call the same: a name, and the formula as it is printed. */
+import { ionNames } from "../../engine/formula/ions.ts";
+import { toUnicode } from "../../engine/formula/typeset.ts";
+
+/** Substances that pages name by words; the names of ions are in the engine's own table. Reagents and gases of the engine are all here: a test counts. */
+export const SUBSTANCES: Readonly<Record<string, string>> = {
+  NaOH: "sodium hydroxide",
+  NH3: "ammonia",
+  HCl: "hydrochloric acid",
+  HNO3: "nitric acid",
+  H2SO4: "sulfuric acid",
+  CH3COOH: "ethanoic acid",
+  KI: "potassium iodide",
+  KMnO4: "potassium manganate(VII)",
+  K2CrO4: "potassium chromate(VI)",
+  K2Cr2O7: "dichromate(VI)",
+  KSCN: "potassium thiocyanate",
+  "K4[Fe(CN)6]": "potassium hexacyanoferrate(II)",
+  "K3[Fe(CN)6]": "potassium hexacyanoferrate(III)",
+  "Ca(OH)2": "limewater",
+  H2O: "water",
+  H2O2: "hydrogen peroxide",
+  CO2: "carbon dioxide",
+  SO2: "sulfur dioxide",
+  NO2: "nitrogen dioxide",
+  H2: "hydrogen",
+  O2: "oxygen",
+  Cl2: "chlorine",
+  I2: "iodine",
+};
+
+/** What a typed formula is found by. */
+export interface Meaning {
+  /** "sulfate". */
+  name: string;
+  /** "SO₄²⁻", or what it begins with where the charge was left out; absent for an element's bare symbol, which begins too many words. */
+  printed?: string;
+  /** A molecule: nothing may follow it, for NO₂ is not NO₂⁻. */
+  whole?: true;
+}
+
+/** Formula and what it means, by the formula as written and in small letters; what stands first goes before what comes later. */
+const MEANINGS = new Map<string, Meaning>();
+
+function learn(formula: string, meaning: Meaning): void {
+  for (const key of [formula, /[\d+-]/.test(formula) ? formula.toLowerCase() : formula]) {
+    if (!MEANINGS.has(key)) MEANINGS.set(key, meaning);
+  }
+}
+
+for (const [formula, name] of Object.entries(SUBSTANCES))
+  learn(formula, { name, printed: toUnicode(formula), whole: true });
+for (const [ion, name] of Object.entries(ionNames)) learn(ion, { name, printed: toUnicode(ion) });
+for (const [ion, name] of Object.entries(ionNames)) {
+  const body = uncharged(ion);
+  // "Fe" alone is both irons: the element's name without its number.
+  learn(body, { name: name.replace(/\(\w+\)$/, ""), ...(/\d/.test(body) ? { printed: toUnicode(body) } : {}) });
+}
+
+function uncharged(ion: string): string {
+  return ion.replace(/(?:\^\d+)?[+-]$/, "");
+}
+
+const known = (formula: string): Meaning | undefined => MEANINGS.get(formula) ?? MEANINGS.get(formula.toLowerCase());
+
+/** "SO42-" may be SO4^2- or SO42^-, "NO3-" NO^3- or NO3-: the table knows which there is. */
+function ion(typed: string): Meaning | undefined {
+  const [, body, digit, sign] = /^(.+?)\^?(\d?)([+-])$/.exec(typed) ?? [];
+  if (!sign) return undefined;
+  return (digit ? known(`${body}^${digit}${sign}`) : undefined) ?? known(`${body}${digit}${sign}`);
+}
+
+const IONS = Object.entries(ionNames).map(([ion, name]) => ({ body: uncharged(ion), name, cation: ion.endsWith("+") }));
+const escaped = (text: string) => text.replace(/[()[\]]/g, "\\$&");
+
+/** An ion at the beginning of a formula, "NH4" or "(NH4)2" or "Na2", written as it should be; of two irons the name without its number. */
+function leading(formula: string, cation: boolean, flags: string): { written: string; name: string }[] {
+  const found = IONS.flatMap(({ body, name, cation: positive }) => {
+    const own = escaped(body);
+    const [, many, few] =
+      new RegExp(`^(?:\\(${own}\\)(\\d)|${own}(${/\d|\]$/.test(body) ? "" : "\\d?"}))`, flags).exec(formula) ?? [];
+    if (positive !== cation || (many === undefined && few === undefined)) return [];
+    return [{ written: many ? `(${body})${many}` : body + few, name }];
+  });
+  return found.map(({ written, name }) => {
+    const several = found.filter((one) => one.written === written).length > 1;
+    return { written, name: several ? name.replace(/\(\w+\)$/, "") : name };
+  });
+}
+
+/** "copper(II) sulfate" of "CuSO4", "ammonium sulfate" of "(nh4)2so4": one ion's formula, then another's; water of crystallisation goes. */
+function salt(typed: string): Meaning | undefined {
+  const [formula] = typed.split(/[.·*]/);
+  for (const flags of ["", "i"]) {
+    for (const first of leading(formula, true, flags)) {
+      const rest = formula.slice(first.written.length);
+      const second = leading(rest, false, flags).find(({ written }) => written.length === rest.length);
+      if (second) return { name: `${first.name} ${second.name}`, printed: toUnicode(first.written + second.written) };
+    }
+  }
+  return undefined;
+}
+
+/**
+ * What a word means if it is a formula: an ion, with its charge or without, a molecule or a salt. Small letters will do where figures show
+ * that it is one.
+ *
+ * @example meaningOf("SO42-") // { name: "sulfate", printed: "SO₄²⁻" }
+ */
+export function meaningOf(word: string): Meaning | undefined {
+  if (!/^[[(]?[A-Z]/.test(word) && !/\d/.test(word)) return undefined;
+  // A state says nothing about which substance it is.
+  const formula = word.replace(/\((?:aq|s|l|g)\)$/, "");
+  return ion(formula) ?? known(formula) ?? salt(formula);
+}

@@ -1,0 +1,71 @@
+/** Draws what was found: a heading and a list for each kind of page. Text from the index never goes into the page as HTML. */
+import type { Group } from "./ask.ts";
+import { piecesOf } from "./excerpt.ts";
+import { PAGE_KINDS } from "./facets.ts";
+import type { FoundPage } from "./pagefind.ts";
+
+/** Pages of a kind shown at first: each costs a request, and the best are among them. */
+const FIRST = 3;
+/** Where there is one kind only there is room for more. */
+const FIRST_OF_ONE_KIND = 8;
+/** So many more with each press of the button. */
+const MORE = 20;
+
+/** @returns a section for each group that holds a page, with the first pages loaded */
+export async function sectionsOf(document: Document, groups: readonly Group[]): Promise<HTMLElement[]> {
+  const first = groups.length === 1 ? FIRST_OF_ONE_KIND : FIRST;
+  const loaded = await Promise.all(groups.map(async (group) => ({ group, pages: await group.next(first) })));
+  return loaded
+    .filter(({ pages }) => pages.length > 0)
+    .map(({ group, pages }, index) => sectionOf(document, group, pages, `found-${index + 1}`));
+}
+
+function sectionOf(document: Document, group: Group, pages: readonly FoundPage[], id: string): HTMLElement {
+  const section = document.createElement("section");
+  section.setAttribute("aria-labelledby", id);
+  const heading = document.createElement("h2");
+  heading.id = id;
+  const number = document.createElement("small");
+  const list = document.createElement("ul");
+  list.className = "list";
+  const more = document.createElement("button");
+  more.type = "button";
+
+  const add = (some: readonly FoundPage[]) => {
+    const items = some.map((page) => itemOf(document, page));
+    list.append(...items);
+    number.textContent = `${group.count}`;
+    const left = group.count - list.childElementCount;
+    more.hidden = left <= 0;
+    more.textContent = `Show ${Math.min(left, MORE)} more of ${PAGE_KINDS[group.kind].toLowerCase()}`;
+    return items;
+  };
+  add(pages);
+  more.addEventListener("click", async () => {
+    const hadFocus = document.activeElement === more;
+    const [next] = add(await group.next(MORE));
+    // The button moves away from under the finger or goes: reading goes on with the first of the new pages.
+    if (hadFocus) next?.querySelector("a")?.focus();
+  });
+  heading.append(`${PAGE_KINDS[group.kind]} `, number);
+  section.append(heading, list, more);
+  return section;
+}
+
+function itemOf(document: Document, page: FoundPage): HTMLElement {
+  const item = document.createElement("li");
+  const anchor = document.createElement("a");
+  anchor.href = page.url;
+  anchor.textContent = page.meta.title ?? page.url;
+  const excerpt = document.createElement("p");
+  excerpt.append(
+    ...piecesOf(page.excerpt).map((piece) => {
+      if (!piece.found) return document.createTextNode(piece.text);
+      const mark = document.createElement("mark");
+      mark.textContent = piece.text;
+      return mark;
+    }),
+  );
+  item.append(anchor, excerpt);
+  return item;
+}
