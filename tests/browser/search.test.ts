@@ -72,7 +72,8 @@ test.each([
   await narrow(name, label);
   await status.filter({ hasText: /^\d+ pages?\.$/ }).waitFor();
   // The best of a kind stand first; the rest comes with the button.
-  for (const more of await page.getByRole("button", { name: /^Show \d+ more/ }).all()) await more.click();
+  const more = page.getByRole("button", { name: /^Show \d+ more/ });
+  for (let presses = 0; presses < 9 && (await more.count()) > 0; presses++) await more.first().click();
   await expect.poll(() => found.allTextContents()).toContain(title);
   expect(new URL(page.url()).searchParams.get(name.toLowerCase())).not.toBeNull();
 });

@@ -33,7 +33,7 @@ export const SUBSTANCES: Readonly<Record<string, string>> = {
 export interface Meaning {
   /** "sulfate". */
   name: string;
-  /** "SO₄²⁻", or what it begins with where the charge was left out; absent for an element's bare symbol, which begins too many words. */
+  /** "SO₄", which SO₄²⁻ begins with; "Cu²⁺"; absent for an element's bare symbol, which begins too many words. */
   printed?: string;
   /** A molecule: nothing may follow it, for NO₂ is not NO₂⁻. */
   whole?: true;
@@ -50,7 +50,12 @@ function learn(formula: string, meaning: Meaning): void {
 
 for (const [formula, name] of Object.entries(SUBSTANCES))
   learn(formula, { name, printed: toUnicode(formula), whole: true });
-for (const [ion, name] of Object.entries(ionNames)) learn(ion, { name, printed: toUnicode(ion) });
+/** "SO₄" is found wherever SO₄²⁻ or a sulfate is printed; the charge stays where it tells copper(II) from copper, nitrite from nitrogen dioxide. */
+const printedIon = (ion: string) => {
+  const body = uncharged(ion);
+  return toUnicode(/\d/.test(body) && !(body in SUBSTANCES) ? body : ion);
+};
+for (const [ion, name] of Object.entries(ionNames)) learn(ion, { name, printed: printedIon(ion) });
 for (const [ion, name] of Object.entries(ionNames)) {
   const body = uncharged(ion);
   // "Fe" alone is both irons: the element's name without its number.
@@ -101,11 +106,20 @@ function salt(typed: string): Meaning | undefined {
   return undefined;
 }
 
+/** The same by name, "sulfate" or "iron(ii)": a name alone is looked for as its formula as well. */
+const BY_NAME = new Map([...MEANINGS.values()].toReversed().map((meaning) => [meaning.name.toLowerCase(), meaning]));
+
+/** @example meaningOfName("sulfate") // { name: "sulfate", printed: "SO₄" } */
+export function meaningOfName(name: string): Meaning | undefined {
+  const meaning = BY_NAME.get(name.toLowerCase());
+  return meaning?.printed ? meaning : undefined;
+}
+
 /**
  * What a word means if it is a formula: an ion, with its charge or without, a molecule or a salt. Small letters will do where figures show
  * that it is one.
  *
- * @example meaningOf("SO42-") // { name: "sulfate", printed: "SO₄²⁻" }
+ * @example meaningOf("SO42-") // { name: "sulfate", printed: "SO₄" }
  */
 export function meaningOf(word: string): Meaning | undefined {
   if (!/^[[(]?[A-Z]/.test(word) && !/\d/.test(word)) return undefined;

@@ -1,5 +1,5 @@
 /** What a reader types, made into what the pages say: one spelling, and for a formula its name or the formula as it is printed. */
-import { type Meaning, meaningOf } from "./formula.ts";
+import { type Meaning, meaningOf, meaningOfName } from "./formula.ts";
 
 /** Other spellings and names, each with the one the pages use. */
 const SPELLINGS: readonly (readonly [RegExp, string])[] = [
@@ -25,7 +25,7 @@ const FILLERS = new Set("a an and are for how i in is ion ions of on or test tes
 export interface Term {
   /** In words: "sulfate", "copper(II) sulfate". */
   says: string;
-  /** As a formula is printed: "SO₄²⁻". */
+  /** As a formula is printed: "SO₄". */
   formula?: Meaning;
 }
 
@@ -35,7 +35,7 @@ const PLAIN = "01234567890123456789+--";
 /**
  * The things a question asks for.
  *
- * @example termsOf("the test for SO4 2-") // [{ says: "sulfate", formula: { name: "sulfate", printed: "SO₄²⁻" } }]
+ * @example termsOf("the test for SO4 2-") // [{ says: "sulfate", formula: { name: "sulfate", printed: "SO₄" } }]
  */
 export function termsOf(question: string): Term[] {
   const typed = question.replace(/[₀-₉⁰¹²³⁴-⁹⁺⁻−]/g, (sign) => PLAIN[RAISED_AND_LOWERED.indexOf(sign)]);
@@ -56,7 +56,9 @@ export function termsOf(question: string): Term[] {
   }
   const ours = SPELLINGS.reduce((text, [other, same]) => text.replace(other, same), words.join(" "));
   const plain = ours.split(" ").filter((word) => wordsOf(word).length > 0 && !FILLERS.has(word));
-  return [...terms, ...plain.map((says) => ({ says }))];
+  // A name alone finds what its formula finds, and the other way round.
+  const formula = terms.length === 0 && plain.length === 1 ? meaningOfName(plain[0]) : undefined;
+  return formula ? [{ says: formula.name, formula }] : [...terms, ...plain.map((says) => ({ says }))];
 }
 
 /** Combinations of name and formula that are asked of the index; more than so many would take a reader who types a list of formulas. */

@@ -17,7 +17,8 @@ describe("what a question asks for", () => {
     ["the test for sulphate ions", ["sulfate"]],
     ["copper (II)", ["copper(ii)"]],
     ["Cu 2+", ["copper(II)"]],
-    ["ferric", ["iron(iii)"]],
+    ["ferric", ["iron(III)"]],
+    ["ferric chloride", ["iron(iii)", "chloride"]],
     ["NH3 and NaOH", ["ammonia", "sodium hydroxide"]],
     ["I am in the lab", ["am", "lab"]],
     ["the", []],
@@ -28,7 +29,8 @@ describe("what a question asks for", () => {
   });
 
   test("each formula is asked for by name and as it is printed", () => {
-    expect(wordingsOf(termsOf("SO4"))).toEqual(["sulfate", "SO₄"]);
+    for (const way of ["SO4", "SO4^2-", "sulphate"]) expect(wordingsOf(termsOf(way))).toEqual(["sulfate", "SO₄"]);
+    expect(wordingsOf(termsOf("copper(II)"))).toEqual(["copper(II)", "Cu²⁺"]);
     expect(wordingsOf(termsOf("zinc SO4"))).toEqual(["sulfate zinc", "SO₄ zinc"]);
     expect(wordingsOf(termsOf("white"))).toEqual(["white"]);
     expect(wordingsOf(termsOf("of the"))).toEqual([]);
