@@ -4,10 +4,14 @@ import type { Gas, GasSeen, GasTest } from "../practical.ts";
 
 const SMOKE = "white smoke on the rod";
 
-/** Boards' gas tables; acid gases on litmus and the rods: common practice. The first gas of a row that is there is the one named. */
+/** Boards' gas tables (chlorine bleaches damp litmus); acid gases on litmus and the rods: common practice. The first gas of a row that is there is the one named. */
 const SIGNS: Readonly<Record<GasTest, readonly (readonly [gas: Gas, evidence: string])[]>> = {
-  "damp red litmus": [["NH3", GAS_EVIDENCE.NH3]],
+  "damp red litmus": [
+    ["NH3", GAS_EVIDENCE.NH3],
+    ["Cl2", GAS_EVIDENCE.Cl2],
+  ],
   "damp blue litmus": [
+    ["Cl2", GAS_EVIDENCE.Cl2],
     ["HCl", GAS_EVIDENCE.HCl],
     ["SO2", "damp blue litmus turns red"],
     ["NO2", "damp blue litmus turns red"],
