@@ -55,10 +55,11 @@ function drain(tube: Tube, onPaper: Amounts, solve: Solver, wetWith: "liquid" | 
   if (tube.result) addAmounts(gone, amountsOf(tube.result), 1 - stays);
   addAmounts(gone, onPaper, stays - 1);
   const solid = componentsIn(onPaper);
-  for (const [id, mol] of Object.entries(tube.contents)) {
+  // A hydroxide that ammonia precipitated lacks H+ which nobody poured in: its own components count beside those of the tube.
+  for (const id of new Set([...Object.keys(tube.contents), ...Object.keys(solid)])) {
     if ((METALS as readonly string[]).includes(id)) continue;
     const own = solid[id] ?? 0;
-    tube.contents[id] = own + (mol - own) * stays;
+    tube.contents[id] = own + ((tube.contents[id] ?? 0) - own) * stays;
   }
   tube.waterKg = waterKg;
   restart(tube, solve);

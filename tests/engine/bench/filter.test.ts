@@ -83,6 +83,13 @@ describe("what is recorded", () => {
     expect(acid.events.map(({ equation }) => equation)).toContain("Cu(OH)2(s) + 2 H+(aq) -> Cu^2+(aq) + 2 H2O(l)");
   });
 
+  test("a hydroxide that ammonia made dissolves too, though no acid or alkali was poured in before it was filtered", () => {
+    const steps = [[take, cm3("NH3(aq)", 4)], [{ filter: "residue" }, { wash: true }], [cm3("HCl(aq)", 3)]];
+    const [, washed, acid] = show(saltWith("Fe^3+"), ...steps);
+    expect(washed.readings).toEqual([{ fate: "remains" }]);
+    expect(acid.readings[0].fate).toBe("dissolves");
+  });
+
   test("barium sulfite on the paper dissolves in acid, barium sulfate does not", () => {
     const steps = [[take, cm3("BaCl2(aq)")], [{ filter: "residue" }, { wash: true }], [cm3("HCl(aq)")]];
     expect(show(saltWith("SO3^2-"), ...steps)[2].readings[0].fate).toBe("dissolves");
