@@ -51,7 +51,7 @@ export function phrase(seen: Observation, solid: "precipitate" | "solid" = "prec
 
 /** A colour of its own beside a solid; what the liquid turns to where no solid tells the story. */
 function wordSolution({ fate, precipitate }: Observation, colour: string): string {
-  if (fate === "dissolves") return `giving a ${colour} solution`;
+  if (fate === "dissolves") return `giving ${/^[aeiou]/.test(colour) ? "an" : "a"} ${colour} solution`;
   return fate || precipitate ? `${colour} solution` : `solution turns ${colour}`;
 }
 
