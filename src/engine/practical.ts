@@ -4,6 +4,7 @@
  * was expected.
  */
 import { z } from "zod";
+import { authorText } from "./practical/author-text.ts";
 import { formula } from "./practical/ion.ts";
 import { type Observation, observation } from "./practical/observation.ts";
 import { cellsOf, procedure, sampleLabel } from "./practical/procedure.ts";
@@ -74,6 +75,8 @@ export const practical = z
     record,
     /** What stays undecided at the end, said openly by the author. Absent: the tests decide everything. */
     undecided: left.optional(),
+    /** The author's last word, before the page says what decided the record. */
+    closing: authorText.optional(),
   })
   .superRefine((one, context) => {
     const letters = one.samples.map((each) => each.label);

@@ -1,5 +1,6 @@
 /** What the paper tells the reader to do: parts, each with fresh portions of the samples, and tests done one after the other in them. */
 import { z } from "zod";
+import { authorText } from "./author-text.ts";
 import { ROMAN } from "./cells.ts";
 import { describe } from "./quantity.ts";
 import { step } from "./step.ts";
@@ -32,6 +33,8 @@ const part = z.strictObject({
   samples: z.array(sampleLabel).min(1).optional(),
   /** Which form is taken when a sample is given both as solid and as solution. */
   from: z.enum(["solid", "solution"]).optional(),
+  /** Why this part is there or what to watch for, without naming an answer: shown in the margin beside it. */
+  note: authorText.optional(),
   tests: z.array(test).min(1).max(ROMAN.length),
 });
 /** A part of the paper: one fresh tube for each sample; its tests follow one another in that tube. */
