@@ -1,5 +1,6 @@
 import type { PredictionTable, TableRecord } from "../../engine/bench/prediction-table.ts";
 import { nextTests } from "../../engine/deduction/next-test.ts";
+import { type Round, toTheEnd } from "../../engine/deduction/to-the-end.ts";
 import { list } from "../sentence.ts";
 import { Words } from "../Words.tsx";
 import { type FurtherSource, FurtherTests } from "./FurtherTests.tsx";
@@ -19,7 +20,10 @@ interface Props extends FurtherSource {
 /** Tests named besides the best. */
 const OTHERS = 3;
 
-/** The test not done yet that settles most whatever it shows, with what each sight would mean. */
+/** Records looked at to follow the tests left to the end; with more of them still open a reader wants the next test, not all. */
+const FOLLOWED = 60;
+
+/** The test not done yet that settles most whatever it shows, with what each sight would mean and what to do after it. */
 export function NextTest({ table, tests, record, ways, left, further, furtherAt }: Props) {
   if (ways < 2) return null;
   const [best, ...others] = nextTests(table, record);
@@ -34,6 +38,7 @@ export function NextTest({ table, tests, record, ways, left, further, furtherAt 
     );
   }
   const c = table.cells.findIndex(({ id }) => id === best.cell);
+  const round = toTheEnd(table, record, ways, FOLLOWED);
   const nextBest = others.slice(0, OTHERS).map(({ sample, cell }) => `${cell} for ${sample}`);
   return (
     <>
@@ -41,18 +46,34 @@ export function NextTest({ table, tests, record, ways, left, further, furtherAt 
         <b>
           Next: {best.cell} for {best.sample}
         </b>
-        , <Words of={tests[c]} />. Of the {figure(ways)} ways still open it leaves {figure(best.worst)} at most.
+        , <Words of={tests[c]} />. Of the {figure(ways)} ways still open it leaves at most {figure(best.worst)},
+        whatever it shows.{round && ` ${inTheEnd(round)}`}
       </p>
       <ul>
-        {best.outcomes.map((outcome) => (
+        {best.outcomes.map((outcome, o) => (
           <li key={outcome.reading}>
-            <Words of={`${table.cells[c].words[outcome.reading]}: ${meaning(table, best.sample, outcome.salts)}`} />
+            <Words
+              of={`${table.cells[c].words[outcome.reading]}: ${meaning(table, best.sample, outcome.salts)}${onward(round?.after[o])}`}
+            />
           </li>
         ))}
       </ul>
       {nextBest.length > 0 && <p class="small soft">Next best: {list(nextBest)}.</p>}
     </>
   );
+}
+
+/** "; then c for L" */
+function onward(round: Round | undefined): string {
+  if (!round) return "";
+  if (round.test) return `; then ${round.test.cell} for ${round.test.sample}`;
+  return round.settles ? "; that settles everything" : "; no test left tells more";
+}
+
+/** What doing all rounds comes to. */
+function inTheEnd({ most, settles }: Round): string {
+  if (!settles) return "Even with every test left here something may stay open.";
+  return most === 1 ? "It settles everything." : `Round by round, at most ${most} tests settle everything.`;
 }
 
 const figure = (ways: number): string => (ways < 1e6 ? String(ways) : "over a million");
