@@ -4,6 +4,7 @@ import { ConclusionPanel } from "./ConclusionPanel.tsx";
 import type { FurtherSource } from "./FurtherTests.tsx";
 import { findingOf, type Recorded } from "./finding.ts";
 
+export { changeInWords } from "./change-in-words.ts";
 export { answerMarks } from "./marks.ts";
 
 export interface Concluded extends Recorded, FurtherSource {
@@ -12,9 +13,6 @@ export interface Concluded extends Recorded, FurtherSource {
   /** The walkthrough's record, where a reader has changed it and not begun one of their own. */
   given?: TableRecord;
 }
-
-/** One sentence for each sample; formulas in mhchem notation. */
-export const headlinesOf = (of: Recorded): string[] => findingOf(of).headlines;
 
 const isEmpty = (record: TableRecord) => Object.values(record).every((row) => Object.keys(row).length === 0);
 

@@ -10,9 +10,9 @@ function notTogether({ samples, contradiction }: Conclusion, sample: string): st
   const clash = reasons.find((reason) => reason.by === "not together");
   if (!clash) return `${sample}: ${contradiction ?? "nothing agrees with what the paper says"}.`;
   if (clash.samples.length > 0 && !clash.samples.includes(sample)) {
-    return `${sample} is not decided before ${list(clash.samples, "or")} is put right.`;
+    return `${sample} waits until ${list(clash.samples, "or")} is put right.`;
   }
-  return `${sample} fits salts of its own, but not together with the other samples: the paper says ${clash.statement}.`;
+  return `By its own tests ${sample} fits some salt, but not together with the other samples: the paper says ${clash.statement}.`;
 }
 
 /** Its own tests may decide a sample while another is still to be put right. */
@@ -23,14 +23,23 @@ function waiting(
   alone: readonly number[],
   stuck: string[],
 ): string {
-  const rest = `not yet held against ${list(stuck)}, which must be put right`;
-  if (alone.length !== 1) return `${sample} is ${rest}.`;
-  const salt = table.salts[alone[0]];
-  return `By its own tests ${sample} holds ${saltWords(salt, names)}, ${salt.formula}; it is ${rest}.`;
+  const [first] = alone;
+  const salt = table.salts[first];
+  const own =
+    alone.length === 1
+      ? `holds ${saltWords(salt, names)}, ${salt.formula}`
+      : alone.length > FEW
+        ? `may be one of ${alone.length} salts`
+        : `may be ${list(
+            alone.map((one) => table.salts[one].formula),
+            "or",
+          )}`;
+  return `By its own tests ${sample} ${own}, but ${list(stuck)} must be put right first.`;
 }
 
-/** Above this many, ions are counted and not named. */
+/** Above this many, ions are counted and not named; and salts. */
 const NAMED = 6;
+const FEW = 4;
 
 const unique = (ions: string[]) => [...new Set(ions)];
 
@@ -48,7 +57,7 @@ export function headline(
   alone: readonly number[],
 ): string {
   if (conclusion.assignments === 0) {
-    if (stuck.includes(sample)) return `${sample} fits no salt the paper allows.`;
+    if (stuck.includes(sample)) return `No salt the paper allows fits all that is recorded for ${sample}.`;
     if (stuck.length > 0) return waiting(table, names, sample, alone, stuck);
     return notTogether(conclusion, sample);
   }

@@ -41,7 +41,7 @@ export function reasonFor(of: Case, ion: IonStanding, row: EvidenceRow): string 
   const clauses = [...new Set(reasons.map((reason) => clause(of, reason, row)))];
   if (clauses.length <= TOLD) return clauses.join("; ");
   const closest = reasons.find(isOf(row.closest));
-  return `${closest ? clause(of, closest, row) : clauses[0]}; with other partners it clashes elsewhere`;
+  return `${closest ? clause(of, closest, row) : clauses[0]}; its other salts clash elsewhere`;
 }
 
 const isOf = (salt: number | undefined) => (reason: Reason) => reason.by === "observation" && reason.salt === salt;
@@ -72,9 +72,9 @@ function clause(of: Case, reason: Reason, row: EvidenceRow): string {
     case "paper":
       return `its own tests fit, but the paper says: ${reason.statement}`;
     case "not together":
-      return `its own tests fit, but not all samples together: ${reason.statement}`;
+      return `its own tests fit, but not together with the other samples: the paper says ${reason.statement}`;
     case "another sample":
-      return `not decided before ${reason.sample} is put right`;
+      return `waits until ${reason.sample} is put right`;
     case "cannot be":
       return cannotBe(of, reason.salt, reason.reason);
     case "observation":
