@@ -17,8 +17,10 @@ const SETTLED_MS = 400;
 
 /**
  * Changes one observation after the other, to its next reading and back, with the conclusion in sight. The time runs from the event of the
- * select to the first task after the frame that paints verdict and evidence; `settled` to the one after the last frame that changed
- * something there. Needs a site built in DIST.
+ * select to the end of the frame that paints verdict and evidence, as far as they are in sight; `settled` to the end of the last frame that
+ * changed something there, out of sight or in words that follow. A task that comes before all others stands right behind the frame: what
+ * effects and timers do next is not part of it. Needs a site built in DIST.
+ * @throws Error when verdict or evidence in sight came to say something else after the frame that was taken for theirs
  */
 export async function benchInteraction(id: string) {
   say(`interaction: ${id}, processor ${SLOWER} times slower`);
@@ -64,17 +66,30 @@ function changesOn(page: Page): Promise<Change[]> {
       /** The sentence for screen readers comes before the conclusion and is not painted. */
       const isSpoken = ({ target }: MutationRecord) =>
         (target instanceof Element ? target : target.parentElement)?.closest("[aria-live]");
+      // What proves an ion follows a frame later.
+      const says = (one: Element) => `${one.className} ${one.textContent?.replace(/^certain.*/, "certain")}`;
+      /** Verdict and evidence that a reader sees: each line of the verdict, each mark, how each ion stands; with what each says. */
+      const inSight = () =>
+        [...conclusion.querySelectorAll(".verdict li, .matrix tbody td")]
+          .filter((one) => {
+            const { top, bottom } = one.getBoundingClientRect();
+            return bottom > 0 && top < innerHeight;
+          })
+          .map((one) => ({ one, said: says(one) }));
       /** The frames that painted something new in the conclusion; none when the change makes no difference there. */
       const change = (select: HTMLSelectElement, value: string): Promise<number[]> =>
-        new Promise((done) => {
+        new Promise((done, fail) => {
           const frames: number[] = [];
+          let first: ReturnType<typeof inSight> | undefined;
           const begun = performance.now();
           const watch = new MutationObserver((mutations) => {
             if (mutations.every(isSpoken)) return;
             requestAnimationFrame(() => {
-              const painted = new MessageChannel();
-              painted.port1.onmessage = () => frames.push(performance.now() - begun);
-              painted.port2.postMessage(null);
+              const behind = () => {
+                frames.push(performance.now() - begun);
+                first ??= inSight();
+              };
+              scheduler.postTask(behind, { priority: "user-blocking" });
             });
           });
           watch.observe(conclusion, { childList: true, subtree: true, characterData: true, attributes: true });
@@ -82,6 +97,8 @@ function changesOn(page: Page): Promise<Change[]> {
           select.dispatchEvent(new Event("change", { bubbles: true }));
           setTimeout(() => {
             watch.disconnect();
+            if (first?.some(({ one, said }) => says(one) !== said))
+              fail(new Error(`${select.ariaLabel}: more came later`));
             done(frames);
           }, settledMs);
         });

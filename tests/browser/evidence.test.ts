@@ -57,6 +57,23 @@ test("the arrow keys walk over the marks, each says why, and the Tab key stops a
   expect(await focused(page)).toBe("Al^3+ b(ii)");
 });
 
+test("evidence out of sight follows a change, and none of it is left undrawn", async () => {
+  const { page, region } = await openEvidence();
+  const record = page.getByRole("region", { name: /^Record/ });
+  await record.scrollIntoViewIfNeeded();
+  const row = region.getByRole("row", { name: "NO3" });
+  expect(await row.textContent()).toContain("out:");
+  // Without the barium precipitate R holds nitrate.
+  await page.getByRole("combobox", { name: "c(ii) for R", exact: true }).selectOption({ label: "no visible change" });
+  await expect.poll(() => row.textContent()).toContain("certain");
+  // A picture or a print of the whole page shows what nobody has scrolled to.
+  const drawn = await page
+    .locator(".matrix tr")
+    .evaluateAll((rows) => rows.map((one) => one.checkVisibility({ contentVisibilityAuto: true })));
+  expect(drawn.length).toBeGreaterThan(30);
+  expect(drawn).not.toContain(false);
+});
+
 test("at the edge of the table an arrow key leads nowhere", async () => {
   const { page, region } = await openEvidence();
   await region.focus();

@@ -3,6 +3,7 @@ import { Words } from "../Words.tsx";
 import { AfterPaint } from "./AfterPaint.tsx";
 import type { Concluded } from "./Conclusion.tsx";
 import type { Finding } from "./finding.ts";
+import { InSight } from "./InSight.tsx";
 import { Matrix } from "./Matrix.tsx";
 import { NextTest } from "./NextTest.tsx";
 import { Repeats } from "./Repeats.tsx";
@@ -85,7 +86,12 @@ export function ConclusionPanel({
         )}
       </p>
       {conclusion.samples.map((of, s) => (
-        <Matrix key={of.sample} table={table} names={names} record={record} of={of} candidates={candidates[s]} />
+        <InSight
+          key={of.sample}
+          class="evidence"
+          on={conclusion}
+          of={() => <Matrix table={table} names={names} record={record} of={of} candidates={candidates[s]} />}
+        />
       ))}
     </>
   );

@@ -1,17 +1,13 @@
-import { useMemo } from "preact/hooks";
 import type { PredictionTable, TableRecord } from "../../engine/bench/prediction-table.ts";
 import type { Candidate } from "../../engine/deduction/candidates.ts";
 import type { IonStanding, SampleConclusion } from "../../engine/deduction/conclusion.ts";
 import { proofOfIon } from "../../engine/deduction/proof.ts";
 import type { IonNames } from "../names.ts";
-import { Words } from "../Words.tsx";
-import { AfterPaint } from "./AfterPaint.tsx";
-import { type Evidence, type EvidenceRow, evidence, testsOf } from "./evidence.ts";
-import { markWord } from "./mark-reason.ts";
+import { type EvidenceRow, evidence, testsOf } from "./evidence.ts";
+import { MatrixRow } from "./MatrixRow.tsx";
 import { wordProof } from "./proof-words.ts";
 import { reasonFor } from "./reason.ts";
 
-const CLASS: Record<Evidence, string | undefined> = { fits: undefined, border: "b", clashes: "n", nothing: "o" };
 const KINDS = ["cation", "anion"] as const;
 
 /** An ion that only another sample's contradiction keeps from being possible is not out. */
@@ -42,7 +38,7 @@ export function Matrix({ table, names, record, of, candidates }: Props) {
   };
   const about = { table, names, of, set: table.sets[table.samples[place].set], candidates, tests };
   return (
-    <div class="evidence">
+    <>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable with the keyboard */}
       <section class="scroll" aria-label={`Evidence for ${of.sample}`} tabIndex={0}>
         <table class="matrix" data-sample={of.sample}>
@@ -73,29 +69,20 @@ export function Matrix({ table, names, record, of, candidates }: Props) {
               <tbody key={kind}>
                 {order(ions).map((ion) => {
                   const row = rows.find((one) => one.ion === ion.ion) as EvidenceRow;
-                  const waits = waitsFor(ion);
-                  const out = isOut(ion);
                   return (
-                    <tr key={ion.ion} data-ion={ion.ion} class={out ? "out" : undefined}>
-                      <th scope="row">
-                        <Words of={ion.ion} /> <span class="name">{names[ion.ion]}</span>
-                      </th>
-                      <Marks said={row.tests} done={done} ids={ids} />
-                      <td class="why">
-                        {ion.standing === "possible" && <b class="fit">still possible</b>}
-                        {ion.standing === "certain" && (
-                          <b class="fit">
-                            <AfterPaint on={record} of={() => <Words of={proofWords(ion)} />} first="certain" />
-                          </b>
-                        )}
-                        {waits && <>waits for {waits.sample}</>}
-                        {out && (
-                          <>
-                            <b class="clash">out:</b> <Words of={reasonFor(about, ion, row)} />
-                          </>
-                        )}
-                      </td>
-                    </tr>
+                    <MatrixRow
+                      key={ion.ion}
+                      ion={ion.ion}
+                      name={names[ion.ion]}
+                      standing={ion.standing}
+                      waitsFor={waitsFor(ion)?.sample}
+                      out={isOut(ion) ? reasonFor(about, ion, row) : undefined}
+                      said={row.tests}
+                      done={done}
+                      ids={ids}
+                      record={record}
+                      proof={() => proofWords(ion)}
+                    />
                   );
                 })}
               </tbody>
@@ -105,22 +92,6 @@ export function Matrix({ table, names, record, of, candidates }: Props) {
       </section>
       {/* Filled by marks.ts when a mark is chosen. */}
       <p class="because" aria-live="polite" />
-    </div>
-  );
-}
-
-/** What each test says of one ion. Most stay as they were when the record changes: the same elements again are not looked through. */
-function Marks({ said, done, ids }: { said: Evidence[]; done: boolean[]; ids: string[] }) {
-  return useMemo(
-    () => (
-      <>
-        {ids.map((id, test) => (
-          <td key={id} class={CLASS[said[test]]} data-head={id}>
-            <span class="vh">{markWord(said[test], done[test])}</span>
-          </td>
-        ))}
-      </>
-    ),
-    [said.join(), done.join(), ids.join()],
+    </>
   );
 }

@@ -34,16 +34,15 @@ export default function RecordAndConclusion({ table: json, given, tests, names, 
   const awake = useAwake();
   const { reasoning, failed, load } = useConclusion();
   const news = useRef<HTMLParagraphElement>(null);
-  /** Speaks what was done, and of the conclusion what it changed: written past Preact, which would look through the whole island again. */
+  /** Speaks what was done and what it changed, in a sentence: written past Preact, which would look through the whole island again. */
   const tell = (next: TableRecord, what: string, from = record) =>
     load().then((ready) => {
-      const now = ready?.headlinesOf({ table, names, record: next });
-      const before = ready?.headlinesOf({ table, names, record: from });
-      const changed = now?.filter((line, index) => line !== before?.[index]);
-      const follows = changed?.length === 0 ? "The conclusion stays as it was." : changed?.join(" ");
-      if (news.current) news.current.textContent = plain(`${what} ${follows ?? NOT_LOADED}`);
+      const follows = ready
+        ? ready.changeInWords({ table, names, record: next }, from)
+        : "the conclusion could not be fetched, so it is still that of the walkthrough";
+      if (news.current) news.current.textContent = plain(`${what}; ${follows}.`);
     });
-  const kept = useRecord(table, given, ({ record }) => tell(record, "The record is the one in the link."));
+  const kept = useRecord(table, given, ({ record }) => tell(record, "The record is the one in the link"));
   const { record, own, before } = kept;
   const places = table.samples.flatMap(({ label: sample }) =>
     table.cells.filter((cell) => cell.samples.includes(sample)).map(({ id }) => ({ sample, id })),
@@ -55,18 +54,25 @@ export default function RecordAndConclusion({ table: json, given, tests, names, 
     const { [cell.id]: _, ...row } = record[sample] ?? {};
     const next = { ...record, [sample]: reading === undefined ? row : { ...row, [cell.id]: reading } };
     kept.set(next);
-    tell(next, `${cell.id} for ${sample}: ${reading === undefined ? "not done" : cell.words[reading]}.`);
+    tell(next, `${cell.id} for ${sample}: ${reading === undefined ? "not done" : cell.words[reading]}`);
   };
   const begin = (own: boolean) => {
     kept.begin(own);
-    tell(own ? {} : given, own ? "The record is empty: no test is done." : "Back to the walkthrough's record.");
+    tell(own ? {} : given, own ? "The record is empty: no test is done" : "Back to the walkthrough's record");
   };
-  const undo = () => tell(kept.undo(), "Undone.");
+  const undo = () => tell(kept.undo(), "Undone");
+  // Once a reader has changed something the conclusion stays the island's own, also when the record is the walkthrough's again: to put
+  // back the one built into the page would draw every mark anew.
+  const touched = useRef(false);
+  touched.current ||= changes > 0;
+  const compare = changes > 0 && !own;
   // The same element again is not looked through again.
   const follows = useMemo(() => {
-    const of = { table, tests, names, record, given: own ? undefined : given, furtherAt };
+    const of = { table, tests, names, record, given: compare ? given : undefined, furtherAt };
     return reasoning && <reasoning.Conclusion {...of} />;
-  }, [reasoning, table, tests, names, record, given, own, furtherAt]);
+  }, [reasoning, table, tests, names, record, given, compare, furtherAt]);
+  /** The reader turned to this part. */
+  const turned = reasoning ? undefined : load;
   const conclude = useRef<HTMLElement>(null);
   const tapped = useRef<EventTarget | null>();
   useEffect(() => {
@@ -78,7 +84,7 @@ export default function RecordAndConclusion({ table: json, given, tests, names, 
 
   return (
     <>
-      <section class="step" aria-labelledby="record" onPointerOver={load} onFocusIn={load}>
+      <section class="step" aria-labelledby="record" onPointerOver={turned} onFocusIn={turned}>
         <h2 id="record">
           Record <small>change what was seen; the conclusion follows</small>
         </h2>
@@ -120,8 +126,8 @@ export default function RecordAndConclusion({ table: json, given, tests, names, 
         class="step"
         aria-labelledby="conclude"
         ref={conclude}
-        onPointerOver={load}
-        onFocusIn={load}
+        onPointerOver={turned}
+        onFocusIn={turned}
         onClick={({ target }) => {
           tapped.current = reasoning ? undefined : target;
         }}
@@ -133,7 +139,7 @@ export default function RecordAndConclusion({ table: json, given, tests, names, 
         {changes > 0 && !reasoning && (
           <p class={failed ? "caution" : "soft"}>{failed ? NOT_LOADED : "Working it out …"}</p>
         )}
-        {changes > 0 && follows ? follows : conclusion}
+        {touched.current && follows ? follows : conclusion}
       </section>
     </>
   );
