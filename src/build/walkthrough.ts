@@ -3,7 +3,7 @@ import { interference } from "../engine/bench/interference.ts";
 import type { PredictionTable } from "../engine/bench/prediction-table.ts";
 import { formKey, type Tabulation } from "../engine/bench/tabulate.ts";
 import { DEFAULT_TUBES } from "../engine/constants/glassware.ts";
-import { HEAT_OPENS, SLOW_SOLIDS, SOLID_TO_SOLID } from "../engine/constants/kinetic-gates.ts";
+import { HEAT_OPENS, SEEN_FIRST, SLOW_SOLIDS, SOLID_TO_SOLID } from "../engine/constants/kinetic-gates.ts";
 import { STARCH } from "../engine/constants/starch.ts";
 import { certificate } from "../engine/deduction/certificate.ts";
 import { deduce, type Practical, phrase, planBench, purposes, tabulate } from "../engine/index.ts";
@@ -81,7 +81,7 @@ function bordersOf(
 
 /** The gates that acted, with name and source. */
 export function namedGates(ids: ReadonlySet<string>): NamedGate[] {
-  return [...SLOW_SOLIDS, ...HEAT_OPENS, SOLID_TO_SOLID, STARCH].flatMap(({ id, name, source }) =>
+  return [...SLOW_SOLIDS, ...SEEN_FIRST, ...HEAT_OPENS, SOLID_TO_SOLID, STARCH].flatMap(({ id, name, source }) =>
     ids.has(id) ? [{ id, name, source }] : [],
   );
 }

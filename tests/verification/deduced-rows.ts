@@ -18,6 +18,7 @@ import {
   BOARD_TABLE,
   leftByNotes,
   type PublishedSight,
+  sightsOf,
   type Variant,
   variantsOf,
 } from "./published-sights.ts";
@@ -73,6 +74,8 @@ const predictor = createPredictor(createSolver());
 export function deduced({ kind, of, paper }: Example): Deduced[] {
   const ions: readonly string[] = paper[`${kind}s`];
   const variants = ions.map((ion) => variantsOf(ion, of));
+  const others: readonly string[] = paper[kind === "cation" ? "anions" : "cations"];
+  const company = others.flatMap((ion) => sightsOf(ion, () => true));
   const tubes = tubesOf(variants.flat(2).flatMap(({ sights }) => sights));
   const parts = procedure.parse(
     tubes.map((steps, index) => ({
@@ -101,7 +104,7 @@ export function deduced({ kind, of, paper }: Example): Deduced[] {
         verdicts: ions.map((ion, at) => ({
           ion,
           left: left.has(ion),
-          byNotes: ion === variant.ion ? true : leftByNotes(variant, variants[at]),
+          byNotes: ion === variant.ion ? true : leftByNotes(variant, variants[at], company),
         })),
       },
     ];
@@ -151,7 +154,7 @@ export function compareDeduced(example: Example): Comparison {
   for (const { variant, rows, verdicts } of deduced(example)) {
     for (const { ion, left, byNotes } of verdicts) {
       if (byNotes === undefined) {
-        const cause = "verdicts: the notes do not say what the other ion shows in one of these tests";
+        const cause = "verdicts: the notes do not say what the other ion, or its company, shows in one of these tests";
         result.left[cause] = (result.left[cause] ?? 0) + 1;
         continue;
       }

@@ -32,9 +32,9 @@ interface Choice {
   sights: PublishedSight[];
 }
 
-/** Every set of observations that rows which pass `of` give for one ion. */
-export function variantsOf(ion: string, of: (row: PublishedRow) => boolean): Variant[] {
-  const sights = publishedRows.filter(of).flatMap((row) => {
+/** What the rows that pass `of` print for one ion. */
+export const sightsOf = (ion: string, of: (row: PublishedRow) => boolean): PublishedSight[] =>
+  publishedRows.filter(of).flatMap((row) => {
     const trials = trialsOf(row);
     if (typeof trials === "string") return [];
     return trials
@@ -46,6 +46,10 @@ export function variantsOf(ion: string, of: (row: PublishedRow) => boolean): Var
         ),
       );
   });
+
+/** Every set of observations that rows which pass `of` give for one ion. */
+export function variantsOf(ion: string, of: (row: PublishedRow) => boolean): Variant[] {
+  const sights = sightsOf(ion, of);
   const reagents = Map.groupBy(sights, ({ row }) => `${row.reagent}${row.section === "cation-alkali" ? "" : row.id}`);
   const slots = [...reagents.values()].map((all) =>
     [...Map.groupBy(all, ({ row }) => row.board)].flatMap(([board, own]) =>
@@ -80,21 +84,35 @@ function wordings(sights: PublishedSight[]): PublishedSight[][] {
 
 const testOf = ({ steps }: PublishedSight): string => JSON.stringify(steps);
 
-/** The one table of a board that was read in full. Its anions have one test each: what one of them gives there, the others do not. */
+/**
+ * The one table of a board that was read in full. Its anions have one test each: what one of them gives there, the others do not, unless a
+ * row says it of an ion that may keep them company.
+ */
 export const BOARD_TABLE = "CAIE-0620-2023";
 const inBoardTable = ({ row }: PublishedSight): boolean => row.sources.includes(BOARD_TABLE);
 
 /**
  * Whether the notes alone leave an ion when these observations are recorded: `true` when a variant of it agrees with all of them, `false`
- * when each of its variants disagrees with one. Undefined when the notes say too little: no row for one of the tests.
+ * when each of its variants disagrees with one. Undefined when the notes say too little: no row for one of the tests, and where one is missing it
+ * may be an ion of the other kind that shows what is recorded.
+ * @param company what the rows print of the ions of the other kind that the paper offers
  */
-export function leftByNotes(recorded: Variant, variants: readonly Variant[]): boolean | undefined {
+export function leftByNotes(
+  recorded: Variant,
+  variants: readonly Variant[],
+  company: readonly PublishedSight[],
+): boolean | undefined {
+  const byCompany = (sight: PublishedSight) =>
+    company.some((other) => testOf(other) === testOf(sight) && sameSight(sight, other));
   const verdicts = variants.map((other) => {
     const listed = other.sights.some(inBoardTable);
     const pairs = recorded.sights.map(
       (sight) => [sight, other.sights.find((one) => testOf(one) === testOf(sight))] as const,
     );
-    if (pairs.some(([sight, one]) => (one ? !sameSight(sight, one) : listed && inBoardTable(sight)))) return false;
+    if (
+      pairs.some(([sight, one]) => (one ? !sameSight(sight, one) : listed && inBoardTable(sight) && !byCompany(sight)))
+    )
+      return false;
     return pairs.every(([, one]) => one) ? true : undefined;
   });
   if (verdicts.includes(true)) return true;

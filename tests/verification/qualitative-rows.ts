@@ -105,9 +105,10 @@ function saltBringing(name: string): TestedSalt | undefined {
   return OTHER_SAMPLES[name] ?? SOLIDS[name];
 }
 
-/** Solids that are heated for a gas. */
+/** Solids that are heated, or met by acid, for a gas. */
 const SOLIDS: Readonly<Record<string, TestedSalt>> = {
   "NaHCO3(s)": { ions: saltOf("Na+", "HCO3-").ions, solid: "NaHCO3" },
+  "NaNO2(s)": { ions: saltOf("Na+", "NO2-").ions, solid: "NaNO2" },
   "Cu(NO3)2(s)": { ions: saltOf("Cu^2+", "NO3-").ions, solid: "Cu(NO3)2*3H2O" },
   "Na2CO3(s)": { ions: saltOf("Na+", "CO3^2-").ions, solid: "Na2CO3" },
   "CuSO4(s)": { ions: saltOf("Cu^2+", "SO4^2-").ions, solid: "CuSO4*5H2O" },

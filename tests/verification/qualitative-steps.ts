@@ -9,8 +9,9 @@ const drops = (reagent: string) => ({ add: reagent, drops: 5 });
 const excess = (reagent: string) => ({ add: reagent, until: "in excess" });
 const warm = { warm: true };
 const gas = (how: string) => ({ testGas: how });
+/** "Boil off any ammonia first": until litmus stays red, which takes the 3 cm3 some minutes (common practice, no source). */
 const foil = [
-  [take, add("NaOH(aq)", "2 cm3")],
+  [take, add("NaOH(aq)", "2 cm3"), { boil: "5 min" }],
   [{ add: "Al(s)", pieces: 1 }, warm, gas("damp red litmus")],
 ];
 /** Plenty of carbon dioxide, and all of it through limewater. */
@@ -74,7 +75,8 @@ export const BY_ROW: Readonly<Record<string, Steps>> = {
   Q063: [[take, drops("NH3(aq)")], [{ add: "NH3(aq)", volume: "3 cm3", at: "15 mol/dm3" }]],
   Q078: [[take, add("HCl(aq)"), gas("limewater")]],
   Q081: [[{ take: "0.3 g" }, { heat: "strongly" }, gas("limewater")]],
-  Q092: [[take, add("H2SO4(aq)")]],
+  // The blue is that of strong nitrous acid: Vogel adds the cold acid to a solid nitrite (from memory).
+  Q092: [[{ take: "0.5 g" }, add("H2SO4(aq)", "2 cm3")]],
   Q093: [[take, drops("acidified KMnO4(aq)"), warm]],
   Q094: [[take, drops("acidified KMnO4(aq)"), warm]],
   Q103: [[take, add("HCl(aq)"), warm, gas("acidified manganate(VII) paper")]],
@@ -106,6 +108,7 @@ export const BY_ROW: Readonly<Record<string, Steps>> = {
 /** Samples where the row's own column names none, or a gas: what gives it. */
 export const SAMPLES: Readonly<Record<string, readonly string[]>> = {
   Q081: ["NaHCO3(s)"],
+  Q092: ["NaNO2(s)"],
   Q115: ["CO3^2-", "SO3^2-"],
   Q116: ["SO3^2-"],
   Q118: ["NH4+"],

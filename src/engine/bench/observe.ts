@@ -1,5 +1,5 @@
 /** From a trace to the observation a person would record, with every reading that is acceptable, and the events behind it. */
-import { SLOW_SOLIDS, SOLID_TO_SOLID } from "../constants/kinetic-gates.ts";
+import { SEEN_FIRST, SLOW_SOLIDS, SOLID_TO_SOLID } from "../constants/kinetic-gates.ts";
 import { VISIBILITY } from "../constants/visibility.ts";
 import { sameColour } from "../practical/same-colour.ts";
 import type { Observation } from "../practical.ts";
@@ -55,7 +55,7 @@ export function observe(trace: TestTrace): Prediction {
     events: eventsOf(trace, grown, fate),
     ...(trace.after && { solution: trace.after.solution }),
     gases: gasesGivenOff(trace),
-    gates: [...trace.gates, ...slowGates(grown), ...stayingGate(trace)],
+    gates: [...trace.gates, ...slowGates(grown), ...seenFirst(trace, grown).map(({ id }) => id), ...stayingGate(trace)],
     heldBack: trace.heldBack,
   };
 }
@@ -63,6 +63,18 @@ export function observe(trace: TestTrace): Prediction {
 /** Gates of the solids that form only slowly. */
 const slowGates = (grown: readonly Growth[]): string[] =>
   SLOW_SOLIDS.flatMap(({ id, solid }) => (grown.some((growth) => growth.id === solid) ? [id] : []));
+
+/** Gates of the solids that this test's changes of oxidation state make by way of another, where nothing else has grown. */
+function seenFirst({ reactions }: TestTrace, grown: readonly Growth[]) {
+  const gates = SEEN_FIRST.filter(({ by }) => reactions.some(({ pair }) => pair.startsWith(`${by} with `)));
+  return gates.filter(({ solid }) => grown.length > 0 && grown.every(({ id }) => id === solid));
+}
+
+/** What could be recorded of a new precipitate: as it is seen first, then as it is minutes later. */
+const newSolids = (trace: TestTrace, grown: readonly Growth[]): ReturnType<typeof precipitateReadings> =>
+  precipitateReadings(grown).flatMap((precipitate) =>
+    precipitate ? [...seenFirst(trace, grown).map(({ colour }) => ({ ...precipitate, colour })), precipitate] : [false],
+  );
 
 /** The gate that keeps a given solid from turning into another, where equilibrium would have it so. */
 function stayingGate(trace: TestTrace): string[] {
@@ -82,7 +94,7 @@ function solidReadings(trace: TestTrace, grown: readonly Growth[], fate: FateRea
   const seenBefore = (trace.before?.solids ?? []).filter(({ gramsPerDm3 }) => gramsPerDm3 >= VISIBILITY.visible.value);
   const wasThere = trace.dry !== undefined || seenBefore.length > 0;
   const fates: (Observation["fate"] | undefined)[] = fate?.readings ?? [undefined];
-  return precipitateReadings(grown).flatMap((precipitate): SolidReading[] => {
+  return newSolids(trace, grown).flatMap((precipitate): SolidReading[] => {
     if (precipitate === false) return wasThere ? fates.map((end) => (end ? { fate: end } : {})) : [{}];
     if (!wasThere) return fates.map((end) => (end && end !== "remains" ? { precipitate, fate: end } : { precipitate }));
     // Both may be gone at the end: then that is what is told, with or without the one that came in between.

@@ -2,7 +2,7 @@
  * How strongly dissolved species colour a solution: molar absorption coefficient in the visible maximum (or, for yellow and brown
  * species, near 450 nm), dm3 mol^-1 cm^-1. All from memory of textbook spectra, good to a factor of two, which is enough to tell
  * "coloured" from "colourless" at bench strength. A species that is not listed is colourless or too weak to see, or no figure is known:
- * Fe[Fe(CN)6](aq) (brown), N2O3 (pale blue), CuNO2+, Cu(NO2)2 and CuSCN+ (green), [Co(OH)4]^2- (blue).
+ * Fe[Fe(CN)6](aq) (brown), CuNO2+, Cu(NO2)2 and CuSCN+ (green), [Co(OH)4]^2- (blue).
  */
 export const ABSORPTIVITY: Readonly<Record<string, number>> = {
   "Cu^2+": 12,
@@ -70,6 +70,7 @@ export const ABSORPTIVITY: Readonly<Record<string, number>> = {
   "[KFe(CN)6]^2-": 600,
   "[Fe(CN)6]^4-": 2,
   "[FeNO]^2+": 265,
+  "N2O3(aq)": 15,
   Br2: 100,
   "Br3-": 150,
   Cl2: 1.5,

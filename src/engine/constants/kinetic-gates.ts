@@ -43,6 +43,28 @@ export const SLOW_SOLIDS: readonly {
   },
 ];
 
+/**
+ * Solids of which another form is seen first, too short-lived for a constant. Both colours are accepted, that seen at once before that of
+ * the minutes after it. `by`: the couple of potentials.ts that makes the solid.
+ */
+export const SEEN_FIRST: readonly {
+  id: string;
+  solid: string;
+  by: string;
+  colour: "white";
+  name: string;
+  source: string;
+}[] = [
+  {
+    id: "silver-thiosulfate-first",
+    solid: "Ag2S(s)",
+    by: "S2O3^2-/Ag2S",
+    colour: "white",
+    name: "silver thiosulfate falls white and turns yellow, brown and at last black, silver sulfide, within minutes",
+    source: "Vogel and school textbooks on thiosulfate with silver nitrate, from memory",
+  },
+];
+
 /** A solid given that is still mostly there has not turned into another solid in the minutes of a test, whatever equilibrium says. */
 export const SOLID_TO_SOLID = {
   id: "solid-to-solid",

@@ -1,9 +1,11 @@
 /** Kinetic gates and estimates: their data hold together, and they act when their needs are met and not before. */
 import { describe, expect, test } from "vitest";
+import { predictSalt } from "../../../src/engine/bench/predict.ts";
 import { HYDROLYSIS_ENTHALPY } from "../../../src/engine/constants/log-k/estimates.ts";
 import { reactions } from "../../../src/engine/constants/log-k/index.ts";
 import { parseEquation } from "../../../src/engine/formula/equation.ts";
-import { cm3, saltWith, show, take, test as tryGas, warm } from "./show.ts";
+import { procedure } from "../../../src/engine/practical.ts";
+import { cm3, drops, saltWith, show, solve, take, test as tryGas, warm } from "./show.ts";
 
 describe("aluminium, alkali and nitrate need one another and heat", () => {
   const foil = { add: "Al(s)", pieces: 1 };
@@ -40,4 +42,31 @@ test("the hydrolysis enthalpy is the mean for each proton over the complexes of 
   }
   expect(protons).toBeGreaterThan(20);
   expect(Math.round(enthalpy / protons)).toBe(HYDROLYSIS_ENTHALPY.value);
+});
+
+describe("silver nitrate with thiosulfate", () => {
+  /** Diluted tenfold in the tube, so that five drops bring more silver than thiosulfate can hold. */
+  const dilute = [{ take: "0.1 cm3" }, cm3("H2O(l)", 0.9), drops("AgNO3(aq)")];
+
+  // Vogel, from memory, as Q104: white, quickly yellow, brown, black; an excess of thiosulfate dissolves it first.
+  test("falls white and blackens: both are accepted, white first", () => {
+    const [seen] = show(saltWith("S2O3^2-"), dilute);
+    expect(seen.readings).toEqual([
+      { precipitate: { colour: "white", amount: "plain" } },
+      { precipitate: { colour: "black", amount: "plain" } },
+    ]);
+    expect(seen.gates).toEqual(["silver-thiosulfate-first"]);
+  });
+  test("shows nothing while thiosulfate is in excess", () => {
+    expect(show(saltWith("S2O3^2-"), [take, drops("AgNO3(aq)")])[0].readings).toEqual([{ none: true }]);
+  });
+});
+
+// Vogel, from memory, as Q092: cold dilute acid on a solid nitrite gives a transient pale blue liquid and brown fumes.
+test("strong nitrous acid is pale blue, that of bench solutions colourless", () => {
+  const acid = cm3("H2SO4(aq)", 2);
+  const strong = procedure.parse([{ label: "a", title: "test", tests: [{ steps: [{ take: "0.5 g" }, acid] }] }]);
+  const sodiumNitrite = { ions: saltWith("NO2-"), solid: "NaNO2" };
+  expect(predictSalt(sodiumNitrite, strong, solve).get("a")).toMatchObject({ solution: "pale blue", gases: ["NO2"] });
+  expect(show(saltWith("NO2-"), [take, acid])[0]).toMatchObject({ solution: "colourless", gases: ["NO2"] });
 });
