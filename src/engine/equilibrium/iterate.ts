@@ -37,7 +37,7 @@ export const OTHERS = 3;
 /** More phases than components may be held for a moment, while one takes another's place. */
 const spareFor = (components: number): number => components + 4;
 
-/** Arrays for one system, made once. What they hold is of no account between calls. */
+/** Arrays for one system, laid out once. What they hold is of no account between calls. */
 export interface Workspace {
   /** One value for each column of the system: potentials, and their change in a step. */
   potentials: Float64Array;
@@ -61,19 +61,24 @@ export interface Workspace {
   allowed: Uint8Array;
 }
 
-export function workspaceFor(system: System): Workspace {
+/** Memory that workspaces share, for one mixture is solved at a time. It is replaced by a larger piece when a mixture needs one. */
+export interface Room {
+  values: Float64Array;
+}
+
+/** Lays out the arrays for a system in `room`: a new mixture comes with every reagent, and memory of its own takes longer to get. */
+export function workspaceFor(system: System, room: Room): Workspace {
   const { columns } = system;
   const nb = system.components.length;
   const species = system.species.length;
   const most = nb + OTHERS + spareFor(nb);
-  // One piece of memory for all: a new mixture comes with every reagent, and fifteen pieces take longer to get.
-  const room = new Float64Array(
-    most * (most + 1) + columns * (columns + 4) + 3 * species + nb + spareFor(nb) + system.phases.length,
-  );
+  const needed = most * (most + 1) + columns * (columns + 4) + 3 * species + nb + spareFor(nb) + system.phases.length;
+  if (room.values.length < needed) room.values = new Float64Array(2 * needed);
+  const { values } = room;
   let taken = 0;
   const take = (length: number): Float64Array => {
     taken += length;
-    return room.subarray(taken - length, taken);
+    return values.subarray(taken - length, taken);
   };
   return {
     potentials: take(columns),

@@ -46,6 +46,11 @@ export interface NotConverged {
 /** Opaque starting point for a similar problem. */
 export interface Start {
   system: System;
+  /** What was asked for: mol of each component of the system, in how much water. */
+  totals: Float64Array;
+  waterKg: number;
+  /** 1 where acid was mostly free H+, -1 where alkali was mostly free OH-, 0 where neither was. */
+  free: 1 | -1 | 0;
   y: Float64Array;
   solutes: number;
   ionicStrength: number;

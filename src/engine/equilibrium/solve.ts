@@ -8,7 +8,7 @@
 import { refusal } from "./acceptable.ts";
 import { CAPPED_IONIC_STRENGTH, daviesA, lnWaterActivity } from "./activity.ts";
 import { coldStart } from "./first-guess.ts";
-import { type Balance, type Iterate, type Workspace, workspaceFor } from "./iterate.ts";
+import { type Balance, type Iterate, type Room, type Workspace, workspaceFor } from "./iterate.ts";
 import { NamedValues } from "./named-values.ts";
 import { newton, WATER_KG_PER_MOL } from "./newton.ts";
 import { addSupersaturated, dropNegative, saturationOf } from "./phase-set.ts";
@@ -24,6 +24,7 @@ const MAX_ITERATIONS = 150;
 /** Makes a solver over a database; it keeps the compiled systems of the mixtures it has met. */
 export function createSolver(database: Database = compileDatabase()): Solver {
   const compiled = new Map<string, { work: Workspace; at: Map<number, System> }>();
+  const room: Room = { values: new Float64Array(0) };
   /** One mixture is asked for many times in a row, with more and more of a reagent. */
   let last: { system: System; work: Workspace } | undefined;
 
@@ -38,7 +39,7 @@ export function createSolver(database: Database = compileDatabase()): Solver {
     let known = compiled.get(key);
     if (!known) {
       const system = buildSystem(database, present, celsius);
-      known = { work: workspaceFor(system), at: new Map([[celsius, system]]) };
+      known = { work: workspaceFor(system, room), at: new Map([[celsius, system]]) };
       compiled.set(key, known);
     }
     let system = known.at.get(celsius);
@@ -79,7 +80,7 @@ export function createSolver(database: Database = compileDatabase()): Solver {
       const at = from();
       if (at === undefined) continue;
       const iterations = settle(system, balance, at, work);
-      if (iterations >= 0) return resultOf(system, balance, at, work, iterations);
+      if (iterations >= 0) return resultOf(system, balance, at, work, { iterations, poured: problem.waterKg });
     }
     return {
       converged: false,
@@ -153,7 +154,7 @@ function resume(balance: Balance, from: Start, waterKg: number, { amounts, lnM }
     present.push(from.present[q]);
   }
   return {
-    y: from.y.slice(),
+    y: diluted(balance, from, waterKg),
     solutes: from.solutes,
     ionicStrength: from.ionicStrength,
     waterKg,
@@ -161,6 +162,29 @@ function resume(balance: Balance, from: Start, waterKg: number, { amounts, lnM }
     amounts,
     lnM,
   };
+}
+
+/**
+ * The activities of a starting point, each changed as the concentration of its component is; of one that a phase holds, it is not the
+ * total that tells. H+ follows where acid or alkali was mostly free.
+ */
+function diluted(
+  { totals }: Balance,
+  { system, y, present, totals: before, waterKg, free }: Start,
+  water: number,
+): Float64Array {
+  const changed = y.slice();
+  const dilution = Math.log(waterKg / water);
+  for (let j = 0; j < changed.length; j++) {
+    const ratio = totals[j] / before[j];
+    if (j !== system.proton) changed[j] += dilution + Math.log(ratio);
+    else if (free !== 0 && ratio > 0) changed[j] += free * (dilution + Math.log(ratio));
+  }
+  const { start, column } = system.phaseRows;
+  for (const p of present) {
+    for (let k = start[p]; k < start[p + 1]; k++) if (column[k] < changed.length) changed[column[k]] = y[column[k]];
+  }
+  return changed;
 }
 
 /** While phases are still coming and going, a rough answer is enough: residual, supersaturation (ln) and negative mol that decide then. */
@@ -189,7 +213,7 @@ function resultOf(
   balance: Balance,
   at: Iterate,
   work: Workspace,
-  iterations: number,
+  { iterations, poured }: { iterations: number; poured: number },
 ): EquilibriumResult {
   const molality: number[] = [];
   for (let i = 0; i < at.lnM.length; i++) molality.push(Math.exp(at.lnM[i]));
@@ -210,8 +234,22 @@ function resultOf(
       y: at.y,
       solutes: at.solutes,
       ionicStrength: at.ionicStrength,
+      totals: balance.totals.slice(),
+      waterKg: poured,
+      free: freeProtons(system, balance, molality, poured),
       present: at.present,
       amounts: at.present.map((_, q) => at.amounts[q]),
     },
   };
+}
+
+/** Part of the acid or alkali poured in that must be free for the pH to follow its concentration. */
+const MOSTLY = 0.5;
+
+/** 1 where the acid poured in is mostly free H+, -1 where alkali is mostly free OH-, 0 where neither is. */
+function freeProtons(system: System, { totals }: Balance, molality: readonly number[], waterKg: number): Start["free"] {
+  const acid = totals[system.proton];
+  const [sign, id] = acid > 0 ? ([1, "H+"] as const) : ([-1, "OH-"] as const);
+  const place = system.speciesNames.get(id);
+  return place !== undefined && molality[place] * waterKg > MOSTLY * Math.abs(acid) ? sign : 0;
 }

@@ -82,12 +82,15 @@ function bend(celsius: number): number {
   return Math.log(T / T0) + T0 / T - 1;
 }
 
-/** Room for so many rows with so many values in all. */
-const emptyRows = (rows: number, values: number): SparseRows => ({
-  start: new Int32Array(rows + 1),
-  column: new Int32Array(values),
-  value: new Float64Array(values),
-});
+/** Room for so many rows with so many values in all, in one piece: three take longer to get. */
+function emptyRows(rows: number, values: number): SparseRows {
+  const room = new ArrayBuffer(8 * values + 4 * values + 4 * (rows + 1));
+  return {
+    value: new Float64Array(room, 0, values),
+    column: new Int32Array(room, 8 * values, values),
+    start: new Int32Array(room, 12 * values, rows + 1),
+  };
+}
 
 /** What each species or phase is made of; with `more`, its z^2/2 or 1 for a neutral one as well. */
 function rowsOf(entries: readonly Species[], place: Int32Array, columns: Columns, more: boolean): SparseRows {
