@@ -2,7 +2,7 @@
 import { SEEN_FIRST, SLOW_SOLIDS, SOLID_TO_SOLID } from "../constants/kinetic-gates.ts";
 import { VISIBILITY } from "../constants/visibility.ts";
 import { sameColour } from "../practical/same-colour.ts";
-import type { Observation } from "../practical.ts";
+import type { Observation, Precipitate } from "../practical.ts";
 import { eventsOf } from "./events.ts";
 import { limewaterReadings } from "./limewater.ts";
 import type { Prediction } from "./prediction.ts";
@@ -71,10 +71,12 @@ function seenFirst({ reactions }: TestTrace, grown: readonly Growth[]) {
 }
 
 /** What could be recorded of a new precipitate: as it is seen first, then as it is minutes later. */
-const newSolids = (trace: TestTrace, grown: readonly Growth[]): ReturnType<typeof precipitateReadings> =>
-  precipitateReadings(grown).flatMap((precipitate) =>
-    precipitate ? [...seenFirst(trace, grown).map(({ colour }) => ({ ...precipitate, colour })), precipitate] : [false],
+function newSolids(trace: TestTrace, grown: readonly Growth[]): (Precipitate | false)[] {
+  const first = seenFirst(trace, grown);
+  return precipitateReadings(grown).flatMap((precipitate): (Precipitate | false)[] =>
+    precipitate === false ? [false] : [...first.map(({ colour }) => ({ ...precipitate, colour })), precipitate],
   );
+}
 
 /** The gate that keeps a given solid from turning into another, where equilibrium would have it so. */
 function stayingGate(trace: TestTrace): string[] {

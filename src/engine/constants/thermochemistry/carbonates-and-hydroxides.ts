@@ -10,6 +10,8 @@ export const carbonatesAndHydroxides: readonly SubstanceRow[] = [
   { formula: "BaCO3", state: "s", dHf: -1213.0, S: 112.1, source: "CRC", cold: "white" },
   { formula: "MnCO3", state: "s", dHf: -894.1, S: 85.8, source: "CRC", cold: "pink" },
   { formula: "FeCO3", state: "s", dHf: -740.6, S: 92.9, source: "CRC", cold: "off-white" },
+  { formula: "CoCO3", state: "s", dHf: -713.0, source: "NBS", memory: true, cold: "pink" },
+  { formula: "NiCO3", state: "s", source: "colour only", cold: "pale green" },
   { formula: "ZnCO3", state: "s", dHf: -812.8, S: 82.4, source: "CRC", cold: "white" },
   { formula: "Ag2CO3", state: "s", dHf: -505.8, S: 167.4, source: "CRC", cold: "pale yellow" },
   { formula: "PbCO3", state: "s", dHf: -699.1, S: 131.0, source: "CRC", cold: "white" },

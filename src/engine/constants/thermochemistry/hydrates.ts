@@ -20,6 +20,9 @@ export const hydrates: readonly SubstanceRow[] = [
   { formula: "FeSO4*H2O", state: "s", dHf: -1243.69, source: "NBS", memory: true, cold: "off-white" },
   { formula: "MnSO4*H2O", state: "s", dHf: -1376.5, source: "NBS", memory: true, cold: "very pale pink" },
   { formula: "NiSO4*6H2O", state: "s", dHf: -2682.82, S: 334.47, source: "NBS", memory: true, cold: "blue-green" },
+  { formula: "NiSO4*7H2O", state: "s", dHf: -2976.33, S: 378.94, source: "NBS", memory: true, cold: "green" },
+  { formula: "CoSO4*7H2O", state: "s", dHf: -2979.93, S: 406.06, source: "NBS", memory: true, cold: "pink" },
+  { formula: "CoSO4*6H2O", state: "s", dHf: -2683.6, S: 367.61, source: "NBS", memory: true, cold: "pink" },
   { formula: "KAl(SO4)2*12H2O", state: "s", dHf: -6061.8, S: 687.4, source: "NBS", memory: true, cold: "colourless" },
   { formula: "KAl(SO4)2*3H2O", state: "s", dHf: -3381.1, S: 314.2, source: "NBS", memory: true, cold: "white" },
 
@@ -38,12 +41,16 @@ export const hydrates: readonly SubstanceRow[] = [
   { formula: "FeCl3*6H2O", state: "s", dHf: -2223.8, source: "NBS", memory: true, cold: "yellow-brown" },
   { formula: "CoCl2*6H2O", state: "s", dHf: -2115.4, S: 343.0, source: "NBS", memory: true, cold: "pink" },
   { formula: "CoCl2*2H2O", state: "s", dHf: -922.99, S: 188.0, source: "NBS", memory: true, cold: "violet" },
+  { formula: "NiCl2*6H2O", state: "s", dHf: -2103.17, S: 344.3, source: "NBS", memory: true, cold: "green" },
+  { formula: "NiCl2*2H2O", state: "s", dHf: -922.2, S: 176.0, source: "NBS", memory: true, cold: "pale green" },
   { formula: "CuCl2*2H2O", state: "s", dHf: -821.3, S: 167.0, source: "NBS", memory: true, cold: "blue-green" },
 
   { formula: "Mg(NO3)2*6H2O", state: "s", dHf: -2613.28, S: 452.0, source: "NBS", memory: true, cold: "colourless" },
   { formula: "Ca(NO3)2*4H2O", state: "s", dHf: -2132.33, S: 375.3, source: "NBS", memory: true, cold: "colourless" },
   { formula: "Al(NO3)3*9H2O", state: "s", dHf: -3757.06, S: 569.0, source: "NBS", memory: true, cold: "colourless" },
   { formula: "Fe(NO3)3*9H2O", state: "s", dHf: -3285.3, source: "NBS", memory: true, cold: "pale violet" },
+  { formula: "Co(NO3)2*6H2O", state: "s", dHf: -2211.2, source: "NBS", memory: true, cold: "pink" },
+  { formula: "Ni(NO3)2*6H2O", state: "s", dHf: -2211.7, source: "NBS", memory: true, cold: "green" },
   { formula: "Cu(NO3)2*3H2O", state: "s", dHf: -1217.1, source: "NBS", memory: true, cold: "blue" },
   { formula: "Zn(NO3)2*6H2O", state: "s", dHf: -2306.64, S: 456.9, source: "NBS", memory: true, cold: "colourless" },
 

@@ -10,6 +10,7 @@ export const nitrates: readonly SubstanceRow[] = [
   { formula: "Ba(NO3)2", state: "s", dHf: -988.0, S: 214.0, source: "CRC", cold: "white" },
   { formula: "Mn(NO3)2", state: "s", dHf: -576.3, source: "CRC", cold: "very pale pink" },
   { formula: "Co(NO3)2", state: "s", dHf: -420.5, source: "CRC", cold: "pink" },
+  { formula: "Ni(NO3)2", state: "s", dHf: -415.1, source: "NBS", memory: true, cold: "pale green" },
   { formula: "Cu(NO3)2", state: "s", dHf: -302.9, source: "CRC", cold: "blue-green" },
   { formula: "Zn(NO3)2", state: "s", dHf: -483.7, source: "CRC", cold: "white" },
   { formula: "AgNO3", state: "s", dHf: -124.4, S: 140.9, source: "CRC", cold: "white" },

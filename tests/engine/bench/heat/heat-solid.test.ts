@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { heatSolid } from "../../../../src/engine/bench/heat/heat-solid.ts";
+import { heatRegardless, heatSolid } from "../../../../src/engine/bench/heat/heat-solid.ts";
 import { UnknownSolidError } from "../../../../src/engine/bench/heat/looks.ts";
 import { BURNER, HEAT_GATES, MELT_GATE } from "../../../../src/engine/constants/heating.ts";
 import { salts } from "../../../../src/engine/constants/salts.ts";
@@ -106,6 +106,25 @@ describe("textbook cases", () => {
   test("ammonium iron(II) sulfate gives ammonia before sulfur dioxide", () => {
     expect(heatSolid("(NH4)2Fe(SO4)2*6H2O", "strongly").gases).toEqual(["H2O", "NH3", "SO2"]);
   });
+});
+
+// Class-room sheets on cobalt and nickel salts (CLP: may cause cancer by inhalation).
+test.each([
+  ...["CoCl2*6H2O", "Co(NO3)2*6H2O", "CoSO4*7H2O", "CoCO3", "Co(OH)2"],
+  ...["NiCl2*6H2O", "Ni(NO3)2*6H2O", "NiSO4*6H2O", "NiSO4*7H2O", "NiCO3", "Ni(OH)2"],
+])("%s is refused for its dust, and not for want of figures", (formula) => {
+  expect(heatSolid(formula, "strongly")).toMatchObject({ refused: expect.stringContaining("cancer"), gases: [] });
+});
+
+// What heat would do, by textbooks on cobalt and nickel, from memory; never on a page.
+test.each([
+  ["Co(NO3)2*6H2O", "strongly", "CoO"],
+  ["CoCO3", "strongly", "CoO"],
+  ["Ni(NO3)2*6H2O", "strongly", "NiO"],
+  ["CoSO4*7H2O", "gently", "CoSO4"],
+  ["NiCl2*6H2O", "gently", "NiCl2"],
+] as const)("%s heated %s would leave %s", (formula, how, left) => {
+  expect(heatRegardless(formula, how).residue?.formula).toBe(left);
 });
 
 describe("what is not known is said", () => {
