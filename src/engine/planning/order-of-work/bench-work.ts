@@ -36,6 +36,8 @@ export interface Means {
   burners: number;
   /** How many tubes of a kind there are; absent when there are enough. */
   tubes: Partial<Record<Rinsed, number>>;
+  /** How many tubes can stand in the rack at a time; absent when there is room for all. A dry tube for a heated solid lies on the mat. */
+  places?: number;
   /** True: no part is begun before the part before it has been begun for every sample. */
   partsInOrder: boolean;
   /** Time to rinse a tube. */

@@ -16,6 +16,8 @@ export interface Hands {
   burners: number;
   /** How many test-tubes and boiling tubes there are; absent when there are enough. */
   tubes?: Partial<Record<Rinsed, number>>;
+  /** How many tubes can stand in the rack at a time; absent when there is room for all. */
+  places?: number;
   /** False: a part may be begun before the ones that stand before it in the paper. */
   partsInOrder: boolean;
 }
@@ -55,7 +57,7 @@ export interface OrderOfWork {
 }
 
 /**
- * @throws RangeError where no order can be found: no person, no burner for a test that needs one, fewer tubes than one test takes
+ * @throws RangeError where no order can be found: no person, no burner for a test that needs one, fewer tubes or places than one test takes
  */
 export function orderOfWork(practical: Pick<Practical, "samples" | "parts">, hands: Hands): OrderOfWork {
   return orderFor(

@@ -1,5 +1,5 @@
 /** Whether a bench could be worked as a schedule says, checked moment by moment and apart from the engine. */
-import type { Bar, Means, TubeWork } from "../../../../src/engine/planning/order-of-work/bench-work.ts";
+import type { Bar, Means, Rinsed, TubeWork } from "../../../../src/engine/planning/order-of-work/bench-work.ts";
 
 /** What is wrong with the schedule, in words; empty when it can be done. */
 export function faultsOf(tubes: readonly TubeWork[], means: Means, bars: readonly Bar[]): string[] {
@@ -24,14 +24,16 @@ export function faultsOf(tubes: readonly TubeWork[], means: Means, bars: readonl
     if (running.filter(({ tube, turn }) => tubes[tube].turns[turn].burner).length > means.burners) {
       faults.push(`too few burners at ${moment}`);
     }
-    for (const kind of ["test-tube", "boiling tube"] as const) {
-      const inUse = tubes.reduce((sum, { turns, tubes: glass }, tube) => {
+    const inUse = (kind?: Rinsed) =>
+      tubes.reduce((sum, { turns, tubes: glass }, tube) => {
         const [first, last] = [barOf(tube, 0), barOf(tube, turns.length - 1)];
-        if (glass?.kind !== kind || !first || !last) return sum;
+        if (!glass || (kind && glass.kind !== kind) || !first || !last) return sum;
         return first.start <= moment && moment < last.start + last.work ? sum + glass.count : sum;
       }, 0);
-      if (inUse > (means.tubes[kind] ?? Number.POSITIVE_INFINITY)) faults.push(`too few ${kind}s at ${moment}`);
+    for (const kind of ["test-tube", "boiling tube"] as const) {
+      if (inUse(kind) > (means.tubes[kind] ?? Number.POSITIVE_INFINITY)) faults.push(`too few ${kind}s at ${moment}`);
     }
+    if (inUse() > (means.places ?? Number.POSITIVE_INFINITY)) faults.push(`too few places at ${moment}`);
   }
   if (means.partsInOrder) {
     const begun = tubes.map((_, tube) => barOf(tube, 0)?.start ?? 0);

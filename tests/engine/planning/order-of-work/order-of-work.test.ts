@@ -35,6 +35,15 @@ describe("one person", () => {
   });
 });
 
+test("a rack that is full lets no tube in, and asks for no rinsing", () => {
+  // By hand: a is begun in 1, stands 5, is written down in 0.5; with one place the second sample can only come after it.
+  const paper = planned([part("a", take, drops, { stand: "5 min" })]);
+  const { bench, work, tubesInUse } = orderOfWork(paper, { ...ALONE, places: 1 });
+  expect(bench).toBe(6.5 + 6.5);
+  expect(work.some(({ rinsed }) => rinsed)).toBe(false);
+  expect(tubesInUse).toBe(1);
+});
+
 test("two people share the work and one burner", () => {
   const paper = planned([part("a", take, drops), part("b", take, { flame: true })], { letters: ["P", "Q"] });
   const { work, bench } = orderOfWork(paper, { ...ALONE, people: 2 });
@@ -52,6 +61,7 @@ describe("what cannot be done is refused in words", () => {
     ["no burner", { ...ALONE, burners: 0 }, /burners: found 0, expected at least 1/],
     ["nobody", { ...ALONE, people: 0 }, /people: found 0, expected 1 or 2/],
     ["no number of people", { ...ALONE, people: Number.NaN }, /people: found NaN/],
+    ["too small a rack", { ...ALONE, places: 1 }, /rack places: found 1, expected at least 2/],
     ["too few tubes", { ...ALONE, tubes: { "boiling tube": 1 } }, /boiling tubes: found 1, expected at least 2/],
   ])("%s", (_, hands, fault) => {
     expect(() => orderOfWork(paper, hands)).toThrow(fault);

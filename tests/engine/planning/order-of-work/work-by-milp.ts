@@ -13,13 +13,18 @@ export function canEndBy(highs: Highs, tubes: readonly TubeWork[], means: Means,
   const model = modelOf(tubes, means, horizon);
   if (model === undefined) return false;
   // Its presolve has been seen to fail on what cannot be done.
-  const { Status } = highs.solve(model, { presolve: "off" });
+  const { Status } = highs.solve(model.text, { presolve: "off" });
   if (Status !== "Optimal" && Status !== "Infeasible") throw new Error(`the integer programme ended ${Status}`);
   return Status === "Optimal";
 }
 
+/** How many whole numbers the programme asks for: what decides whether the solver comes to an end. */
+export function sizeOf(tubes: readonly TubeWork[], means: Means, horizon: number): number {
+  return modelOf(tubes, means, horizon)?.integers ?? 0;
+}
+
 /** In the CPLEX LP format; undefined when some tube alone takes longer. */
-function modelOf(tubes: readonly TubeWork[], means: Means, horizon: number): string | undefined {
+function modelOf(tubes: readonly TubeWork[], means: Means, horizon: number) {
   const parts = [...new Set(tubes.map(({ part }) => part))].map((part) => {
     const mine = tubes.filter((tube) => tube.part === part);
     return { part, count: mine.length, turns: mine[0].turns, glass: mine[0].tubes };
@@ -69,9 +74,9 @@ function modelOf(tubes: readonly TubeWork[], means: Means, horizon: number): str
       [],
       `<= ${means.burners}`,
     );
-    for (const kind of ["test-tube", "boiling tube"] as const) {
-      const there = means.tubes[kind];
-      const mine = parts.filter(({ glass }) => glass?.kind === kind);
+    for (const kind of ["test-tube", "boiling tube", "place"] as const) {
+      const there = kind === "place" ? means.places : means.tubes[kind];
+      const mine = parts.filter(({ glass }) => glass && (kind === "place" || glass.kind === kind));
       if (there === undefined || mine.length === 0) continue;
       const times = (of: typeof mine, xs: (part: (typeof mine)[number]) => string[]) =>
         of.flatMap((part) => xs(part).map((x) => `${part.glass?.count} ${x}`));
@@ -96,7 +101,7 @@ function modelOf(tubes: readonly TubeWork[], means: Means, horizon: number): str
       }
     }
   }
-  return [
+  const text = [
     "Minimize",
     ` obj: 0 ${integers[0]}`,
     "Subject To",
@@ -107,4 +112,5 @@ function modelOf(tubes: readonly TubeWork[], means: Means, horizon: number): str
     ...integers.map((name) => ` ${name}`),
     "End",
   ].join("\n");
+  return { text, integers: integers.length };
 }
