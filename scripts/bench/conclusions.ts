@@ -1,11 +1,10 @@
-/** Deduction and planning, on the walkthroughs' own tables. */
+/** Deduction, on the walkthroughs' own tables. */
 import type { Walkthrough } from "../../src/build/walkthrough.types.ts";
 import type { TableRecord } from "../../src/engine/bench/prediction-table.ts";
-import { DEFAULT_TUBES } from "../../src/engine/constants/glassware.ts";
-import { deduce, orderOfWork, planBench } from "../../src/engine/index.ts";
+import { deduce } from "../../src/engine/index.ts";
 import { median, quantile, rounded, say, times } from "./timing.ts";
 
-const ROUNDS = { deduce: 5, plan: 201 };
+const ROUNDS = { deduce: 5 };
 
 /** All other records that one change makes; none where the observation is already changed. */
 function changes({ table, record }: Walkthrough): { place: string; change: (to: TableRecord) => TableRecord }[] {
@@ -41,20 +40,4 @@ export function benchDeduce(walkthroughs: readonly Walkthrough[]) {
     return times(ROUNDS.deduce, calls);
   });
   return { medianMs: rounded(median(each)), p99Ms: rounded(quantile(each, 0.99)) };
-}
-
-export function benchPlan(walkthroughs: readonly Walkthrough[]) {
-  say("plan: both walkthroughs");
-  const calls = walkthroughs.map(
-    ({ practical, table }) =>
-      () =>
-        planBench(practical, table, DEFAULT_TUBES),
-  );
-  const orders = walkthroughs.flatMap(({ practical }) =>
-    [1, 2].map((people) => () => orderOfWork(practical, { people, burners: 1, partsInOrder: true })),
-  );
-  return {
-    medianMs: rounded(median(times(ROUNDS.plan, calls))),
-    orderMedianMs: rounded(median(times(ROUNDS.plan, orders))),
-  };
 }
