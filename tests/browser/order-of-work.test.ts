@@ -15,7 +15,7 @@ test.each(orders)("/%s answers at once to a second pair of hands", async (path) 
   const whole = page.getByText(/at the bench and .* with planning and clearing up/);
   const words = async () => (await whole.textContent()) ?? "";
   const alone = await words();
-  expect(alone).toContain("No other order takes less: that is proved.");
+  expect(alone).toContain("so none is shorter: that is proved.");
   const rows = page.getByRole("table", { name: "Step by step" }).getByRole("row");
   expect((await rows.allInnerTexts()).join()).not.toContain("second");
 
@@ -31,4 +31,38 @@ test("fewer tubes are rinsed and used again, and the page says where", async () 
   const tubes = page.getByLabel("Boiling tubes");
   await tubes.selectOption({ index: 1 });
   await expect.poll(() => page.getByText(/Rinse a used tube for/).count()).toBeGreaterThan(0);
+  // The rinsed tube keeps its place and carries two labels in turn.
+  expect(await page.getByText(/^[A-Z]\d? [a-z], then [A-Z]\d? [a-z]/).count()).toBeGreaterThan(0);
+});
+
+test("the address keeps the choice, a link shows it again, and nothing is fetched for it", async () => {
+  const { page } = await openPage(orders[0]);
+  const asked: string[] = [];
+  page.on("request", (request) => asked.push(request.url()));
+  await page.getByLabel("People").selectOption("2");
+  await page.getByLabel("Minutes for planning").fill("5");
+  await page.getByText("second person").waitFor({ state: "attached" });
+  expect(asked).toEqual([]);
+  expect(new URL(page.url()).search).toBe("?people=2&planning=5");
+
+  const { page: again } = await openPage(`${orders[0]}?people=2&planning=5&places=lots`);
+  await again.getByText("second person").waitFor({ state: "attached" });
+  expect(await again.getByLabel("Minutes for planning").inputValue()).toBe("5");
+  await again.getByText("In the link, places in the rack: found “lots”, expected a whole number").waitFor();
+});
+
+test.each(orders)("/%s names every bar of its drawing, on a phone too, and no two names overlap", async (path) => {
+  const { page } = await openPage(`${path}?people=2`);
+  await page.getByText("second person").waitFor({ state: "attached" });
+  await page.setViewportSize({ width: 360, height: 800 });
+  for (const person of await page.locator(".timeline .person").all()) {
+    const bars = await person.locator("rect").count();
+    const names = await person
+      .locator("g > text")
+      .evaluateAll((all) => all.map((one) => Number(one.getAttribute("y"))));
+    expect(names).toHaveLength(bars);
+    names.slice(1).forEach((foot, index) => {
+      expect(foot - names[index]).toBeGreaterThan(12);
+    });
+  }
 });

@@ -1,11 +1,11 @@
 /** The rack: every tube to scale with its fill marks, for the tubes the school really has. Reads fully as built, without script. */
 import { useState } from "preact/hooks";
-import { brimCapacity, depthOfVolume, depthRange } from "../../engine/planning/geometry.ts";
+import { brimCapacity } from "../../engine/planning/geometry.ts";
 import { useAwake } from "../awake.ts";
 import { list } from "../sentence.ts";
 import { Words } from "../Words.tsx";
 import type { DrawnSize, RackTube, TubeKind } from "./rack.ts";
-import { figure, Tube, upTo } from "./Tube.tsx";
+import { depthWords, figure, Tube, upTo } from "./Tube.tsx";
 
 /** A label stays on one line. */
 const unbroken = (label: string) => label.replace(/ /g, "\u00a0");
@@ -49,7 +49,6 @@ export default function BenchPlan({ tubes, kinds, shakenFill }: Props) {
     return fault ? [{ labels: list(tube.labels), fault }] : [];
   });
   const first = rack[0]?.size;
-  const range = first && depthRange(1, first);
   return (
     <>
       <p class="tools screen">
@@ -103,10 +102,8 @@ export default function BenchPlan({ tubes, kinds, shakenFill }: Props) {
                   <span key={mark.cm3}>
                     {index > 0 && "; "}
                     {figure(mark.cm3)} cm³{" "}
-                    {mark.cm3 > brimCapacity(size)
-                      ? "does not fit"
-                      : `at ${Math.round(depthOfVolume(mark.cm3, size))} mm`}{" "}
-                    (<Words of={mark.what} />)
+                    {mark.cm3 > brimCapacity(size) ? "does not fit" : `at ${depthWords(mark.cm3, size)}`} (
+                    <Words of={mark.what} />)
                   </span>
                 ))}
                 {limitCm3 && `; when heated never above ${upTo(limitCm3)} cm³`}
@@ -122,10 +119,11 @@ export default function BenchPlan({ tubes, kinds, shakenFill }: Props) {
           </p>
         ))}
       </div>
-      {range && (
+      {first && (
         <p class="small soft">
-          Heights are measured from the inside of the bottom. Walls differ from maker to maker: in the {first.name}, 1
-          cm³ stands between {range.leastMm.toFixed(1)} and {range.greatestMm.toFixed(1)} mm high.
+          Heights are measured from the inside of the bottom. In brackets: from the thinnest to the thickest wall such
+          tubes are made with, remembered and not measured. To be sure, put 1 cm³ of water from a syringe into one of
+          yours, mark where it stands and shift the other marks by as much.
         </p>
       )}
     </>

@@ -1,4 +1,4 @@
-import { boreMm, brimCapacity, depthOfVolume } from "../../engine/planning/geometry.ts";
+import { boreMm, brimCapacity, depthOfVolume, depthRange } from "../../engine/planning/geometry.ts";
 import type { DrawnSize, RackTube } from "./rack.ts";
 
 /** Pixels to a millimetre of glass, the same for every tube on the rack. */
@@ -68,3 +68,11 @@ export const figure = (cm3: number) => String(Math.round(cm3 * 100) / 100);
 
 /** A volume that must not be passed, to a tenth and never above itself. */
 export const upTo = (cm3: number) => String(Math.floor(cm3 * 10 + 1e-6) / 10);
+
+/** "9 mm (8 to 10)": the depth in such a tube, and from its thinnest to its thickest wall where that is another whole millimetre. */
+export function depthWords(cm3: number, size: DrawnSize): string {
+  const at = Math.round(depthOfVolume(cm3, size));
+  const { leastMm, greatestMm } = depthRange(cm3, size);
+  const [least, greatest] = [Math.round(leastMm), Math.round(greatestMm)];
+  return least === greatest ? `${at}\u00a0mm` : `${at}\u00a0mm (${least} to ${greatest})`;
+}

@@ -63,6 +63,8 @@ interface Needs {
   parts: readonly Part[];
   tubes: readonly PlannedTube[];
   gasTests: readonly GasTestCount[];
+  /** Tests in which a coloured gas may come off. */
+  coloured: readonly string[];
   /** Samples on which a flame test is done. */
   flameSamples: number;
   /** Samples on which each indicator is tried, with the tests that ask for it. */
@@ -74,7 +76,16 @@ interface Needs {
 }
 
 /** The list in the order in which a bench is laid. */
-export function extrasFor({ parts, tubes, gasTests, flameSamples, indicators, solids, bottles }: Needs): Extra[] {
+export function extrasFor({
+  parts,
+  tubes,
+  gasTests,
+  coloured,
+  flameSamples,
+  indicators,
+  solids,
+  bottles,
+}: Needs): Extra[] {
   const partsWith = (does: (step: ReturnType<typeof stepsOf>[number]) => boolean) =>
     parts.filter((part) => stepsOf(part).some(does)).map((part) => part.label);
   const tubesOf = (letters: readonly string[]) => tubes.filter((tube) => letters.includes(tube.part));
@@ -160,6 +171,12 @@ export function extrasFor({ parts, tubes, gasTests, flameSamples, indicators, so
       prepare: GAS_KIT[test].prepare(count),
       because: `${test}: ${because}`,
     })),
+    coloured.length > 0 && {
+      what: "white card",
+      count: 1,
+      prepare: "Hold it behind the tube: a pale gas is easily missed.",
+      because: `in case ${coloured.join(" or ")} gives a coloured gas`,
+    },
     ...indicators.map(({ indicator, count, cells }) => ({
       what: INDICATORS[indicator].form,
       count,

@@ -4,7 +4,7 @@
  */
 import type { PredictionTable } from "../bench/prediction-table.ts";
 import { ACTION_CAUTIONS } from "../constants/bench-cautions.ts";
-import { TEST_REAGENTS } from "../constants/gas-safety.ts";
+import { GAS_SAFETY, TEST_REAGENTS } from "../constants/gas-safety.ts";
 import { INDICATORS, type Indicator } from "../constants/indicators.ts";
 import type { Part, Practical, Step } from "../practical.ts";
 import type { BenchPlan } from "./bench-plan.ts";
@@ -81,6 +81,8 @@ export function planBench(
         parts,
         tubes,
         gasTests,
+        // What no test shows is seen: nitrogen dioxide.
+        coloured: gases.filter(({ gas }) => GAS_SAFETY[gas].shownBy === undefined).map(({ cell }) => cell.id),
         flameSamples: flameSamples.length,
         indicators,
         solids: plans.some(({ plan }) => plan.solidG > 0),

@@ -1,42 +1,73 @@
 /** Where each tube stands, so that the hand finds them in the order of use: rows from the front, each from left to right. */
-import type { PlannedTube } from "./bench-plan.ts";
-import type { OrderOfWork } from "./order-of-work/order-of-work.ts";
+import type { Rinsed } from "./order-of-work/bench-work.ts";
+import type { OrderOfWork, Work } from "./order-of-work/order-of-work.ts";
+
+/** A tube of a plan, as far as its place is concerned. */
+export interface Racked {
+  label: string;
+  sample: string;
+  part: string;
+  size: { id: string };
+}
 
 /** One row of a rack: tubes of one kind, for they share the width of a hole. */
 export interface RackRow {
   /** "test-tubes", "boiling tubes", "hard-glass tubes". */
   kind: string;
-  /** Labels from left to right. */
-  labels: string[];
+  /** From left to right. Of one tube the labels it carries one after the other: more than one when it is rinsed and used again. */
+  places: string[][];
 }
 
 /** Holes in a row of a common school rack: common practice, no source. */
 const HOLES = 6;
 
-const KINDS = [
-  { kind: "test-tubes", start: "test-tube" },
-  { kind: "boiling tubes", start: "boiling-tube" },
+const KINDS: readonly { kind: string; start: string; rinsed?: Rinsed }[] = [
+  { kind: "test-tubes", start: "test-tube", rinsed: "test-tube" },
+  { kind: "boiling tubes", start: "boiling-tube", rinsed: "boiling tube" },
   { kind: "hard-glass tubes", start: "hard-glass" },
 ];
 
-/** Rows of at most six tubes: the kind that is first in use in front, and in it the tubes in the order in which they are begun. */
-export function rackRows(tubes: readonly PlannedTube[], { work }: Pick<OrderOfWork, "work">): RackRow[] {
-  const begun = (tube: PlannedTube) => {
-    const at = work.findIndex(({ sample, part }) => sample === tube.sample && part === tube.part);
-    return at < 0 ? work.length : at;
-  };
+/** A tube of glass with the labels it carries in turn. */
+interface Standing {
+  labels: string[];
+  /** Minute from which it can be rinsed for another. */
+  free: number;
+}
+
+/**
+ * Rows of at most six tubes: the kind that is first in use in front, and in it the tubes in the order in which they are begun.
+ *
+ * @param limits how many tubes of a kind there are, as the order of work was made for; absent when there are enough
+ */
+export function rackRows(
+  tubes: readonly Racked[],
+  { work }: Pick<OrderOfWork, "work">,
+  limits: Partial<Record<Rinsed, number>> = {},
+): RackRow[] {
+  const mine = (tube: Racked) => (one: Work) => one.sample === tube.sample && one.part === tube.part;
+  const uses = tubes.map((tube, place) => {
+    const last = work.findLast(mine(tube));
+    return { tube, place, at: work.findIndex(mine(tube)), begun: work.find(mine(tube))?.start ?? 0, last };
+  });
   // Tubes begun together keep the order of the plan: a filtrate stands beside what it came from.
-  const inOrder = tubes
-    .map((tube, place) => ({ tube, place }))
-    .sort((a, b) => begun(a.tube) - begun(b.tube) || a.place - b.place);
-  const rows = KINDS.flatMap(({ kind, start }) => {
-    const mine = inOrder.filter(({ tube }) => tube.size.id.startsWith(start));
-    if (mine.length === 0) return [];
-    const labels = mine.map(({ tube }) => tube.label);
-    const chunks = Array.from({ length: Math.ceil(labels.length / HOLES) }, (_, row) =>
-      labels.slice(row * HOLES, (row + 1) * HOLES),
-    );
-    return chunks.map((chunk) => ({ first: begun(mine[0].tube), row: { kind, labels: chunk } }));
+  uses.sort((a, b) => a.at - b.at || a.place - b.place);
+  const rows = KINDS.flatMap(({ kind, start, rinsed }) => {
+    const most = (rinsed && limits[rinsed]) ?? Number.POSITIVE_INFINITY;
+    const standing: Standing[] = [];
+    const first = uses.find(({ tube }) => tube.size.id.startsWith(start));
+    for (const { tube, begun, last } of uses.filter((use) => use.tube.size.id.startsWith(start))) {
+      const free = last ? last.start + last.minutes : begun;
+      const used = standing.length < most ? undefined : standing.filter((one) => one.free <= begun)[0];
+      if (used) {
+        used.labels.push(tube.label);
+        used.free = free;
+      } else standing.push({ labels: [tube.label], free });
+    }
+    const places = standing.map(({ labels }) => labels);
+    return Array.from({ length: Math.ceil(places.length / HOLES) }, (_, row) => ({
+      first: first?.at ?? 0,
+      row: { kind, places: places.slice(row * HOLES, (row + 1) * HOLES) },
+    }));
   });
   return rows.sort((a, b) => a.first - b.first).map(({ row }) => row);
 }

@@ -32,6 +32,17 @@ describe("gases", () => {
     expect(sulfite.cautions.some((text) => text.includes("asthma"))).toBe(true);
   });
 
+  test("a gas that the eye shows has a white card, and no paper", () => {
+    const procedure = planned(ACID);
+    const brown = planBench(procedure, tableOf(procedure, { a: [seen("NO2"), ["Na2CO3"]] }), CHOICE);
+    expect(brown.extras.find(({ what }) => what === "white card")).toMatchObject({
+      count: 1,
+      because: "in case a gives a coloured gas",
+    });
+    const none = planBench(procedure, tableOf(procedure, { a: [seen("CO2"), ["Na2CO3"]] }), CHOICE);
+    expect(none.extras.some(({ what }) => what === "white card")).toBe(false);
+  });
+
   test("a delivery tube: 2 cm3 of limewater for each sample, and the caution only where something is heated", () => {
     const lead = { leadThrough: "limewater" };
     const acid = [{ take: "1 cm3" }, { add: "HCl(aq)", volume: "1 cm3" }];

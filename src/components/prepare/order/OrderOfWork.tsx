@@ -1,14 +1,19 @@
 /** The order of work for whoever is at the bench, with what is there. Reads fully as built, without script. */
-import { useMemo, useState } from "preact/hooks";
-import type { Rinsed, TubeWork } from "../../../engine/planning/order-of-work/bench-work.ts";
+import { useMemo } from "preact/hooks";
+import type { TubeWork } from "../../../engine/planning/order-of-work/bench-work.ts";
 import { orderFor } from "../../../engine/planning/order-of-work/order-of-work.ts";
+import { type Racked, rackRows } from "../../../engine/planning/rack-places.ts";
 import { useAwake } from "../../awake.ts";
 import { capital } from "../../capital.ts";
 import { list } from "../../sentence.ts";
 import { Words } from "../../Words.tsx";
+import { RackPlaces } from "../RackPlaces.tsx";
 import { blocksOf } from "./blocks.ts";
+import { OrderTools } from "./OrderTools.tsx";
+import { handsOf, offerOf } from "./order-choice.ts";
 import { minutes, wordTubes, wordWait, wordWhole } from "./order-words.ts";
 import { Timeline } from "./Timeline.tsx";
+import { useOrderChoice } from "./use-order-choice.ts";
 
 /** Work as the page carries it: what is done stands in words. */
 export type IslandWork = Omit<TubeWork, "turns"> & { turns: Omit<TubeWork["turns"][number], "steps">[] };
@@ -21,113 +26,56 @@ interface Props {
   words: Record<string, string[]>;
   /** Minutes the paper allows. */
   allowed: number;
+  /** Minutes below which no order can be, with one burner and the parts in order, proved at leisure: for one person, for two. */
+  proved: number[];
+  /** The tubes of the bench plan. */
+  racked: Racked[];
 }
 
-/** As a practical's own time: practical.ts. */
-const SHORTEST = 5;
-const LONGEST = 300;
-
-const KINDS: readonly Rinsed[] = ["test-tube", "boiling tube"];
-
-export default function OrderOfWork({ work, letters, words, allowed }: Props) {
+export default function OrderOfWork({ work, letters, words, allowed, proved, racked }: Props) {
   const awake = useAwake();
-  const [time, setTime] = useState(String(allowed));
-  const minutesAllowed = Number(time);
-  const sensible = minutesAllowed >= SHORTEST && minutesAllowed <= LONGEST;
-  const [people, setPeople] = useState(1);
-  const [burners, setBurners] = useState(1);
-  const [partsInOrder, keepOrder] = useState(true);
-  const [glass, setGlass] = useState<Partial<Record<Rinsed, number>>>({});
+  const offer = useMemo(() => offerOf(work, allowed), [work, allowed]);
+  const { choice, typed, faults, choose } = useOrderChoice(offer);
   const tubes = useMemo(
     () => work.map((one) => ({ ...one, turns: one.turns.map((turn) => ({ ...turn, steps: [] })) })),
     [work],
   );
-  const order = useMemo(
-    () => orderFor(tubes, letters, { people, burners, partsInOrder, tubes: glass }),
-    [tubes, letters, people, burners, partsInOrder, glass],
-  );
+  const hands = handsOf(choice, offer);
+  // Minutes change words, not the order.
+  const { planning: _, ...asked } = hands;
+  const found = useMemo(() => orderFor(tubes, letters, asked), [tubes, letters, JSON.stringify(asked)]);
+  const planning = hands.planning ?? found.planning;
+  const { people } = hands;
+  // Fewer tubes or places make nothing shorter, so the bound holds for them too.
+  const known = hands.burners === 1 && hands.partsInOrder ? (proved[people - 1] ?? 0) : 0;
+  const least = Math.min(found.bench, Math.max(found.least, known));
+  const order = { ...found, least, planning, whole: planning + found.bench + found.clearingUp };
   const blocks = blocksOf(order);
-  const hot = work.some(({ turns }) => turns.some(({ burner }) => burner));
-  const needed = (kind: Rinsed) => work.flatMap((one) => (one.tubes?.kind === kind ? [one.tubes.count] : []));
+  const waits = blocks.some((block) => block.wait);
   const rinsed = blocks.some((block) => block.rinsed.length > 0);
   return (
     <>
-      <div class="tools">
-        <Choice
-          name="People"
-          value={people}
-          of={[1, 2]}
-          word={(n) => (n === 1 ? "one" : "two")}
-          awake={awake}
-          onChoose={setPeople}
-        />
-        {hot && (
-          <Choice
-            name="Burners"
-            value={burners}
-            of={[1, 2]}
-            word={(n) => (n === 1 ? "one" : "two")}
-            awake={awake}
-            onChoose={setBurners}
-          />
-        )}
-        {KINDS.map((kind) => {
-          const counts = needed(kind);
-          const all = counts.reduce((sum, count) => sum + count, 0);
-          const least = Math.max(0, ...counts);
-          if (all <= least) return null;
-          const fewer = Array.from({ length: all - least }, (_, i) => all - 1 - i);
-          return (
-            <Choice
-              key={kind}
-              name={kind === "test-tube" ? "Test-tubes" : "Boiling tubes"}
-              value={glass[kind] ?? all}
-              of={[all, ...fewer]}
-              word={(n) => (n === all ? `${n}, one for each test` : `${n}, rinsed and used again`)}
-              awake={awake}
-              onChoose={(n) => {
-                const { [kind]: _, ...rest } = glass;
-                setGlass(n === all ? rest : { ...rest, [kind]: n });
-              }}
-            />
-          );
-        })}
-        <label>
-          Minutes allowed:{" "}
-          <input
-            type="number"
-            autocomplete="off"
-            min={SHORTEST}
-            max={LONGEST}
-            disabled={!awake}
-            value={time}
-            aria-invalid={!sensible}
-            onInput={(event) => setTime(event.currentTarget.value)}
-          />
-        </label>
-        <label>
-          <input
-            type="checkbox"
-            autocomplete="off"
-            disabled={!awake}
-            checked={!partsInOrder}
-            onChange={(event) => keepOrder(!event.currentTarget.checked)}
-          />{" "}
-          Parts may change places
-        </label>
+      <OrderTools offer={offer} typed={typed} awake={awake} onChoose={choose} />
+      <div aria-live="polite">
+        {faults.map((fault) => (
+          <p class="caution small" key={fault}>
+            <b>Not understood.</b> {fault}
+          </p>
+        ))}
+        <p>{wordWhole(order, choice.minutes ?? allowed)}</p>
       </div>
-      <p aria-live="polite">
-        {sensible
-          ? wordWhole(order, minutesAllowed)
-          : `Minutes allowed: expected a number from ${SHORTEST} to ${LONGEST}.`}
-      </p>
       <Timeline of={order} blocks={blocks} words={words} />
       <p class="small soft">
-        Each test ends with its line of the record. Filled bars need the burner. A dotted line at the side: a tube
-        stands, cools or drips meanwhile. Up to {order.tubesInUse} {order.tubesInUse === 1 ? "tube is" : "tubes are"} in
-        use at once.
+        Each test ends with its line of the record. Filled bars need the burner.
+        {waits && " A dotted line beside the bars: a tube stands, cools or drips meanwhile."} Up to {order.tubesInUse}{" "}
+        {order.tubesInUse === 1 ? "tube is" : "tubes are"} in use at once.
         {rinsed && " A used tube is rinsed twice with deionised water: tap water holds chloride."}
       </p>
+      <h2>Where each tube stands</h2>
+      <p class="small soft">
+        Front row first, each row from left to right: the hand finds the tubes in the order of use.
+      </p>
+      <RackPlaces rows={rackRows(racked, order, hands.tubes)} />
       <table class="stack">
         <caption>Step by step</caption>
         <thead>
@@ -141,14 +89,16 @@ export default function OrderOfWork({ work, letters, words, allowed }: Props) {
           </tr>
         </thead>
         <tbody>
-          <tr>
-            <td class="num" data-head="Minute">
-              0 to {minutes(order.planning)}
-            </td>
-            {people > 1 && <td data-head="Who">both</td>}
-            <th scope="row">all</th>
-            <td data-head="What">Read it all, plan, label the tubes and mark them. Write nothing down yet.</td>
-          </tr>
+          {order.planning > 0 && (
+            <tr>
+              <td class="num" data-head="Minute">
+                0 to {minutes(order.planning)}
+              </td>
+              {people > 1 && <td data-head="Who">both</td>}
+              <th scope="row">all</th>
+              <td data-head="What">Read it all, plan, label the tubes and mark them. Write nothing down yet.</td>
+            </tr>
+          )}
           {blocks.map((block) => (
             <tr key={`${block.person} ${block.start}`}>
               <td class="num" data-head="Minute">
@@ -174,34 +124,5 @@ export default function OrderOfWork({ work, letters, words, allowed }: Props) {
         </tbody>
       </table>
     </>
-  );
-}
-
-interface ChoiceProps {
-  name: string;
-  value: number;
-  of: number[];
-  word: (n: number) => string;
-  awake: boolean;
-  onChoose: (n: number) => void;
-}
-
-function Choice({ name, value, of, word, awake, onChoose }: ChoiceProps) {
-  return (
-    <label>
-      {name}:{" "}
-      <select
-        autocomplete="off"
-        disabled={!awake}
-        value={value}
-        onChange={(event) => onChoose(Number(event.currentTarget.value))}
-      >
-        {of.map((n) => (
-          <option key={n} value={n}>
-            {word(n)}
-          </option>
-        ))}
-      </select>
-    </label>
   );
 }

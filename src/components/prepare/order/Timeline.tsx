@@ -1,8 +1,7 @@
-/** The order of work drawn to scale: time runs downwards, a column for each person. The table beside it says the same in words. */
+/** The order of work drawn to scale: time runs downwards, a column of bars for each person, the name of each beside it. The table says the same in words. */
 import type { OrderOfWork } from "../../../engine/planning/order-of-work/order-of-work.ts";
 import { plain } from "../../sentence.ts";
 import type { Block } from "./blocks.ts";
-import { wordTubes } from "./order-words.ts";
 
 interface Props {
   of: OrderOfWork;
@@ -11,104 +10,146 @@ interface Props {
   words: Record<string, string[]>;
 }
 
-/** Pixels to a minute, and across. */
-const SCALE = 21;
+/** Pixels: room for the first line, for the minutes at the side, width of a bar. */
 const TOP = 24;
 const AXIS = 30;
-const WIDTH = 680;
-/** Room for the lines of what is left alone. */
-const ALONE = 12;
-/** Pixels of a letter, about; words that do not fit are cut. */
-const LETTER = 6.9;
-/** Lower than this a block has no room for words. */
-const LINE = 14;
+const BAR = 40;
+/** Between the dotted lines of tubes left alone. */
+const ALONE = 8;
+/** From one line of words to the next, and from the top of a bar to the foot of its words. */
+const LINE = 15;
+const FOOT = 13;
+/** Height a drawing should have, and how small or large a minute may be for it. One below the words of the page fits on a sheet of A4. */
+const HEIGHT = 640;
+const SMALLEST = 8;
+const LARGEST = 26;
+
+/** Letters for which a name has room on a wide page, alone or beside a second person's. */
+const LETTERS = { one: 84, two: 34 };
 
 const cut = (text: string, letters: number) =>
   text.length <= letters ? text : `${text.slice(0, Math.max(0, letters - 1))}…`;
 
+/** A bar with its name, times in minutes from the beginning of the planning. */
+interface Named {
+  from: number;
+  to: number;
+  kind: "hot" | "cold" | "besides";
+  short: string;
+  more: string;
+}
+
 export function Timeline({ of, blocks, words }: Props) {
   const { planning, bench, clearingUp, whole } = of;
   const people = Math.max(1, ...blocks.map(({ person }) => person + 1));
-  const waits = blocks.flatMap(({ end, wait }) => (wait ? [{ from: end, to: end + wait.minutes }] : []));
-  const lanes = lanesOf(waits);
-  const column = (WIDTH - AXIS - ALONE * Math.max(0, ...lanes.map((lane) => lane + 1))) / people;
-  const y = (minute: number) => Math.round((TOP + minute * SCALE) * 10) / 10;
+  const columns = Array.from({ length: people }, (_, person) => {
+    const mine = blocks.filter((block) => block.person === person);
+    const bars: Named[] = [
+      { from: 0, to: planning, kind: "besides", short: "Read, plan", more: ", label and mark the tubes" },
+      ...mine.map(({ start, end, burner, cells, samples, part, turn }) => ({
+        from: planning + start,
+        to: planning + end,
+        kind: burner ? ("hot" as const) : ("cold" as const),
+        short: `${cells.join(", ")} ${samples.join(" ")}`,
+        more: `: ${burner ? "flame, " : ""}${plain(words[part]?.[turn] ?? "")}`,
+      })),
+      {
+        from: planning + bench,
+        to: planning + bench + clearingUp,
+        kind: "besides",
+        short: "Clear up",
+        more: ": empty, rinse, wipe",
+      },
+    ];
+    const waits = mine.flatMap(({ end, wait }) => (wait ? [{ from: end, to: end + wait.minutes }] : []));
+    return { bars: bars.filter(({ from, to }) => to > from), waits, lanes: lanesOf(waits) };
+  });
+  const most = Math.max(...columns.map(({ bars }) => bars.length));
+  const scale = Math.min(LARGEST, Math.max(SMALLEST, Math.max(HEIGHT, most * LINE) / Math.max(whole, 1)));
+  const y = (minute: number) => Math.round((TOP + minute * scale) * 10) / 10;
   const ticks = Array.from({ length: Math.floor(whole / 5) + 1 }, (_, i) => i * 5);
-  const height = Math.ceil(y(whole) + 6);
-  const whoseColumn = ["first person", "second person"];
+  const names = columns.map(({ bars }) => spread(bars.map(({ from }) => y(from) + FOOT)));
+  const height = Math.ceil(Math.max(y(whole), ...names.map((places) => places.at(-1) ?? 0)) + 6);
   return (
-    <svg class="timeline" viewBox={`0 0 ${WIDTH} ${height}`} aria-hidden="true">
-      {people > 1 &&
-        whoseColumn.slice(0, people).map((name, person) => (
-          <text key={name} x={AXIS + person * column + 6} y={14}>
-            {name}
-          </text>
-        ))}
+    <svg class={`timeline of-${people}`} width="100%" height={height} aria-hidden="true">
       <text x={0} y={14}>
         min
       </text>
       {ticks.map((minute) => (
         <g key={minute}>
-          <path class="tick" d={`M${AXIS - 6} ${y(minute)}H${WIDTH}`} />
+          <line class="tick" x1={AXIS - 6} x2="100%" y1={y(minute)} y2={y(minute)} />
           <text class="at" x={AXIS - 8} y={y(minute) + 4}>
             {minute}
           </text>
         </g>
       ))}
-      {Array.from({ length: people }, (_, person) => (
-        <g key={person}>
-          <Bar x={AXIS + person * column} y={y(0)} width={column} height={y(planning) - y(0)} kind="besides">
-            {["Read, plan, label", " and mark the tubes"]}
-          </Bar>
-          <Bar
-            x={AXIS + person * column}
-            y={y(planning + bench)}
-            width={column}
-            height={y(clearingUp) - y(0)}
-            kind="besides"
-          >
-            {["Clear up", ": empty, rinse, wipe"]}
-          </Bar>
-        </g>
-      ))}
-      {blocks.map((block) => (
-        <Bar
-          key={`${block.person} ${block.start}`}
-          x={AXIS + block.person * column}
-          y={y(planning + block.start)}
-          width={column}
-          height={y(block.end) - y(block.start)}
-          kind={block.burner ? "hot" : "cold"}
+      {columns.map(({ bars, waits, lanes }, person) => (
+        <svg
+          key={person}
+          aria-hidden="true"
+          class="person"
+          x={person === 0 ? AXIS : "50%"}
+          width={people === 1 ? "100%" : "42%"}
         >
-          {[`${wordTubes(block)}${block.burner ? ", flame" : ""}`, `: ${plain(words[block.part]?.[block.turn] ?? "")}`]}
-        </Bar>
-      ))}
-      {waits.map(({ from, to }, index) => (
-        <path
-          key={index}
-          class="alone"
-          d={`M${WIDTH - 6 - lanes[index] * ALONE} ${y(planning + from)}V${y(planning + to)}`}
-        />
+          {people > 1 && (
+            <text x={0} y={14}>
+              {person === 0 ? "first person" : "second person"}
+            </text>
+          )}
+          {waits.map(({ from, to }, index) => (
+            <path
+              key={index}
+              class="alone"
+              d={`M${BAR + 5 + lanes[index] * ALONE} ${y(planning + from)}V${y(planning + to)}`}
+            />
+          ))}
+          {bars.map((bar, index) => (
+            <Bar
+              key={bar.from}
+              bar={bar}
+              top={y(bar.from)}
+              bottom={y(bar.to)}
+              x={BAR + 6 + ALONE * Math.max(0, ...lanes.map((lane) => lane + 1))}
+              name={names[person][index]}
+              letters={people === 1 ? LETTERS.one : LETTERS.two}
+            />
+          ))}
+        </svg>
       ))}
     </svg>
   );
 }
 
-function Bar(props: { x: number; y: number; width: number; height: number; kind: string; children: [string, string] }) {
-  const { x, y, width, height, kind, children } = props;
-  const gap = 3;
-  const [short, more] = children;
+interface BarProps {
+  bar: Named;
+  top: number;
+  bottom: number;
+  /** Where its name begins, and the foot of it. */
+  x: number;
+  name: number;
+  letters: number;
+}
+
+function Bar({ bar, top, bottom, x, name, letters }: BarProps) {
+  const { kind, short, more } = bar;
+  const displaced = name > Math.max(bottom, top + FOOT) + 2;
   return (
     <g>
-      <rect class={`bar ${kind}`} x={x} y={y + 1} width={Math.max(1, width - gap)} height={Math.max(2, height - 2)} />
-      {height >= LINE && (
-        <text x={x + 6} y={y + Math.min(height / 2 + 4, 16)}>
-          {short}
-          <tspan class="more">{cut(more, Math.floor((width - 12) / LETTER) - short.length)}</tspan>
-        </text>
-      )}
+      <rect class={`bar ${kind}`} x={1} y={top + 1} width={BAR - 2} height={Math.max(2, bottom - top - 2)} />
+      {displaced && <path class="leader" d={`M${BAR} ${(top + bottom) / 2}L${x - 1} ${name - 4}`} />}
+      <text x={x} y={name}>
+        {short}
+        <tspan class="more">{cut(more, letters - short.length)}</tspan>
+      </text>
     </g>
   );
+}
+
+/** Feet of the names: each beside the top of its bar, or pushed down so that no two overlap. */
+function spread(feet: readonly number[]): number[] {
+  const places: number[] = [];
+  for (const foot of feet) places.push(Math.max(foot, (places.at(-1) ?? Number.NEGATIVE_INFINITY) + LINE));
+  return places;
 }
 
 /** The lane of each wait: the first in which no other runs at that time. */

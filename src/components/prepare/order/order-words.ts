@@ -84,7 +84,7 @@ export function wordWhole({ bench, whole, least }: OrderOfWork, allowed: number)
     over <= 0 ? `it fits into the ${allowed} minutes allowed` : `${inMinutes(over)} more than the ${allowed} allowed`;
   const proof =
     least === bench
-      ? "No other order takes less: that is proved."
+      ? `No order takes less than ${minutes(least)} at the bench, so none is shorter: that is proved.`
       : `No order takes less than ${inMinutes(least)} at the bench, so this one is at most ${inMinutes(bench - least)} from the shortest.`;
   return `${inMinutes(bench)} at the bench and ${minutes(whole)} with planning and clearing up: ${fits}. ${proof}`;
 }

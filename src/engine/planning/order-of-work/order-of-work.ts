@@ -18,6 +18,8 @@ export interface Hands {
   tubes?: Partial<Record<Rinsed, number>>;
   /** How many tubes can stand in the rack at a time; absent when there is room for all. */
   places?: number;
+  /** Minutes for reading and planning before the first test; the usual ten when absent. */
+  planning?: number;
   /** False: a part may be begun before the ones that stand before it in the paper. */
   partsInOrder: boolean;
 }
@@ -57,23 +59,35 @@ export interface OrderOfWork {
 }
 
 /**
+ * @param looks how long to look for a shorter order and for the proof: LOOKS of shortest.ts, quick when absent
  * @throws RangeError where no order can be found: no person, no burner for a test that needs one, fewer tubes or places than one test takes
  */
-export function orderOfWork(practical: Pick<Practical, "samples" | "parts">, hands: Hands): OrderOfWork {
+export function orderOfWork(
+  practical: Pick<Practical, "samples" | "parts">,
+  hands: Hands,
+  looks?: number,
+): OrderOfWork {
   return orderFor(
     tubeWorkOf(practical),
     practical.parts.map(({ label }) => label),
     hands,
+    looks,
   );
 }
 
 /** The same from work already read from a paper. `letters`: of the parts, in order. */
-export function orderFor(tubes: readonly TubeWork[], letters: readonly string[], hands: Hands): OrderOfWork {
+export function orderFor(
+  tubes: readonly TubeWork[],
+  letters: readonly string[],
+  hands: Hands,
+  looks?: number,
+): OrderOfWork {
   const means: Means = { ...hands, tubes: hands.tubes ?? {}, rinse: lasting("rinse") };
   if (!(means.people >= 1)) throw new RangeError(`order of work, people: found ${means.people}, expected 1 or 2`);
-  const { bars, end, least } = shortest(tubes, means);
+  const { bars, end, least } = shortest(tubes, means, looks);
   const persons = shareOut(bars, tubes, means.people);
-  const [planning, clearingUp] = [lasting("plan") / QUARTERS, lasting("clearUp") / QUARTERS];
+  const planning = hands.planning ?? lasting("plan") / QUARTERS;
+  const clearingUp = lasting("clearUp") / QUARTERS;
   return {
     work: bars.map(({ tube, turn, start, work, rinsed }, index) => {
       const { sample, part, turns } = tubes[tube];

@@ -21,14 +21,17 @@ export interface Shortest {
   least: number;
 }
 
-/** Turns looked at, over all moments, before the search gives up and leaves a gap: some tens of milliseconds, however long the paper. */
-const MOST_LOOKS = 120_000;
+/**
+ * Turns looked at, over all moments, before the search gives up and leaves a gap. Quick: some tens of milliseconds, however long the paper,
+ * for a page that answers at once. Patient: up to a few seconds, for a proof that is looked for once.
+ */
+export const LOOKS = { quick: 120_000, patient: 8_000_000 } as const;
 
 /**
  * @param tubes in the order in which a reader would begin them; of equally short orders one near to it is kept
  * @throws RangeError when there is no burner, too few tubes, or no place in the rack, for something that needs them
  */
-export function shortest(tubes: readonly TubeWork[], means: Means, mostLooks = MOST_LOOKS): Shortest {
+export function shortest(tubes: readonly TubeWork[], means: Means, mostLooks: number = LOOKS.quick): Shortest {
   refuseImpossible(tubes, means);
   const load = layOut(tubes, means);
   const start = beginning(load);
@@ -39,7 +42,8 @@ export function shortest(tubes: readonly TubeWork[], means: Means, mostLooks = M
   let looks = 0;
   let all = true;
 
-  const search = (moment: Moment, bars: readonly Bar[], soFar: number): void => {
+  const bars: Bar[] = [];
+  const search = (moment: Moment, soFar: number): void => {
     if (bars.length === total) {
       if (soFar < best.end) best = { bars: [...bars], end: soFar };
       return;
@@ -58,25 +62,46 @@ export function shortest(tubes: readonly TubeWork[], means: Means, mostLooks = M
         return;
       }
       if (known(seen, load, then)) continue;
-      search(then, [...bars, bar], Math.max(soFar, bar.start + bar.work));
+      bars.push(bar);
+      search(then, Math.max(soFar, bar.start + bar.work));
+      bars.pop();
     }
   };
-  if (best.end > least) search(start, [], 0);
+  if (best.end > least) search(start, 0);
   return { ...best, least: all ? best.end : least };
 }
 
+/** Moments of the same turns done that are kept for comparison; the latest of them, for those are the nearest. */
+const KEPT = 64;
+
 /** True when a moment with the same turns done was seen at which nothing was free later. */
-function known(seen: Map<string, number[][]>, { tubes, alike }: Workload, moment: Moment): boolean {
+function known(seen: Map<string, number[][]>, { tubes, groups }: Workload, moment: Moment): boolean {
   const { done, ready, now, hands, flames, stores } = moment;
-  const order = tubes.map((_, t) => t).sort((a, b) => alike[a] - alike[b] || done[a] - done[b] || ready[a] - ready[b]);
-  const key = order.map((t) => done[t]).join();
-  const times = [...order.map((t) => (done[t] === tubes[t].turns.length ? 0 : ready[t])), ...hands, ...flames];
-  for (const store of stores) times.push(...store);
-  for (let i = 0; i < times.length; i++) times[i] = Math.max(times[i], now);
-  const before = seen.get(key) ?? [];
-  if (before.some((other) => other.every((time, i) => time <= times[i]))) return true;
-  seen.set(key, [...before.filter((other) => !other.every((time, i) => time >= times[i])), times]);
+  const times: number[] = [];
+  let key = "";
+  for (const group of groups) {
+    // Tubes alike may change places: they are compared in the order of how far they are.
+    const order = group.length === 1 ? group : group.toSorted((a, b) => done[a] - done[b] || ready[a] - ready[b]);
+    for (const tube of order) {
+      key += String.fromCharCode(done[tube]);
+      times.push(done[tube] === tubes[tube].turns.length ? now : Math.max(ready[tube], now));
+    }
+  }
+  for (const free of [hands, flames, ...stores]) for (const time of free) times.push(Math.max(time, now));
+  const before = seen.get(key);
+  if (before === undefined) {
+    seen.set(key, [times]);
+    return false;
+  }
+  if (before.some((other) => noLater(other, times))) return true;
+  if (before.length === KEPT) before.shift();
+  before.push(times);
   return false;
+}
+
+function noLater(these: readonly number[], those: readonly number[]): boolean {
+  for (let i = 0; i < these.length; i++) if (these[i] > those[i]) return false;
+  return true;
 }
 
 function refuseImpossible(tubes: readonly TubeWork[], means: Means): void {

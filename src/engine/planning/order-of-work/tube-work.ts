@@ -1,4 +1,5 @@
 /** What hands and burner do for each tube, from the steps of the paper and the durations of the trade. */
+import type { DURATIONS } from "../../constants/durations.ts";
 import { cellsOf } from "../../practical/cells.ts";
 import type { Part, Practical, Step } from "../../practical.ts";
 import { heatsLiquid, heatsSolid, isFlameOnly, stepsOf } from "../tube-choice.ts";
@@ -29,40 +30,64 @@ function tubesOf(part: Part): TubeWork["tubes"] {
   return { kind: hot ? "boiling tube" : "test-tube", count: steps.some(({ do: verb }) => verb === "filter") ? 2 : 1 };
 }
 
-/** How long hands are busy with a step. Nothing for one in which the tube is left alone. */
-function workOf(step: Step): number {
+type Action = keyof typeof DURATIONS;
+
+/** What hands do in a step, by the durations of the trade. Nothing for one in which the tube is left alone. */
+function actionsIn(step: Step): Action[] {
   switch (step.do) {
     case "take":
-      return lasting("volume" in step ? "takeSolution" : "takeSolid");
+      return ["volume" in step ? "takeSolution" : "takeSolid"];
     case "add":
-      if ("inExcess" in step.amount) return lasting("addInExcess");
-      if ("pieces" in step.amount) return lasting("addPieces");
-      return lasting("drops" in step.amount ? "addDrops" : "addVolume");
+      if ("inExcess" in step.amount) return ["addInExcess"];
+      if ("pieces" in step.amount) return ["addPieces"];
+      return ["drops" in step.amount ? "addDrops" : "addVolume"];
     case "shake":
-      return lasting("shake");
+      return ["shake"];
     case "warm":
-      return lasting("warm");
+      return ["warm"];
     case "boil":
-      // A tube over a flame is held and kept moving: hands are never free of it.
-      return lasting("bringToBoil") + quarters(step.time.min);
+      return ["bringToBoil"];
     case "heat solid":
-      return lasting(step.how === "gently" ? "heatGently" : "heatStrongly");
+      return [step.how === "gently" ? "heatGently" : "heatStrongly"];
     case "test gas":
-      return lasting(step.with === "limewater" ? "gasByDropper" : "gasAtMouth");
+      return [step.with === "limewater" ? "gasByDropper" : "gasAtMouth"];
     case "lead through":
-      return lasting("leadThrough");
+      return ["leadThrough"];
     case "indicator":
-      return lasting("indicator");
+      return ["indicator"];
     case "flame":
-      return lasting("cleanWire") + lasting("flame");
+      return ["cleanWire", "flame"];
     case "filter":
-      return lasting("pourOnFilter");
+      return ["pourOnFilter"];
     case "wash":
-      return lasting("wash");
+      return ["wash"];
     case "cool":
     case "stand":
-      return 0;
+      return [];
   }
+}
+
+/** How long hands are busy with a step. A tube over a flame is held and kept moving: they are never free of it. */
+const workOf = (step: Step): number =>
+  actionsIn(step).reduce((sum, action) => sum + lasting(action), step.do === "boil" ? quarters(step.time.min) : 0);
+
+/** The durations that decide this paper's order of work, in the order in which they are first needed. */
+export function durationsIn(parts: readonly Part[]): Action[] {
+  const steps = parts.flatMap(stepsOf);
+  const cools = steps.some((step) => step.do === "cool" || heatsSolid(step));
+  const filters = steps.some((step) => step.do === "filter");
+  return [
+    ...new Set<Action>([
+      "plan",
+      ...(parts.some((part) => stepsOf(part)[0].do !== "take") ? (["takeSolution"] as const) : []),
+      ...steps.flatMap(actionsIn),
+      ...(cools ? (["cool"] as const) : []),
+      ...(filters ? (["runThrough"] as const) : []),
+      "writeDown",
+      "rinse",
+      "clearUp",
+    ]),
+  ];
 }
 
 /** The wait that begins when the step is done. */

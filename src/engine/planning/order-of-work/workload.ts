@@ -26,6 +26,8 @@ export interface Workload {
   takes: { store: number; count: number }[][];
   /** By tube: the first tube of its part with the same turns; tubes alike are interchangeable. */
   alike: number[];
+  /** The same, tubes alike together. */
+  groups: number[][];
   /** By tube and turn: time from the beginning of the turn to the end of the tube's last. */
   rest: number[][];
   /** All turns, those with the longest tail first. */
@@ -80,12 +82,14 @@ export function layOut(tubes: readonly TubeWork[], means: Means): Workload {
   const signs = tubes.map(({ part, turns, tubes: glass }) =>
     JSON.stringify([part, glass, turns.map(({ work, wait, burner }) => [work, wait, burner])]),
   );
+  const alike = signs.map((sign) => signs.indexOf(sign));
   return {
     tubes,
     means,
     stores,
     takes,
-    alike: signs.map((sign) => signs.indexOf(sign)),
+    alike,
+    groups: [...new Set(alike)].map((first) => alike.flatMap((one, tube) => (one === first ? [tube] : []))),
     rest,
     turns: turns.sort((a, b) => b.tail - a.tail),
     flame,

@@ -7,7 +7,7 @@ import load from "highs";
 import { describe, expect, test } from "vitest";
 import { practicalPaths, readPage, readPracticalFile } from "../../../../src/build/practical-files.ts";
 import type { Means, TubeWork } from "../../../../src/engine/planning/order-of-work/bench-work.ts";
-import { shortest } from "../../../../src/engine/planning/order-of-work/shortest.ts";
+import { LOOKS, shortest } from "../../../../src/engine/planning/order-of-work/shortest.ts";
 import { tubeWorkOf } from "../../../../src/engine/planning/order-of-work/tube-work.ts";
 import { faultsOf } from "./faults.ts";
 import { canEndBy, sizeOf } from "./work-by-milp.ts";
@@ -37,7 +37,7 @@ const cases = paths.flatMap((path) => {
   if ("faults" in read) throw new Error(`${path} has faults`);
   const tubes = tubeWorkOf(read.practical);
   return [1, 2].map((people) => {
-    const order = shortest(tubes, means(people));
+    const order = shortest(tubes, means(people), LOOKS.patient);
     const proof =
       order.end <= plainBound(tubes, means(people))
         ? "arithmetic"
