@@ -27,7 +27,8 @@ function rowOf(name: string): DepthRow {
 /** Marks written beside the tubes whose label begins so: millimetres by cubic centimetres. */
 async function marksOf(page: Page, label: string): Promise<Map<string, number>> {
   const row = page.getByRole("table", { name: /fill marks/ }).getByRole("row", { name: label });
-  const found = ((await row.textContent()) ?? "").matchAll(/([\d.]+) cm³ at (\d+) mm/g);
+  // A figure and its unit are kept on one line by a no-break space.
+  const found = ((await row.textContent()) ?? "").matchAll(/([\d.]+) cm³ at (\d+)\s+mm/g);
   return new Map([...found].map(([, cm3, mm]) => [cm3, Number(mm)]));
 }
 
