@@ -1,8 +1,10 @@
-/** The three collections of pages. A practical's frontmatter is a Practical: the engine's own schema reads it. */
+/** The collections of pages. A practical's frontmatter is a Practical: the engine's own schema reads it. */
 import { defineCollection } from "astro:content";
 import { glob } from "astro/loaders";
 import { z } from "astro/zod";
 import { HAZARD_KINDS } from "./engine/constants/hazard-kinds.ts";
+import { ANIONS, CATIONS } from "./engine/constants/ions.ts";
+import { STANDARD_TESTS } from "./engine/constants/standard-tests.ts";
 import { practical, step } from "./engine/practical.ts";
 
 const pages = (folder: string) => glob({ pattern: "**/*.mdx", base: `./src/content/${folder}` });
@@ -15,18 +17,20 @@ const ionTests = defineCollection({
     title: z.string().min(3),
     /** Place in the list, from 1. */
     order: z.int().min(1),
-    /** What the test finds. */
-    kind: z.enum(["cation", "anion"]),
+    /** What the test finds; "other" for gases, solids and the like. */
+    kind: z.enum(["cation", "anion", "other"]),
+    /** The standard tests of the engine that this page tells of. */
+    standard: z.array(z.enum(STANDARD_TESTS.map(({ id }) => id))).default([]),
     /** Ions it finds or tells apart, mhchem. */
-    ions: z.array(z.string()).min(1),
-    reagents: z.array(z.string()).min(1),
+    ions: z.array(z.string()).default([]),
+    reagents: z.array(z.string()).default([]),
     /** Gases it may give off, mhchem. */
     gases: z.array(z.string()).default([]),
     /** File names in the cautions collection. */
     cautions: z.array(z.string()).min(1),
     summary: z.string().min(10).max(200),
     /** The stages at which one looks: the engine carries them out on every ion of the kind and fills the table. */
-    tried: z.array(z.strictObject({ heading: z.string().min(3), steps: z.array(step).min(1) })).min(1),
+    tried: z.array(z.strictObject({ heading: z.string().min(3), steps: z.array(step).min(1) })).default([]),
   }),
 });
 
@@ -46,4 +50,16 @@ const cautions = defineCollection({
   }),
 });
 
-export const collections = { practicals, ionTests, cautions };
+/** Authored notes on one ion; all that can be computed of it is not written there. */
+const ions = defineCollection({
+  loader: pages("ions"),
+  schema: z.strictObject({
+    ion: z.enum([...CATIONS, ...ANIONS]),
+    /** The one thing to know it by: stands in lists. */
+    summary: z.string().min(10).max(200),
+    /** File names in the cautions collection. */
+    cautions: z.array(z.string()).default([]),
+  }),
+});
+
+export const collections = { practicals, ionTests, cautions, ions };

@@ -34,7 +34,8 @@ function curvesOfSample(sample: Sample, parts: Procedure, solve: Solver): NamedC
   return drawn.filter((one) => !drawn.some((more) => more !== one && more.cells.includes(one.cells.at(-1) ?? "")));
 }
 
-function isTelling({ series, total }: Curve): boolean {
+/** Whether what is solid changes enough for the curve to be worth a picture. */
+export function isTelling({ series, total }: Curve): boolean {
   const solids = series.filter(({ kind }) => kind === "solid");
   return solids.some(({ mol }) => {
     const shares = mol.map((held, n) => (total[n] > 0 ? held / total[n] : 0));

@@ -94,7 +94,7 @@ const FIGURES = 3;
 const NOTHING = 1e-4;
 
 /** Without the figures nobody sees, which would weigh on the page. */
-function rounded(curve: NamedCurve): NamedCurve {
+export function rounded(curve: NamedCurve): NamedCurve {
   const least = NOTHING * Math.max(...curve.total);
   const short = (values: readonly number[]) =>
     values.map((value) => (value < least ? 0 : Number(value.toPrecision(FIGURES))));

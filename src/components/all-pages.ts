@@ -1,7 +1,11 @@
 /** Every page of the collections, in the order in which lists print them. */
 import { getCollection } from "astro:content";
+import { ANIONS, CATIONS } from "../engine/constants/ions.ts";
+import { ionName } from "../engine/formula/ion-name.ts";
 import { GASES } from "../engine/practical.ts";
 import { PAGE_KINDS, type PageKind } from "./search/facets.ts";
+import { capital } from "./capital.ts";
+import { ionPath } from "./ions/ion-path.ts";
 
 const isGas = (one: string): boolean => (GASES as readonly string[]).includes(one);
 
@@ -27,7 +31,7 @@ export async function practicalPages(): Promise<ListedPage[]> {
 }
 
 /** Tests that find one kind of ion, or all tests. */
-export async function ionTestPages(kind?: "cation" | "anion"): Promise<ListedPage[]> {
+export async function ionTestPages(kind?: "cation" | "anion" | "other"): Promise<ListedPage[]> {
   const entries = await getCollection("ionTests", ({ data }) => kind === undefined || data.kind === kind);
   return entries
     .toSorted((a, b) => a.data.order - b.data.order)
@@ -36,6 +40,20 @@ export async function ionTestPages(kind?: "cation" | "anion"): Promise<ListedPag
       title: data.title,
       says: data.summary,
       note: data.ions.join(", "),
+    }));
+}
+
+/** Ions of one kind, or all, in the order of the constants. */
+export async function ionPages(kind?: "cation" | "anion"): Promise<ListedPage[]> {
+  const entries = await getCollection("ions");
+  const order: readonly string[] = [...(kind === "anion" ? [] : CATIONS), ...(kind === "cation" ? [] : ANIONS)];
+  return entries
+    .filter(({ data }) => order.includes(data.ion))
+    .toSorted((a, b) => order.indexOf(a.data.ion) - order.indexOf(b.data.ion))
+    .map(({ data }) => ({
+      path: ionPath(data.ion),
+      title: `${capital(ionName(data.ion))}, ${data.ion}`,
+      says: data.summary,
     }));
 }
 
@@ -62,6 +80,7 @@ export async function shelves(): Promise<Shelf[]> {
   const pages: { [kind in PageKind]?: ListedPage[] } = {
     practical: await practicalPages(),
     "ion test": await ionTestPages(),
+    ion: await ionPages(),
     caution: await cautionPages(),
   };
   return (Object.keys(PAGE_KINDS) as PageKind[]).flatMap((kind) => {

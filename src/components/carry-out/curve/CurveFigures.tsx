@@ -1,22 +1,22 @@
 import type { NamedCurve } from "../../../engine/bench/named-curve.ts";
+import { plain } from "../../sentence.ts";
 import { Words } from "../../Words.tsx";
+import { placeOf } from "./curve-words.ts";
 import { percent, rowsOf, shortName } from "./read-out.ts";
 
 /** The figures behind a curve, every few drops. */
 export function CurveFigures({ of: curve, drop }: { of: NamedCurve; drop: number }) {
   const rows = rowsOf(curve, drop);
+  const place = plain(placeOf(curve));
   const hasOthers = rows.some(({ others }) => percent(others) !== "0 %");
   return (
     <details>
       <summary>
         The figures
-        <span class="vh">
-          {" "}
-          of {curve.sample}, {curve.cells.join(" and ")}
-        </span>
+        <span class="vh"> of {place}</span>
       </summary>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable with the keyboard */}
-      <section class="scroll" aria-label={`Figures of ${curve.sample}, ${curve.cells.join(" and ")}`} tabIndex={0}>
+      <section class="scroll" aria-label={`Figures of ${place}`} tabIndex={0}>
         <table class="figures">
           <caption>
             Part of the <Words of={curve.ionName} /> in each

@@ -1,6 +1,6 @@
 import type { NamedCurve } from "../../../engine/bench/named-curve.ts";
 import { plain } from "../../sentence.ts";
-import { curveTitle, tellCurve } from "./curve-words.ts";
+import { curveTitle, endWords, tellCurve } from "./curve-words.ts";
 import { drawnTo, FLOOR, HEIGHT, LEFT, pathOf, RIGHT, stylesOf, TOP, ticksTo, type Unit, WIDTH } from "./plot-lines.ts";
 
 interface Props {
@@ -67,7 +67,7 @@ export function CurvePlot({ of: curve, id, reagent, drop, unit, at, onPoint }: P
         <g key={`t${test}`}>
           <path class="end" d={`M${Math.round(px(x))} ${TOP}V${FLOOR}`} />
           <text class="mid" x={Math.round(px(x))} y={TOP - 8}>
-            end of {curve.cells[n]}
+            {endWords(curve, n)}
           </text>
         </g>
       ))}

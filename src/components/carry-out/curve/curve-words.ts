@@ -31,9 +31,19 @@ const percent = (part: number): string => (part > 0.995 ? "all" : `${Math.round(
 export const speciesName = ({ id, kind }: Pick<Series, "id" | "kind">): string =>
   kind === "solid" ? withForm(id) : id;
 
-/** "R, a(i) and a(ii): zinc as aqueous sodium hydroxide is added". */
-export const curveTitle = (curve: NamedCurve, reagent: string): string =>
-  `${curve.sample}, ${list(curve.cells)}: ${curve.ionName} as ${reagent} is added`;
+/** "R, a(i) and a(ii): zinc as aqueous sodium hydroxide is added"; of no sample of a paper just what is added to what. */
+export const curveTitle = (curve: NamedCurve, reagent: string): string => {
+  const what = `${curve.ionName} as ${reagent} is added`;
+  return curve.sample ? `${curve.sample}, ${list(curve.cells)}: ${what}` : capital(what);
+};
+
+/** "R, a(i) and a(ii)", or the ion where no sample of a paper is meant: tells the curves of a page apart. */
+export const placeOf = ({ sample, cells, ionName, reagent }: NamedCurve): string =>
+  sample ? `${sample}, ${cells.join(" and ")}` : `${ionName} with ${reagent}`;
+
+/** What stands at the line where the first of two tests ends. */
+export const endWords = ({ sample, cells }: NamedCurve, n: number): string =>
+  sample ? `end of ${cells[n]}` : "first drops";
 
 /** "0.1 mol/dm3 ZnSO4 with 1 mol/dm3 aqueous sodium hydroxide"; without a strength where a solid is taken or the reagent has none. */
 export const madeUpOf = ({ salt, molPerDm3, reagentMolPerDm3 }: CurveChange, reagent: string): string =>

@@ -1,0 +1,53 @@
+/** The salts of the school store that hold an ion, as solids: how they look, what water does to them, and what a flame does. */
+import { type Salt, salts } from "../../engine/constants/salts.ts";
+import { step } from "../../engine/practical/step.ts";
+import type { Gas, Part } from "../../engine/practical.ts";
+import { phrase } from "../../engine/wording/phrase.ts";
+import { predictor } from "../predictor.ts";
+
+export interface StoreSolid {
+  salt: Salt;
+  inWater: string;
+  /** Absent where the engine knows no figures or the solid is not to be heated in class. */
+  heated?: { seen: string; gases: Gas[]; equations: string[] };
+}
+
+/** Amounts are common practice, no source. */
+const IN_WATER = partOf([{ take: "0.05 g" }, { add: "H2O(l)", volume: "1 cm3" }]);
+const HEATED = partOf([{ take: "0.2 g" }, { heat: "strongly" }]);
+
+function partOf(written: readonly Readonly<Record<string, string>>[]): Part {
+  return { label: "a", title: "solid", tests: [{ steps: written.map((one) => step.parse(one)) }] };
+}
+
+const tried = new Map<string, StoreSolid>();
+
+/** In the order of the store. */
+export const storeSolids = (ion: string): StoreSolid[] =>
+  salts.filter(({ cations, anions }) => [...cations, ...anions].includes(ion)).map(solidOf);
+
+/** All of them. */
+export const allSolids = (): StoreSolid[] => salts.map(solidOf);
+
+function solidOf(salt: Salt): StoreSolid {
+  const before = tried.get(salt.formula);
+  if (before) return before;
+  const shown = (part: Part) => predictor.predict({ ions: salt.ions, solid: salt.formula }, [part]).get("a");
+  const wet = shown(IN_WATER);
+  const dry = shown(HEATED);
+  const words = (one: typeof wet) => (one?.readings ?? []).map((seen) => phrase(seen, "solid")).join(", or ");
+  const one: StoreSolid = {
+    salt,
+    inWater: words(wet),
+    ...(dry &&
+      dry.readings.length > 0 && {
+        heated: {
+          seen: words(dry),
+          gases: dry.gases,
+          equations: dry.events.flatMap(({ equation }) => equation ?? []),
+        },
+      }),
+  };
+  tried.set(salt.formula, one);
+  return one;
+}

@@ -1,0 +1,35 @@
+/** What an ion shows, in words for a table. */
+import type { Prediction } from "../../engine/bench/prediction.ts";
+import { GAS_SAFETY } from "../../engine/constants/gas-safety.ts";
+import { reagents } from "../../engine/constants/reagents.ts";
+import type { StandardTest, WrittenStep } from "../../engine/constants/standard-tests.ts";
+import { step } from "../../engine/practical/step.ts";
+import type { Gas } from "../../engine/practical.ts";
+import { phrase } from "../../engine/wording/phrase.ts";
+import { wordTest } from "../carry-out/step-words.ts";
+
+/** "white precipitate, or no visible change". */
+export const readingWords = ({ readings }: Prediction): string =>
+  readings.map((reading) => phrase(reading)).join(", or ");
+
+const BENCH = { reagents: reagents.map(({ id, name }) => ({ id, name })) };
+
+/** What is done in a stage of a standard test: "sodium hydroxide, 5 drops". */
+const stageWords = (steps: readonly WrittenStep[]): string =>
+  wordTest({ steps: steps.map((one) => step.parse(one)) }, BENCH).replace(/aqueous /g, "");
+
+/** What is done in each stage; of a test of one stage its title says enough. */
+export const stagesOf = ({ tests }: StandardTest): string[] => (tests.length > 1 ? tests.map(stageWords) : [""]);
+
+/** Equations printed of one stage: manganate(VII) in drops has a way of its own for each degree of acid. */
+const MOST = 2;
+
+/** Net ionic equations of what happens, each once. */
+export const equationsOf = (stages: readonly Prediction[]): string[] => [
+  ...new Set(
+    stages.flatMap(({ events }) => [...new Set(events.flatMap(({ equation }) => equation ?? []))].slice(0, MOST)),
+  ),
+];
+
+/** "carbon dioxide: limewater turns milky". */
+export const gasWords = (gas: Gas): string => `${GAS_SAFETY[gas].name}: ${GAS_SAFETY[gas].test}`;
