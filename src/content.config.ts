@@ -1,6 +1,6 @@
 /** The collections of pages. A practical's frontmatter is a Practical: the engine's own schema reads it. */
 import { defineCollection } from "astro:content";
-import { glob } from "astro/loaders";
+import { file, glob } from "astro/loaders";
 import { z } from "astro/zod";
 import { HAZARD_KINDS } from "./engine/constants/hazard-kinds.ts";
 import { ANIONS, CATIONS } from "./engine/constants/ions.ts";
@@ -62,4 +62,27 @@ const ions = defineCollection({
   }),
 });
 
-export const collections = { practicals, ionTests, cautions, ions };
+const method = defineCollection({
+  loader: pages("method"),
+  schema: z.strictObject({
+    title: z.string().min(3),
+    /** Place in the list, from 1. */
+    order: z.int().min(1),
+    summary: z.string().min(10).max(200),
+  }),
+});
+
+/** Terms of the trade, each with what it means. */
+const glossary = defineCollection({
+  loader: file("./src/content/glossary.yaml"),
+  schema: z.strictObject({
+    id: z.string().regex(/^[a-z-]+$/),
+    term: z.string().min(3),
+    /** Other names, and other forms of the word. */
+    also: z.array(z.string()),
+    /** Plain text: it stands in a tooltip too. */
+    says: z.string().min(20).max(220),
+  }),
+});
+
+export const collections = { practicals, ionTests, cautions, ions, method, glossary };

@@ -30,11 +30,16 @@ export async function practicalPages(): Promise<ListedPage[]> {
     }));
 }
 
-/** Tests that find one kind of ion, or all tests. */
+/** The order in which kinds of tests are listed. */
+const TEST_KINDS = ["cation", "anion", "other"];
+
+/** Tests of one kind, or all tests. */
 export async function ionTestPages(kind?: "cation" | "anion" | "other"): Promise<ListedPage[]> {
   const entries = await getCollection("ionTests", ({ data }) => kind === undefined || data.kind === kind);
   return entries
-    .toSorted((a, b) => a.data.order - b.data.order)
+    .toSorted(
+      (a, b) => TEST_KINDS.indexOf(a.data.kind) - TEST_KINDS.indexOf(b.data.kind) || a.data.order - b.data.order,
+    )
     .map(({ id, data }) => ({
       path: `/ion-tests/${id}/`,
       title: data.title,
@@ -68,6 +73,14 @@ export async function cautionPages(kind?: "reagent" | "gas" | "operation"): Prom
     .map(({ id, data }) => ({ path: `/cautions/${id}/`, title: data.title, says: data.summary, note: data.hazard }));
 }
 
+/** How to do the job, in the order of the job. */
+export async function methodPages(): Promise<ListedPage[]> {
+  const entries = await getCollection("method");
+  return entries
+    .toSorted((a, b) => a.data.order - b.data.order)
+    .map(({ id, data }) => ({ path: `/method/${id}/`, title: data.title, says: data.summary }));
+}
+
 /** The pages of one kind under its name. */
 export interface Shelf {
   kind: PageKind;
@@ -81,6 +94,7 @@ export async function shelves(): Promise<Shelf[]> {
     practical: await practicalPages(),
     "ion test": await ionTestPages(),
     ion: await ionPages(),
+    method: await methodPages(),
     caution: await cautionPages(),
   };
   return (Object.keys(PAGE_KINDS) as PageKind[]).flatMap((kind) => {

@@ -3,7 +3,7 @@ import { saltOf } from "../../engine/bench/salt.ts";
 import { step } from "../../engine/practical/step.ts";
 import type { Colour, Part } from "../../engine/practical.ts";
 import { predictor } from "../predictor.ts";
-import { isCation, TRIED_AT } from "./standard-sights.ts";
+import { isCation, TRIED_AT } from "./tried.ts";
 
 export interface ByItself {
   /** The salt whose solution this is, mhchem. */

@@ -6,7 +6,7 @@ import { STANDARD_TESTS } from "../../engine/constants/standard-tests.ts";
 import { remembering } from "../../engine/equilibrium/remembering.ts";
 import { standardPart } from "../../engine/practical/standard-parts.ts";
 import { predictor } from "../predictor.ts";
-import { isCation, TRIED_AT } from "./standard-sights.ts";
+import { isCation, TRIED_AT } from "./tried.ts";
 
 export interface FalseResult extends Interference {
   /** The standard test. */
@@ -40,7 +40,14 @@ function lookForThem(): FalseResult[] {
   const tests = STANDARD_TESTS.filter(({ id }) => LOOKED_AT.includes(id));
   const practical: Parameters<typeof interference>[0] = {
     samples: [{ label: "A", given: "solution", concentration: { molPerDm3: TRIED_AT }, salt: "" }],
-    paper: { cations: [...ION_LISTS.advanced.cations], anions: [...ION_LISTS.advanced.anions] },
+    paper: {
+      cations: [...ION_LISTS.advanced.cations],
+      anions: [...ION_LISTS.advanced.anions],
+      share: [],
+      differ: [],
+      same: [],
+      contains: [],
+    },
     parts: tests.map((test) => standardPart(test, test.id, "solution")),
   };
   const all = interference(practical, remembering(predictor.solve)).map((one) => ({

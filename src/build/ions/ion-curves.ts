@@ -6,7 +6,8 @@ import type { StandardTest } from "../../engine/constants/standard-tests.ts";
 import { isTelling } from "../curves.ts";
 import { rounded } from "../live-curves.ts";
 import { predictor } from "../predictor.ts";
-import { partOf, standardSights, TRIED_AT } from "./standard-sights.ts";
+import { partOf, standardSights } from "./standard-sights.ts";
+import { TRIED_AT } from "./tried.ts";
 
 export interface IonCurve {
   test: StandardTest;

@@ -1,7 +1,8 @@
 /** Which ions are easily taken for which, and the tests that tell them apart: read from what the engine predicts of both. */
 import { ANIONS, CATIONS } from "../../engine/constants/ions.ts";
 import type { StandardTest } from "../../engine/constants/standard-tests.ts";
-import { alike, isCation, isFor, rankFor, type StandardSight, standardSights } from "./standard-sights.ts";
+import { alike, isFor, rankFor, type StandardSight, standardSights } from "./standard-sights.ts";
+import { isCation } from "./tried.ts";
 
 export interface Lookalike {
   ion: string;

@@ -9,7 +9,7 @@ export interface StoreSolid {
   salt: Salt;
   inWater: string;
   /** Absent where the engine knows no figures or the solid is not to be heated in class. */
-  heated?: { seen: string; gases: Gas[]; equations: string[] };
+  heated?: { seen: string; gases: Gas[]; droplets: boolean };
 }
 
 /** Amounts are common practice, no source. */
@@ -44,7 +44,7 @@ function solidOf(salt: Salt): StoreSolid {
         heated: {
           seen: words(dry),
           gases: dry.gases,
-          equations: dry.events.flatMap(({ equation }) => equation ?? []),
+          droplets: dry.readings.some(({ droplets }) => droplets),
         },
       }),
   };

@@ -34,7 +34,7 @@ export interface Tube {
   celsius: number;
   /** It stands open to the air long enough for that to matter. */
   air: boolean;
-  /** Solids opened by heat so far. */
+  /** Solids there from the start or opened by heat, as long as any of them is left. */
   opened: string[];
   /** Changes of oxidation state so far, by equation, with mol turned over. */
   reactions: Map<string, Reacted>;
@@ -115,6 +115,8 @@ function atEquilibrium(tube: Tube, solve: Solver): EquilibriumResult {
   );
   if (!outcome.converged) throw new NoEquilibrium(outcome.reason);
   for (const [id, mol] of outcome.phases) if (gasPhases.has(id) && mol > 0) takeGas(tube, id, mol);
+  // A solid that has dissolved to the last grain comes down again as any other precipitate does.
+  tube.opened = tube.opened.filter((id) => (outcome.phases.get(id) ?? 0) > 0);
   tube.result = outcome;
   tube.start = outcome.start;
   return outcome;
