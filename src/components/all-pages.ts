@@ -3,9 +3,9 @@ import { getCollection } from "astro:content";
 import { ANIONS, CATIONS } from "../engine/constants/ions.ts";
 import { ionName } from "../engine/formula/ion-name.ts";
 import { GASES } from "../engine/practical.ts";
-import { PAGE_KINDS, type PageKind } from "./search/facets.ts";
 import { capital } from "./capital.ts";
 import { ionPath } from "./ions/ion-path.ts";
+import { PAGE_KINDS, type PageKind } from "./search/facets.ts";
 
 const isGas = (one: string): boolean => (GASES as readonly string[]).includes(one);
 
