@@ -8,38 +8,42 @@
  * A browser may refuse its storage (private windows, a school's settings, no room left). Nothing here throws because of that: what is read
  * is then empty, and `mark` and `clear` say false, so that a page can tell its reader.
  */
-import * as z from "zod/mini";
+import { type Guarded, listOf, oneOf, shape, text, wholeNumber } from "./stored-shape.ts";
 
 const PREFIX = "ionwright.practised.";
 const VERSION = 1;
 /** Occasions kept of one practical. */
 const MOST = 100;
 
-const count = z.int().check(z.nonnegative());
+const count = wholeNumber(0, Number.MAX_SAFE_INTEGER);
 
-const occasion = z.strictObject({
-  /** Day, as 2026-11-30. */
-  on: z.string().check(z.regex(/^\d{4}-\d\d-\d\d$/)),
-  /** With the walkthrough, or blind with unknown samples. */
-  how: z.enum(["walkthrough", "blind"]),
-  /** Of the draw of unknowns. */
-  seed: z.optional(count),
-  /** Marks earned, of how many. */
-  marks: z.optional(z.strictObject({ earned: count, of: count })),
-});
+const isOccasion = shape(
+  {
+    /** Day, as 2026-11-30. */
+    on: text(10, /^\d{4}-\d\d-\d\d$/),
+    /** With the walkthrough, or blind with unknown samples. */
+    how: oneOf("walkthrough", "blind"),
+  },
+  {
+    /** Of the draw of unknowns. */
+    seed: count,
+    /** Marks earned, of how many. */
+    marks: shape({ earned: count, of: count }),
+  },
+);
 
 /** One time a practical was practised. */
-export type Occasion = z.infer<typeof occasion>;
+export type Occasion = Guarded<typeof isOccasion>;
 
-const practised = z.strictObject({
-  version: z.literal(VERSION),
-  practical: z.string().check(z.minLength(1), z.maxLength(80)),
-  /** The oldest first. */
-  occasions: z.array(occasion).check(z.minLength(1), z.maxLength(MOST)),
+const isPractised = shape({
+  version: oneOf(VERSION),
+  practical: text(80, /./),
+  /** The oldest first; one at least. */
+  occasions: listOf(isOccasion, MOST),
 });
 
 /** All occasions of one practical. */
-export type Practised = z.infer<typeof practised>;
+export type Practised = Guarded<typeof isPractised>;
 
 /** The part of a browser's storage this needs. */
 export type Store = Pick<Storage, "getItem" | "setItem" | "removeItem" | "key" | "length">;
@@ -65,10 +69,10 @@ function tolerant<T>(store: Store | undefined, act: (store: Store) => T, otherwi
 
 /** @returns undefined when the practical has not been practised here, or its entry cannot be read */
 export function read(practical: string, store = ownStore()): Practised | undefined {
-  const text = tolerant(store, (one) => one.getItem(PREFIX + practical), null);
-  if (text === null) return undefined;
-  const found = practised.safeParse(asJson(text));
-  return found.success && found.data.practical === practical ? found.data : undefined;
+  const kept = tolerant(store, (one) => one.getItem(PREFIX + practical), null);
+  if (kept === null) return undefined;
+  const found = asJson(kept);
+  return isPractised(found) && found.occasions.length > 0 && found.practical === practical ? found : undefined;
 }
 
 function asJson(text: string): unknown {

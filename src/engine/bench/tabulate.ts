@@ -14,6 +14,9 @@ import type { Prediction } from "./prediction.ts";
 import type { PredictionSet, PredictionTable, TableCell } from "./prediction-table.ts";
 import type { Predictor } from "./predictor.ts";
 import type { Content } from "./salt.ts";
+import { refuseMore } from "./too-many-readings.ts";
+
+export { TooManyReadings } from "./too-many-readings.ts";
 
 /** What of a practical decides its predictions. */
 export type Tabulated = Pick<Practical, "samples" | "paper" | "parts">;
@@ -182,26 +185,6 @@ function readingIndex(cell: TableCell, reading: Observation): number {
   cell.readings.push(reading);
   return cell.readings.length - 1;
 }
-/** Readings a cell may hold: one bit each in a mask. */
-const MOST_READINGS = 31;
-
-/** On one line of the record there is more to tell apart than a table holds. */
-export class TooManyReadings extends RangeError {
-  override name = "TooManyReadings";
-  /** Id of the line. */
-  readonly cell: string;
-
-  constructor(cell: string) {
-    super(`more than ${MOST_READINGS} different sights on line ${cell} of the record`);
-    this.cell = cell;
-  }
-}
-
-/** Throws TooManyReadings when the cell has no room for another reading. */
-export function refuseMore({ id, readings }: TableCell): void {
-  if (readings.length >= MOST_READINGS) throw new TooManyReadings(id);
-}
-
 function noteGas(cell: TableCell, gas: Gas, salt: number): void {
   const row = cell.comesOff.find((each) => each.gas === gas);
   if (!row) cell.comesOff.push({ gas, salts: [salt] });

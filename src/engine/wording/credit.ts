@@ -5,27 +5,47 @@
 import type { Observation } from "../practical.ts";
 import { GAS_NAMES, phrase } from "./phrase.ts";
 
-/** The parts of an observation that are marked apart, in words. Never empty. `solid`: what is in the tube at the start. */
-export function creditsIn(seen: Observation, solid: "precipitate" | "solid" = "precipitate"): string[] {
-  const credits: string[] = [];
-  const one = (part: Observation) => credits.push(phrase(part, solid));
-  if (seen.none) one({ none: true });
-  if (seen.effervescence !== undefined) one({ effervescence: seen.effervescence });
-  if (seen.precipitate !== undefined) one({ precipitate: seen.precipitate });
-  if (seen.fate) one({ fate: seen.fate });
-  if (seen.solution) credits.push(`${seen.solution} solution`);
+/** What a credit is for; a gas has two. */
+export type CreditFor =
+  | Exclude<keyof Observation, "gas" | "residue">
+  | "gas test"
+  | "gas name"
+  | "residue"
+  | "hot"
+  | "cold";
+
+/** One mark. */
+export interface Credit {
+  for: CreditFor;
+  words: string;
+}
+
+/** The parts of an observation that are marked apart. Never empty. `solid`: what is in the tube at the start. */
+export function creditsOf(seen: Observation, solid: "precipitate" | "solid" = "precipitate"): Credit[] {
+  const credits: Credit[] = [];
+  const one = (what: CreditFor, part: Observation) => credits.push({ for: what, words: phrase(part, solid) });
+  const add = (what: CreditFor, words: string) => credits.push({ for: what, words });
+  if (seen.none) one("none", { none: true });
+  if (seen.effervescence !== undefined) one("effervescence", { effervescence: seen.effervescence });
+  if (seen.precipitate !== undefined) one("precipitate", { precipitate: seen.precipitate });
+  if (seen.fate) one("fate", { fate: seen.fate });
+  if (seen.solution) add("solution", `${seen.solution} solution`);
   if (seen.gas) {
-    credits.push(seen.gas.evidence);
-    credits.push(`named: ${GAS_NAMES[seen.gas.formula]}`);
+    add("gas test", seen.gas.evidence);
+    add("gas name", `named: ${GAS_NAMES[seen.gas.formula]}`);
   }
-  if (seen.gas === false) one({ gas: false });
-  if (seen.indicator) one({ indicator: seen.indicator });
-  if (seen.fumes) one({ fumes: seen.fumes });
-  if (seen.droplets) one({ droplets: true });
-  if (seen.sublimate) one({ sublimate: seen.sublimate });
-  if (seen.residue === false) one({ residue: false });
-  if (seen.residue && seen.residue.hot !== undefined) credits.push(`${seen.residue.hot} when hot`);
-  if (seen.residue && seen.residue.cold !== undefined) credits.push(`${seen.residue.cold} when cold`);
-  if (seen.flame !== undefined) one({ flame: seen.flame });
+  if (seen.gas === false) one("gas test", { gas: false });
+  if (seen.indicator) one("indicator", { indicator: seen.indicator });
+  if (seen.fumes) one("fumes", { fumes: seen.fumes });
+  if (seen.droplets) one("droplets", { droplets: true });
+  if (seen.sublimate) one("sublimate", { sublimate: seen.sublimate });
+  if (seen.residue === false) one("residue", { residue: false });
+  if (seen.residue && seen.residue.hot !== undefined) add("hot", `${seen.residue.hot} when hot`);
+  if (seen.residue && seen.residue.cold !== undefined) add("cold", `${seen.residue.cold} when cold`);
+  if (seen.flame !== undefined) one("flame", { flame: seen.flame });
   return credits;
 }
+
+/** The same in words only. */
+export const creditsIn = (seen: Observation, solid?: "precipitate" | "solid"): string[] =>
+  creditsOf(seen, solid).map(({ words }) => words);

@@ -3,7 +3,7 @@
  * sentence; what is left over was not understood and is said back. Nothing is guessed: where words leave something open, a question stands
  * beside what was read.
  */
-import type { Observation } from "../practical.ts";
+import type { Gas, Observation } from "../practical.ts";
 import type { AskedOf } from "./asked-of.ts";
 import { complete } from "./reading/complete.ts";
 import { readDry } from "./reading/dry.ts";
@@ -24,7 +24,27 @@ export interface ReadWords {
   questions: string[];
   /** Of these, what the test shows and the words leave out. A gas named without its test is in `seen` with its usual evidence all the same. */
   missing: Missing[];
+  /** The gas that is named; its sign alone names none. */
+  named?: Gas;
 }
+
+/** Entries in the order in which the language of practicals has them. */
+const ORDER: readonly (keyof Observation)[] = [
+  "none",
+  "precipitate",
+  "fate",
+  "solution",
+  "effervescence",
+  "gas",
+  "indicator",
+  "residue",
+  "fumes",
+  "sublimate",
+  "droplets",
+  "flame",
+];
+const inOrder = (seen: Observation): Observation =>
+  Object.fromEntries(ORDER.flatMap((key) => (seen[key] === undefined ? [] : [[key, seen[key]]])));
 
 /** Longest text that is read: a line of a record is far shorter, and nothing can make a page work for long. */
 const LONGEST = 300;
@@ -46,15 +66,16 @@ export function readWords(text: string, asked: AskedOf = {}): ReadWords {
   if (words.isEmpty()) return { questions: ["Nothing is written yet."], missing: [] };
   const reading: Reading = { words, asked, seen: {}, questions: [], missing: [] };
   for (const read of [readGas, readDry, readSolids, readLiquid, readNothing, complete]) read(reading);
-  const { seen, questions, missing } = reading;
+  const { seen, questions, missing, named } = reading;
   const left = words.left();
   if (Object.keys(seen).length === 0 && questions.length === 0 && !left)
     questions.push(
       'This names nothing that is seen: write a colour and of what, a gas with its test, or "no visible change".',
     );
   return {
-    ...(Object.keys(seen).length > 0 && { seen }),
+    ...(Object.keys(seen).length > 0 && { seen: inOrder(seen) }),
     questions: [...questions, ...words.doubts, ...(left ? [`Not understood: "${left}".`] : [])],
     missing,
+    ...(named && { named }),
   };
 }

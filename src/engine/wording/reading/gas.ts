@@ -14,6 +14,7 @@ export function readGas(reading: Reading): void {
   readFumes(reading);
   const sign = signIn(reading);
   const named = gasNamed(reading);
+  if (named) reading.named = named;
   if (sign) {
     const formula = named && sign.shows.includes(named) ? named : sign.shows[0];
     seen.gas = { formula, evidence: sign.evidence };
@@ -75,7 +76,8 @@ function readSmoke(reading: Reading): boolean {
   if (formula) {
     seen.gas = { formula, evidence: SMOKE.evidence };
     words.take("(?:glass )?rod");
-    for (const [name] of NAMED) words.take(name);
+    const named = gasNamed(reading);
+    if (named) reading.named = named;
     return true;
   }
   ask(reading, "White smoke near what: a rod with hydrochloric acid, or one with ammonia?", "gas test");

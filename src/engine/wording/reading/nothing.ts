@@ -12,7 +12,7 @@ export function readNothing(reading: Reading): void {
     "no (?:observable )?reaction(?: seen| observed| occurs| takes place)?|(?:does not|doesn't|did not) react",
   );
   const none = words.take(NONE);
-  if (reaction) ask(reading, '"No reaction" is a conclusion: write what is seen, "no visible change".');
+  if (reaction) ask(reading, '"No reaction" is a conclusion: write what is seen, "no visible change".', "sight");
   if (!reaction && !none) return;
   if (Object.keys(seen).every((key) => key === "gas" && seen.gas === false)) seen.none = true;
   else if (asked.solid && seen.fate === undefined && !seen.precipitate) seen.fate = "remains";

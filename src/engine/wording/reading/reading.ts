@@ -1,10 +1,10 @@
 /** What the readings of one sentence share. */
-import type { Observation } from "../../practical.ts";
+import type { Gas, Observation } from "../../practical.ts";
 import type { AskedOf } from "../asked-of.ts";
 import type { Sentence } from "../sentence.ts";
 
 /** What a record leaves out, so that a page can ask for it or mark it. */
-export type Missing = "colour" | "fate" | "solution" | "gas" | "gas test" | "hot" | "cold";
+export type Missing = "sight" | "colour" | "fate" | "solution" | "gas" | "gas test" | "hot" | "cold";
 
 /** A sentence being read: what is left of its words, what was seen, and what is to be asked. */
 export interface Reading {
@@ -13,6 +13,8 @@ export interface Reading {
   seen: Observation;
   questions: string[];
   missing: Missing[];
+  /** The gas that is named. */
+  named?: Gas;
 }
 
 /** Asks the writer something. */

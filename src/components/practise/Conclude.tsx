@@ -1,0 +1,157 @@
+/** The reader's conclusion: for each sample its ions, and the tests that prove each. */
+import { useEffect, useRef } from "preact/hooks";
+import { withName } from "../names.ts";
+import { plain } from "../sentence.ts";
+import { Words } from "../Words.tsx";
+import { type Answer, OPEN, type Session } from "./kept.ts";
+import type { Practice, PracticeProps } from "./practice-table.ts";
+import type { Unknown } from "./unknowns.ts";
+
+interface Props {
+  props: PracticeProps;
+  practice: Practice;
+  unknowns: Unknown[];
+  session: Session;
+  onChange(next: Session): void;
+}
+
+const NONE: Answer = { ions: [], because: [] };
+
+export function Conclude({ props, practice, unknowns, session, onChange }: Props) {
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => heading.current?.focus(), []);
+  const { table } = practice;
+  const set = (sample: string, kind: "cations" | "anions", next: Answer) => {
+    const own = session.answers[sample] ?? { cations: NONE, anions: NONE };
+    onChange({ ...session, answers: { ...session.answers, [sample]: { ...own, [kind]: next } } });
+  };
+  return (
+    <section class="test-step" aria-labelledby="conclude-heading">
+      <h2 id="conclude-heading" tabIndex={-1} ref={heading}>
+        Conclude <small>which ions, and which tests prove them</small>
+      </h2>
+      <details>
+        <summary>What the paper says</summary>
+        <ul>
+          {props.paper.map((says) => (
+            <li key={says}>
+              <Words of={says} />
+            </li>
+          ))}
+        </ul>
+      </details>
+      <OwnRecord tests={props.tests} unknowns={unknowns} session={session} />
+      <form
+        onSubmit={(event) => {
+          event.preventDefault();
+          onChange({ ...session, concluded: true });
+        }}
+      >
+        {unknowns.map(({ sample, seen }) => (
+          <fieldset class="answer" key={sample}>
+            <legend>{sample}</legend>
+            {(["cations", "anions"] as const).map((kind) => {
+              const own = session.answers[sample]?.[kind] ?? NONE;
+              const what = kind === "cations" ? "Cation" : "Anion";
+              const many = props.holds[sample][kind];
+              return (
+                <div key={kind}>
+                  {Array.from({ length: many }, (_, place) => (
+                    <label key={place}>
+                      {what}
+                      {many > 1 && ` ${place + 1}`}{" "}
+                      <select
+                        value={own.ions[place] ?? ""}
+                        onChange={({ currentTarget: { value } }) => {
+                          const ions = Array.from({ length: many }, (_, at) =>
+                            at === place ? value : (own.ions[at] ?? ""),
+                          );
+                          set(sample, kind, { ...own, ions });
+                        }}
+                      >
+                        <option value="">choose</option>
+                        {table.paper[kind].map((ion) => (
+                          <option key={ion} value={ion}>
+                            {plain(withName(ion, props.names))}
+                          </option>
+                        ))}
+                        <option value={OPEN}>these tests leave it open</option>
+                      </select>
+                    </label>
+                  ))}
+                  <fieldset class="proved-by">
+                    <legend class="small">proved by</legend>
+                    {props.tests.map(({ id }, c) =>
+                      seen[c] ? (
+                        <label key={id}>
+                          <input
+                            type="checkbox"
+                            checked={own.because.includes(id)}
+                            aria-label={`${what} of ${sample} proved by ${id}`}
+                            onChange={({ currentTarget: { checked } }) =>
+                              set(sample, kind, {
+                                ...own,
+                                because: checked ? [...own.because, id] : own.because.filter((one) => one !== id),
+                              })
+                            }
+                          />{" "}
+                          {id}
+                        </label>
+                      ) : null,
+                    )}
+                  </fieldset>
+                </div>
+              );
+            })}
+          </fieldset>
+        ))}
+        <p class="small soft">Tick as few tests as will do: those without which the ion could be another one.</p>
+        <p>
+          <button type="submit" class="main">
+            Mark it all
+          </button>
+        </p>
+      </form>
+    </section>
+  );
+}
+
+/** What the reader wrote, to conclude from. */
+function OwnRecord({
+  tests,
+  unknowns,
+  session,
+}: Pick<Props, "unknowns" | "session"> & { tests: PracticeProps["tests"] }) {
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable with the keyboard
+    <section class="scroll" aria-label="Your record" tabIndex={0}>
+      <table class="record">
+        <thead>
+          <tr>
+            <th scope="col">Test</th>
+            {unknowns.map(({ sample }) => (
+              <th scope="col" key={sample}>
+                {sample}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {tests.map(({ id, brief }, c) => (
+            <tr key={id}>
+              <th scope="row">
+                {id}{" "}
+                <span class="soft">
+                  <Words of={brief} />
+                </span>
+              </th>
+              {unknowns.map(({ sample, seen }) => (
+                <td key={sample}>{seen[c] ? session.lines[id]?.[sample]?.trim() || "nothing written" : "not done"}</td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  );
+}

@@ -1,0 +1,138 @@
+/**
+ * A practical with unknowns drawn by a number: test by test the reader expects, carries out, looks, records, and only then sees the model
+ * wording with the marks; at the end they conclude. Everything stays in this browser.
+ */
+import { useEffect, useMemo, useRef, useState } from "preact/hooks";
+import { useLater } from "../later.ts";
+import { Begin } from "./Begin.tsx";
+import { Conclude } from "./Conclude.tsx";
+import { begun, clearSession, keepSession, readSession, type Session } from "./kept.ts";
+import type { Practice as Drawn, PracticeProps } from "./practice-table.ts";
+import { readSeed } from "./seed.ts";
+import { TestStep } from "./TestStep.tsx";
+import { unknownsOf } from "./unknowns.ts";
+
+export default function Practice(props: PracticeProps) {
+  const { slug, tests } = props;
+  const practice = useMemo(() => JSON.parse(props.practice) as Drawn, [props.practice]);
+  const [awake, wake] = useState(false);
+  const [session, set] = useState<Session>();
+  const [fault, refuse] = useState<string>();
+  const [isKept, note] = useState(true);
+  const news = useRef<HTMLParagraphElement>(null);
+  const tell = (words: string) => {
+    if (news.current) news.current.textContent = words;
+  };
+  const { module: reckoning, failed, load } = useLater(() => import("./Result.tsx"));
+
+  // A number in the address goes before what is kept, unless it is the same.
+  useEffect(() => {
+    wake(true);
+    const asked = new URLSearchParams(location.search).get("seed");
+    const kept = readSession(slug, tests.length);
+    const seed = asked === null ? kept?.seed : readSeed(asked);
+    if (typeof seed === "string") refuse(seed);
+    else if (seed !== undefined) set(kept?.seed === seed ? kept : begun(seed));
+  }, []);
+
+  useEffect(() => {
+    if (session?.concluded) load();
+    if (!session) return;
+    try {
+      history.replaceState(history.state, "", `${location.pathname}?seed=${session.seed}${location.hash}`);
+    } catch {
+      // Some browsers refuse after many changes in a short time; the number stands on the page as well.
+    }
+  }, [session?.seed, session?.concluded]);
+
+  const change = (next: Session) => {
+    set(next);
+    note(keepSession(slug, next));
+  };
+  const begin = (seed: number) => {
+    refuse(undefined);
+    change(begun(seed));
+    tell(`Set ${seed} is drawn. First test: ${tests[0].id}.`);
+  };
+  const leave = () => {
+    clearSession(slug);
+    set(undefined);
+    history.replaceState(history.state, "", location.pathname);
+    tell("Cleared: nothing of this practice is kept.");
+  };
+
+  const unknowns = useMemo(() => session && unknownsOf(practice, session.seed), [practice, session?.seed]);
+  return (
+    <div class="practise">
+      <p class="vh" aria-live="polite" ref={news} />
+      {!session && <Begin awake={awake} fault={fault} onBegin={begin} />}
+      {session && unknowns && (
+        <>
+          <p class="tools screen">
+            <span>
+              Set <b>{session.seed}</b>: whoever enters this number gets the same unknowns.
+            </span>
+            <button type="button" onClick={leave}>
+              Clear and choose another number
+            </button>
+          </p>
+          {!isKept && (
+            <p class="caution">
+              This browser keeps nothing: what you write is lost when the page is closed or loaded again.
+            </p>
+          )}
+          {!session.concluded && <Way session={session} tests={tests.map(({ id }) => id)} />}
+          {session.at < tests.length && (
+            <TestStep
+              key={`${session.seed} ${session.at}`}
+              practice={practice}
+              tests={tests}
+              unknowns={unknowns}
+              session={session}
+              onChange={change}
+              tell={tell}
+            />
+          )}
+          {session.at === tests.length && !session.concluded && (
+            <Conclude props={props} practice={practice} unknowns={unknowns} session={session} onChange={change} />
+          )}
+          {session.concluded && reckoning && (
+            <reckoning.Result
+              props={props}
+              practice={practice}
+              unknowns={unknowns}
+              session={session}
+              tell={tell}
+              onClear={leave}
+            />
+          )}
+          {session.concluded && !reckoning && (
+            <p class={failed ? "caution" : "soft"}>
+              {failed
+                ? "The marks could not be fetched. What you wrote is kept: check the connection and load the page again."
+                : "Marking …"}
+            </p>
+          )}
+        </>
+      )}
+    </div>
+  );
+}
+
+/** Where the reader is on the way. */
+function Way({ session, tests }: { session: Session; tests: string[] }) {
+  return (
+    <ol class="way" aria-label="Tests of this practical">
+      {[...tests, "conclude"].map((id, index) => (
+        <li
+          key={id}
+          aria-current={index === session.at ? "step" : undefined}
+          class={index < session.at ? "done" : undefined}
+        >
+          {id}
+          {index < session.at && <span class="vh"> done</span>}
+        </li>
+      ))}
+    </ol>
+  );
+}

@@ -1,0 +1,174 @@
+/** The marked practice: every line with reasons, the conclusion, what the reader's own record leads to, and what to practise next. */
+import { useEffect, useMemo, useRef } from "preact/hooks";
+import { saltWords } from "../names.ts";
+import { dayOf, exportAll, mark, read } from "../progress.ts";
+import { Words } from "../Words.tsx";
+import type { Session } from "./kept.ts";
+import { wordNext } from "./next-words.ts";
+import type { Practice, PracticeProps } from "./practice-table.ts";
+import { type ConclusionMark, type MarkedPlace, type Reckoning, reckon } from "./reckoning.ts";
+import type { Unknown } from "./unknowns.ts";
+
+interface Props {
+  props: PracticeProps;
+  practice: Practice;
+  unknowns: Unknown[];
+  session: Session;
+  tell(words: string): void;
+  onClear(): void;
+}
+
+export function Result({ props, practice, unknowns, session, tell, onClear }: Props) {
+  const of = useMemo(() => reckon(practice, props.tests, unknowns, session, props.names), [session]);
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => {
+    heading.current?.focus();
+    tell(`${of.earned} of ${of.of} marks.`);
+    const same = read(props.slug)?.occasions.at(-1);
+    const marks = { earned: of.earned, of: of.of };
+    // A page that is loaded again is no second practice.
+    if (same?.how === "blind" && same.seed === session.seed && same.marks?.earned === of.earned) return;
+    mark(props.slug, { on: dayOf(new Date()), how: "blind", seed: session.seed, marks });
+  }, []);
+  const { table, standings, draws } = practice;
+  const standing = standings[draws.findIndex((set) => set.join() === unknowns.map(({ salt }) => salt).join())];
+  const next = wordNext(of);
+  return (
+    <section class="result" aria-labelledby="result-heading">
+      <h2 id="result-heading" tabIndex={-1} ref={heading}>
+        Marked: {of.earned} of {of.of}{" "}
+        <small>
+          set {session.seed}
+          {standing && standing !== "undecided" && `, ${standing}`}
+        </small>
+      </h2>
+      <p>
+        The unknowns were{" "}
+        {unknowns.map(({ sample, salt }, index) => (
+          <span key={sample}>
+            {index > 0 && ", "}
+            <b>{sample}</b> {saltWords(table.salts[salt], props.names)} <Words of={table.salts[salt].formula} />
+          </span>
+        ))}
+        .
+      </p>
+      <h3>Conclusion</h3>
+      <Conclusions of={of.conclusions} />
+      <h3>Your record, line by line</h3>
+      <Lines of={of.lines} />
+      <h3>Where your own record leads</h3>
+      <Leads of={of} />
+      {next.length > 0 && (
+        <>
+          <h3>What to practise next</h3>
+          <ul>
+            {next.map((words) => (
+              <li key={words}>{words}</li>
+            ))}
+          </ul>
+        </>
+      )}
+      <p class="tools screen">
+        <button type="button" onClick={() => save(props, session, of)}>
+          Save as a file
+        </button>
+        <button type="button" onClick={() => window.print()}>
+          Print
+        </button>
+        <button type="button" onClick={onClear}>
+          Clear and draw another set
+        </button>
+        <a href={props.walkthrough}>To the walkthrough</a>
+      </p>
+    </section>
+  );
+}
+
+function Conclusions({ of }: { of: ConclusionMark[] }) {
+  return (
+    <ul class="marks">
+      {of.map(({ sample, what, answer, earned, reason }) => (
+        <li key={`${sample} ${what}`}>
+          <b class={earned ? "fit" : "clash"}>{earned ? "1 mark" : "no mark"}</b> {sample}, {what}:{" "}
+          <Words of={answer} />. <Words of={reason} />
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function Lines({ of }: { of: MarkedPlace[] }) {
+  return (
+    <ul class="lines">
+      {of.map(({ cell, sample, text, model, marks, besides }) => (
+        <li key={`${cell} ${sample}`}>
+          <p>
+            <b>
+              {sample} {cell}
+            </b>
+            : {text.trim() ? <q>{text}</q> : "nothing written"}{" "}
+            <span class={marks.every(({ earned }) => earned) ? "fit" : "clash"}>
+              {marks.filter(({ earned }) => earned).length} of {marks.length}
+            </span>
+          </p>
+          {marks.some(({ earned }) => !earned) && (
+            <p class="small">
+              Model: <Words of={model} />. {[...new Set(marks.flatMap(({ reason }) => reason ?? []))].join(" ")}
+              {besides.length > 0 && ` Not to be seen there: ${besides.join("; ")}.`}
+            </p>
+          )}
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+/** Lines named before the rest is counted. */
+const NAMED = 6;
+
+function Leads({ of }: { of: Reckoning }) {
+  return (
+    <>
+      <p>
+        {of.right
+          ? "From your record alone, with what the paper says, the unknowns follow: it is enough to conclude from."
+          : "From your record, as it was read, this follows:"}
+      </p>
+      {!of.right && (
+        <ul>
+          {of.leads.map((words) => (
+            <li key={words}>
+              <Words of={words} />
+            </li>
+          ))}
+        </ul>
+      )}
+      {of.misread.length > 0 && (
+        <>
+          <p>These lines say something the tube did not show:</p>
+          <ul>
+            {of.misread.slice(0, NAMED).map(({ cell, sample, text, model }) => (
+              <li key={`${cell} ${sample}`}>
+                {sample} {cell}: you wrote <q>{text}</q>; it showed <Words of={model} />.
+              </li>
+            ))}
+          </ul>
+          {of.misread.length > NAMED && <p>And {of.misread.length - NAMED} more: they are marked above.</p>}
+        </>
+      )}
+      {!of.right && of.misread.length === 0 && <p>No line says anything wrong; what is missing leaves it open.</p>}
+    </>
+  );
+}
+
+/** A file with this practice and everything practised so far; it goes nowhere but where the reader keeps it. */
+function save({ slug, title }: PracticeProps, session: Session, { earned, of, lines, conclusions }: Reckoning): void {
+  const written = { practical: slug, title, ...session, marks: { earned, of }, marked: { lines, conclusions } };
+  const text = `${JSON.stringify({ practice: written, progress: JSON.parse(exportAll()) }, null, 2)}\n`;
+  const address = URL.createObjectURL(new Blob([text], { type: "application/json" }));
+  const anchor = document.createElement("a");
+  anchor.href = address;
+  anchor.download = `${slug}-${session.seed}.json`;
+  anchor.click();
+  setTimeout(() => URL.revokeObjectURL(address), 10_000);
+}

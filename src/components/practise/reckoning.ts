@@ -1,0 +1,191 @@
+/** All marks of a practice, with what the reader's own record would have led to. */
+
+import type { PredictionTable, TableRecord } from "../../engine/bench/prediction-table.ts";
+import { undecided } from "../../engine/deduction/deduce.ts";
+import { type OwnObservations, ownRecord } from "../../engine/deduction/own-record.ts";
+import { ionsLeft } from "../../engine/deduction/reason-holds.ts";
+import type { Observation } from "../../engine/practical.ts";
+import type { CreditFor } from "../../engine/wording/credit.ts";
+import { readWords } from "../../engine/wording/read-words.ts";
+import { findingOf } from "../conclude/finding.ts";
+import { list } from "../sentence.ts";
+import { type Answer, OPEN, type Session } from "./kept.ts";
+import { markedLine, type OwnLine } from "./marked-line.ts";
+import type { Practice, PracticeTest } from "./practice-table.ts";
+import { tubeBefore } from "./tube-state.ts";
+import { trueRecord, type Unknown } from "./unknowns.ts";
+
+export interface MarkedPlace extends OwnLine {
+  cell: string;
+  sample: string;
+  text: string;
+}
+
+/** A mark for an ion, or for what proves it. */
+export interface ConclusionMark {
+  sample: string;
+  /** What is marked, as "cation". */
+  what: string;
+  answer: string;
+  earned: boolean;
+  reason: string;
+}
+
+export interface Reckoning {
+  lines: MarkedPlace[];
+  conclusions: ConclusionMark[];
+  earned: number;
+  of: number;
+  /** What was lost, how often: the most first. */
+  lost: { for: CreditFor | "conclusion" | "empty"; times: number }[];
+  /** Sentences, one a sample: what the reader's record leads to. */
+  leads: string[];
+  /** The reader's record leads to the unknowns. */
+  right: boolean;
+  /** Where what was read in the record is none of what the tube may show. */
+  misread: { cell: string; sample: string; text: string; model: string }[];
+}
+
+export function reckon(
+  practice: Practice,
+  tests: PracticeTest[],
+  unknowns: Unknown[],
+  session: Session,
+  names: Record<string, string>,
+): Reckoning {
+  const { table } = practice;
+  const lines = unknowns.flatMap((of) =>
+    tests.flatMap(({ id }, c): MarkedPlace[] => {
+      if (!of.seen[c]) return [];
+      const text = session.lines[id]?.[of.sample] ?? "";
+      return [{ cell: id, sample: of.sample, text, ...markedLine(practice, tests, of, c, text) }];
+    }),
+  );
+  const truth = trueRecord(table, unknowns);
+  const conclusions = unknowns.flatMap((of) =>
+    (["cations", "anions"] as const).flatMap((kind) =>
+      conclusionMarks(table, truth, of, kind, session.answers[of.sample]?.[kind] ?? { ions: [], because: [] }),
+    ),
+  );
+  const own: OwnObservations = Object.fromEntries(
+    unknowns.map((of) => [of.sample, observationsOf(practice, tests, of, session)]),
+  );
+  const mine = ownRecord(table, own);
+  const finding = findingOf({ table: mine.table, names, record: mine.record });
+  const left = finding.conclusion.assignments === 0 ? {} : undecided(mine.table, mine.record);
+  const marks = [...lines.flatMap((line) => line.marks), ...conclusions];
+  return {
+    lines,
+    conclusions,
+    earned: marks.filter(({ earned }) => earned).length,
+    of: marks.length,
+    lost: lostOf(lines, conclusions),
+    leads: finding.headlines,
+    right: unknowns.every(({ sample, salt }) => left[sample]?.length === 1 && left[sample][0] === salt),
+    misread: unknowns.flatMap((of) =>
+      tests.flatMap(({ id }, c) => {
+        const seen = of.seen[c];
+        const written = mine.record[of.sample]?.[id];
+        if (!seen || written === undefined) return [];
+        const accepted = practice.table.sets[table.samples.find(({ label }) => label === of.sample)?.set ?? 0];
+        const mask = accepted.accepts[accepted.salts.indexOf(of.salt)][c];
+        if (mine.table.cells[c].agrees[written] & mask) return [];
+        const text = session.lines[id]?.[of.sample] ?? "";
+        return [{ cell: id, sample: of.sample, text, model: table.cells[c].words[seen.reading] }];
+      }),
+    ),
+  };
+}
+
+function observationsOf(
+  practice: Practice,
+  tests: PracticeTest[],
+  of: Unknown,
+  { lines }: Session,
+): Record<string, Observation> {
+  return Object.fromEntries(
+    tests.flatMap(({ id, asked }, c) => {
+      const text = lines[id]?.[of.sample]?.trim();
+      if (!text || !of.seen[c]) return [];
+      const { seen } = readWords(text, { ...asked, solid: tubeBefore(practice, tests, of, c).solid !== undefined });
+      return seen ? [[id, seen]] : [];
+    }),
+  );
+}
+
+/** A mark for the ions of one kind, and one for the tests that prove them. */
+function conclusionMarks(
+  table: PredictionTable,
+  truth: TableRecord,
+  { sample, salt }: Unknown,
+  kind: "cations" | "anions",
+  { ions, because }: Answer,
+): ConclusionMark[] {
+  const what = kind === "cations" ? "cation" : "anion";
+  const right = table.salts[salt][kind];
+  const all = Object.keys(truth[sample]);
+  const left = ionsLeft(table, truth, sample, kind, all);
+  const answer = ions.filter((ion) => ion !== "");
+  const shown = answer.length === 0 ? "nothing" : answer.map((ion) => (ion === OPEN ? "left open" : ion)).join(" and ");
+  const mark = (earned: boolean, reason: string) => ({ sample, what, answer: shown, earned, reason });
+  if (left.length > 1) {
+    return [
+      answer.includes(OPEN)
+        ? mark(true, `These tests leave ${list(left, "or")}.`)
+        : mark(
+            false,
+            `These tests do not prove it: ${list(left, "or")} would give the same record. It was ${right.join(" and ")}.`,
+          ),
+    ];
+  }
+  const named = answer.toSorted().join() === right.toSorted().join();
+  const ion = mark(named, named ? "Right." : `It was ${right.join(" and ")}.`);
+  const proof = {
+    ...ion,
+    what: `proof of the ${what}`,
+    answer: because.length > 0 ? list(inOrder(all, because)) : "nothing",
+  };
+  if (!named) return [ion, { ...proof, earned: false, reason: "Only with the right ion." }];
+  if (because.length === 0 && ionsLeft(table, truth, sample, kind, []).length === 1)
+    return [ion, { ...proof, earned: true, reason: "The paper and the other samples leave nothing else." }];
+  if (because.length === 0) return [ion, { ...proof, earned: false, reason: "No test is named." }];
+  const also = ionsLeft(table, truth, sample, kind, because);
+  if (also.length > 1) {
+    const others = also.filter((one) => one !== right.join(" and "));
+    const reason = `With these alone it could also be ${list(others.slice(0, 3), "or")}${others.length > 3 ? ` or ${others.length - 3} more` : ""}.`;
+    return [ion, { ...proof, earned: false, reason }];
+  }
+  const idle = idleOf(because, (cells) => ionsLeft(table, truth, sample, kind, cells).length === 1);
+  return [
+    ion,
+    idle.length > 1
+      ? { ...proof, earned: false, reason: `They do prove it, but ${list(idle)} add nothing: name only what decides.` }
+      : { ...proof, earned: true, reason: "Nothing else would give these observations." },
+  ];
+}
+
+const inOrder = (all: string[], some: string[]) => all.filter((cell) => some.includes(cell));
+
+/** Tests that can be left out one after the other while the rest still proves it. */
+function idleOf(cells: readonly string[], proves: (cells: string[]) => boolean): string[] {
+  let kept = [...cells];
+  const idle: string[] = [];
+  for (const cell of cells) {
+    const rest = kept.filter((one) => one !== cell);
+    if (!proves(rest)) continue;
+    kept = rest;
+    idle.push(cell);
+  }
+  return idle;
+}
+
+function lostOf(lines: readonly MarkedPlace[], conclusions: readonly ConclusionMark[]): Reckoning["lost"] {
+  const times = new Map<Reckoning["lost"][number]["for"], number>();
+  const add = (what: Reckoning["lost"][number]["for"]) => times.set(what, (times.get(what) ?? 0) + 1);
+  for (const { text, marks } of lines) {
+    if (text.trim() === "") add("empty");
+    else for (const mark of marks) if (!mark.earned) add(mark.for);
+  }
+  for (const { earned } of conclusions) if (!earned) add("conclusion");
+  return [...times].map(([what, count]) => ({ for: what, times: count })).sort((a, b) => b.times - a.times);
+}

@@ -1,0 +1,63 @@
+/** Marks for a line of a record: common practice of marking, no source; behaviour from the specification. */
+import { describe, expect, test } from "vitest";
+import { observation } from "../../../src/engine/practical.ts";
+import { markLine } from "../../../src/engine/wording/mark-line.ts";
+import { type AskedOf, readWords } from "../../../src/engine/wording/read-words.ts";
+
+const marked = (text: string, seen: (object | string)[], asked: AskedOf = {}) =>
+  markLine(
+    text === "" ? undefined : readWords(text, asked),
+    seen.map((one) => observation.parse(one)),
+  );
+const score = (text: string, seen: (object | string)[], asked: AskedOf = {}) =>
+  marked(text, seen, asked)
+    .marks.map(({ earned }) => (earned ? 1 : 0))
+    .join("");
+const reasons = (text: string, seen: (object | string)[], asked: AskedOf = {}) =>
+  marked(text, seen, asked)
+    .marks.flatMap(({ reason }) => reason ?? [])
+    .join(" ");
+
+const DISSOLVED = { fate: "dissolves", solution: "colourless" };
+const AMMONIA = { gas: "NH3" };
+
+describe("each thing seen is a mark of its own", () => {
+  test.each<[string, (object | string)[], AskedOf, string]>([
+    ["white ppt", [{ precipitate: "white" }], {}, "1"],
+    ["pale blue ppt", [{ precipitate: "light blue" }], {}, "1"],
+    ["green ppt", [{ precipitate: "white" }], {}, "0"],
+    ["ppt dissolves to a colourless soln", [DISSOLVED], { solid: true }, "11"],
+    ["ppt dissolves to a clear soln", [DISSOLVED], { solid: true }, "10"],
+    ["ppt remains", [DISSOLVED], { solid: true }, "00"],
+    ["damp red litmus turns blue, ammonia", [AMMONIA], { gas: true }, "11"],
+    ["damp red litmus turns blue", [AMMONIA], { gas: true }, "10"],
+    ["ammonia given off", [AMMONIA], { gas: true }, "01"],
+    ["no visible change", ["no visible change"], {}, "1"],
+    ["no reaction", ["no visible change"], {}, "0"],
+    ["white ppt insol", ["no visible change"], {}, "0"],
+    ["fizzing, limewater milky, carbon dioxide", [{ effervescence: true, gas: "CO2" }], { gas: true }, "111"],
+    ["no change, red litmus stays red", [{ none: true, gas: "none" }], { gas: true }, "11"],
+    ["no change", [{ none: true, gas: "none" }], { gas: true }, "10"],
+    ["yellow hot, white cold", [{ residue: { hot: "yellow", cold: "white" } }], { heated: true }, "11"],
+    ["white residue", [{ residue: { hot: "yellow", cold: "white" } }], { heated: true }, "01"],
+    ["lilac", [{ flame: "lilac" }], { flame: true }, "1"],
+    ["", [DISSOLVED], {}, "00"],
+  ])("%s against %j", (text, seen, asked, marks) => {
+    expect(score(text, seen, asked)).toBe(marks);
+  });
+});
+
+test("a mark that is lost has its reason", () => {
+  expect(reasons("ppt dissolves to a clear soln", [DISSOLVED], { solid: true })).toContain('"clear" is no colour');
+  expect(reasons("ammonia given off", [AMMONIA], { gas: true })).toContain("the mark is for its test");
+  expect(reasons("green ppt", [{ precipitate: "white" }])).toBe("The precipitate was white, not green.");
+  expect(reasons("no reaction", ["no visible change"])).toContain("is a conclusion");
+  expect(reasons("", [{ precipitate: "white" }])).toContain("Nothing that could be read");
+});
+
+test("what was not there is said, and what else may be seen is accepted whole", () => {
+  expect(marked("white ppt and fizzing", [{ precipitate: "white" }]).besides).toEqual(["effervescence"]);
+  const either = [{ precipitate: "white" }, "no visible change"];
+  expect(score("no visible change", either)).toBe("1");
+  expect(marked("no visible change", either).marks[0].words).toBe("no visible change");
+});
