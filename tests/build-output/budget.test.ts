@@ -45,6 +45,22 @@ test.each(["curves", "order", "class", "unknowns"])(
   },
 );
 
+/** A practice from the first tube to the marks: what starts with the page, and what is fetched to mark it all. */
+const PRACTICE_BUDGET = { javaScript: 40_000, total: 60_000 };
+
+test("a practice stays within its budget, marking included", () => {
+  const site = builtSite();
+  const pages = site.pages.filter(({ file }) => /^practicals\/[^/]+\/practice\/index\.html$/.test(file));
+  expect(pages.length).toBeGreaterThan(0);
+  const marking = [...site.files].filter((file) => /\/Result\.[^/]+\.js$/.test(`/${file}`));
+  expect(marking).toHaveLength(1);
+  for (const page of pages) {
+    const weight = weigh(site, page, marking);
+    expect.soft(weight.javaScript, page.file).toBeLessThanOrEqual(PRACTICE_BUDGET.javaScript);
+    expect.soft(weight.total, page.file).toBeLessThanOrEqual(PRACTICE_BUDGET.total);
+  }
+});
+
 describe("the scales themselves", () => {
   const zipped = (text: string) => gzipSync(text).length;
   const files = {

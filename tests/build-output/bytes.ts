@@ -15,19 +15,19 @@ export interface PageWeight {
   requests: number;
 }
 
-/** Adds up a page, its style sheets and all scripts that it or its islands import, without what loads on demand. */
-export function weigh(site: Site, page: BuiltPage): PageWeight {
+/** Adds up a page, its style sheets and all scripts that it or its islands import, without what loads on demand, but for the files named. */
+export function weigh(site: Site, page: BuiltPage, later: readonly string[] = []): PageWeight {
   const sheets = files(site, page, [['link[rel="stylesheet"]', "href"]]);
-  const scripts = withImports(
-    site,
-    files(site, page, [
+  const scripts = withImports(site, [
+    ...later,
+    ...files(site, page, [
       ["script[src]", "src"],
       ['link[rel="modulepreload"]', "href"],
       ["astro-island", "component-url"],
       ["astro-island", "renderer-url"],
       ["astro-island", "before-hydration-url"],
     ]),
-  );
+  ]);
   const inline = page.document.querySelectorAll("script:not([src])").map((script) => script.text);
   const html = zipped(page.html);
   const css = sum(sheets.map((file) => zipped(site.read(file))));

@@ -1,15 +1,20 @@
 /** The number of the set: typed, or a new one. */
 import { useState } from "preact/hooks";
+import type { Session } from "./kept.ts";
 import { newSeed, readSeed } from "./seed.ts";
 
 interface Props {
   awake: boolean;
   /** What was wrong with the number in the address. */
   fault: string | undefined;
+  /** The number in the address, where another practice is under way. */
+  asked: number | undefined;
+  underWay: Session | undefined;
   onBegin(seed: number): void;
+  onGoOn(session: Session): void;
 }
 
-export function Begin({ awake, fault, onBegin }: Props) {
+export function Begin({ awake, fault, asked, underWay, onBegin, onGoOn }: Props) {
   const [typed, type] = useState("");
   const [wrong, refuse] = useState<string>();
   const said = wrong ?? fault;
@@ -26,6 +31,19 @@ export function Begin({ awake, fault, onBegin }: Props) {
       {said && (
         <p class="caution" role="alert" id="seed-fault">
           {said} Choose one below.
+        </p>
+      )}
+      {underWay && (
+        <p class="tools">
+          <span>A practice with set {underWay.seed} is under way.</span>
+          <button type="button" onClick={() => onGoOn(underWay)}>
+            Go on with set {underWay.seed}
+          </button>
+          {asked !== undefined && (
+            <button type="button" onClick={() => onBegin(asked)}>
+              Give it up and begin set {asked}
+            </button>
+          )}
         </p>
       )}
       <p class="tools">

@@ -12,14 +12,17 @@ interface Props {
   practice: Practice;
   unknowns: Unknown[];
   session: Session;
+  moved: boolean;
   onChange(next: Session): void;
 }
 
 const NONE: Answer = { ions: [], because: [] };
 
-export function Conclude({ props, practice, unknowns, session, onChange }: Props) {
+export function Conclude({ props, practice, unknowns, session, moved, onChange }: Props) {
   const heading = useRef<HTMLHeadingElement>(null);
-  useEffect(() => heading.current?.focus(), []);
+  useEffect(() => {
+    if (moved) heading.current?.focus();
+  }, []);
   const { table } = practice;
   const set = (sample: string, kind: "cations" | "anions", next: Answer) => {
     const own = session.answers[sample] ?? { cations: NONE, anions: NONE };

@@ -18,21 +18,30 @@ export default function Practice(props: PracticeProps) {
   const [awake, wake] = useState(false);
   const [session, set] = useState<Session>();
   const [fault, refuse] = useState<string>();
+  /** The number of the address, and the practice under way, where they are not the same. */
+  const [asked, ask] = useState<number>();
+  const [underWay, hold] = useState<Session>();
   const [isKept, note] = useState(true);
+  /** The reader has done something: focus may follow them, but never when a page is first opened. */
+  const moved = useRef(false);
   const news = useRef<HTMLParagraphElement>(null);
   const tell = (words: string) => {
     if (news.current) news.current.textContent = words;
   };
   const { module: reckoning, failed, load } = useLater(() => import("./Result.tsx"));
 
-  // A number in the address goes before what is kept, unless it is the same.
+  // A number in the address does not end a practice with another number that is under way: the reader is asked.
   useEffect(() => {
     wake(true);
     const asked = new URLSearchParams(location.search).get("seed");
     const kept = readSession(slug, tests.length);
     const seed = asked === null ? kept?.seed : readSeed(asked);
+    const underWay = kept && !kept.concluded && (kept.at > 0 || kept.stage !== "before") ? kept : undefined;
     if (typeof seed === "string") refuse(seed);
-    else if (seed !== undefined) set(kept?.seed === seed ? kept : begun(seed));
+    else if (kept && kept.seed === seed) return set(kept);
+    else if (seed !== undefined && !underWay) return set(begun(seed));
+    else if (seed !== undefined) ask(seed);
+    hold(underWay);
   }, []);
 
   useEffect(() => {
@@ -46,11 +55,14 @@ export default function Practice(props: PracticeProps) {
   }, [session?.seed, session?.concluded]);
 
   const change = (next: Session) => {
+    moved.current = true;
     set(next);
     note(keepSession(slug, next));
   };
   const begin = (seed: number) => {
     refuse(undefined);
+    ask(undefined);
+    hold(undefined);
     change(begun(seed));
     tell(`Set ${seed} is drawn. First test: ${tests[0].id}.`);
   };
@@ -65,7 +77,9 @@ export default function Practice(props: PracticeProps) {
   return (
     <div class="practise">
       <p class="vh" aria-live="polite" ref={news} />
-      {!session && <Begin awake={awake} fault={fault} onBegin={begin} />}
+      {!session && (
+        <Begin awake={awake} fault={fault} asked={asked} underWay={underWay} onBegin={begin} onGoOn={change} />
+      )}
       {session && unknowns && (
         <>
           <p class="tools screen">
@@ -89,12 +103,20 @@ export default function Practice(props: PracticeProps) {
               tests={tests}
               unknowns={unknowns}
               session={session}
+              moved={moved.current}
               onChange={change}
               tell={tell}
             />
           )}
           {session.at === tests.length && !session.concluded && (
-            <Conclude props={props} practice={practice} unknowns={unknowns} session={session} onChange={change} />
+            <Conclude
+              props={props}
+              practice={practice}
+              unknowns={unknowns}
+              session={session}
+              moved={moved.current}
+              onChange={change}
+            />
           )}
           {session.concluded && reckoning && (
             <reckoning.Result
@@ -102,6 +124,7 @@ export default function Practice(props: PracticeProps) {
               practice={practice}
               unknowns={unknowns}
               session={session}
+              moved={moved.current}
               tell={tell}
               onClear={leave}
             />

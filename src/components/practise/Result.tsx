@@ -14,15 +14,16 @@ interface Props {
   practice: Practice;
   unknowns: Unknown[];
   session: Session;
+  moved: boolean;
   tell(words: string): void;
   onClear(): void;
 }
 
-export function Result({ props, practice, unknowns, session, tell, onClear }: Props) {
+export function Result({ props, practice, unknowns, session, moved, tell, onClear }: Props) {
   const of = useMemo(() => reckon(practice, props.tests, unknowns, session, props.names), [session]);
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => {
-    heading.current?.focus();
+    if (moved) heading.current?.focus();
     tell(`${of.earned} of ${of.of} marks.`);
     const same = read(props.slug)?.occasions.at(-1);
     const marks = { earned: of.earned, of: of.of };

@@ -15,11 +15,13 @@ interface Props {
   tests: PracticeTest[];
   unknowns: Unknown[];
   session: Session;
+  /** The reader came here by something they did. */
+  moved: boolean;
   onChange(next: Session): void;
   tell(words: string): void;
 }
 
-export function TestStep({ practice, tests, unknowns, session, onChange, tell }: Props) {
+export function TestStep({ practice, tests, unknowns, session, moved, onChange, tell }: Props) {
   const { at, stage } = session;
   const test = tests[at];
   const cell = practice.table.cells[at];
@@ -34,7 +36,7 @@ export function TestStep({ practice, tests, unknowns, session, onChange, tell }:
 
   // The reader comes to a new test, or to a new stage of it: focus goes to its heading, but not when the page is first opened.
   useEffect(() => {
-    if (stage === "before" && at > 0) heading.current?.focus();
+    if (stage === "before" && moved) heading.current?.focus();
     if (stage !== arrived.current) (stage === "seen" ? look : shown).current?.focus();
     arrived.current = stage;
   }, [stage]);
