@@ -36,7 +36,7 @@ test("a whole practice, from a number to the marks, by keyboard alone", async ()
   await tabTo(page, /^Number of the set/);
   await page.keyboard.type("1234");
   await page.keyboard.press("Enter");
-  expect(new URL(page.url()).searchParams.get("seed")).toBe("1234");
+  await expect.poll(() => new URL(page.url()).searchParams.get("seed")).toBe("1234");
   const tests = await page.getByRole("list", { name: "Tests of this practical" }).getByRole("listitem").count();
   for (let done = 0; done < tests - 1; done++) {
     // Focus stands on the heading of the test, so that Tab leads into it.
@@ -198,7 +198,7 @@ test("it saves a file with what was written and the marks", async () => {
 
 test("without script the page explains itself and leads to the blank record", async () => {
   const { page } = await openPage(PAGE, { javaScriptEnabled: false });
-  expect(await page.getByText("Practising here needs JavaScript.").isVisible()).toBe(true);
+  expect(await page.locator("noscript p", { hasText: "needs JavaScript" }).isVisible()).toBe(true);
   await page.getByRole("link", { name: "blank record sheet" }).click();
   expect(new URL(page.url()).pathname).toMatch(/shed-two-tins\/sheets\/record\/$/);
 });

@@ -1,6 +1,6 @@
 /** What is to be seen, told plainly part by part: enough for somebody who cannot see the drawing, and not the words a mark scheme credits. */
 import { GAS_EVIDENCE } from "../../engine/practical/gases.ts";
-import type { Observation } from "../../engine/practical.ts";
+import type { GasTest, Observation } from "../../engine/practical.ts";
 import type { AskedOf } from "../../engine/wording/asked-of.ts";
 import type { TubeState } from "./tube-state.ts";
 
@@ -32,18 +32,29 @@ const SIGNS: Readonly<Record<string, string>> = {
   "white smoke on the rod": "White smoke hangs round the rod.",
 };
 
+/** What is held in the gas. */
+const HELD: Readonly<Partial<Record<GasTest, string>>> = {
+  "damp red litmus": "red litmus paper",
+  "damp blue litmus": "blue litmus paper",
+  limewater: "limewater",
+  "glowing splint": "splint",
+  "lighted splint": "flame of the splint",
+  "rod with hydrochloric acid": "air round the rod",
+  "rod with ammonia": "air round the rod",
+  "anhydrous copper(II) sulfate": "white powder",
+};
+
 /** What has happened since the test began. */
 export function wordSight(seen: Observation, before: TubeState, after: TubeState, asked: AskedOf): string[] {
   const said: string[] = [];
   const { precipitate, fate, gas, residue, flame, fumes, sublimate, droplets, indicator } = seen;
   if (seen.effervescence) said.push("Bubbles rise through it.");
   if (precipitate) {
-    const much =
-      precipitate.amount === "slight" ? "only just no longer see-through: a little" : "no longer see-through:";
+    const some = precipitate.amount === "slight" ? "A little, " : "Something ";
     said.push(
       fate === "dissolves"
         ? `At first it goes cloudy, ${precipitate.colour}; by the end the cloud is gone.`
-        : `It is ${much} ${precipitate.colour} stuff hangs in it${fate === "partly dissolves" ? ", less of it than at first" : ""}.`,
+        : `${some}${precipitate.colour}, hangs in it${fate === "partly dissolves" ? ", less of it than at first" : ""}: it is ${precipitate.amount === "slight" ? "only just" : "no longer"} see-through.`,
     );
   } else if (before.solid && fate === "dissolves") said.push("The solid is gone.");
   else if (before.solid && fate === "partly dissolves") said.push("Less of the solid is left than before.");
@@ -55,9 +66,7 @@ export function wordSight(seen: Observation, before: TubeState, after: TubeState
   }
   if (gas) said.push(SIGNS[gas.evidence] ?? `Of the gas: ${gas.evidence}.`);
   if (gas === false || (asked.gasTest && gas === undefined))
-    said.push(
-      `${asked.gasTest === "limewater" ? "The limewater" : "What was held in the gas"} looks as it did before.`,
-    );
+    said.push(`The ${(asked.gasTest && HELD[asked.gasTest]) ?? "paper"} looks as it did before.`);
   if (indicator) said.push(`The spot on the paper is ${indicator}.`);
   if (fumes) said.push(`Above it the tube fills with something ${fumes}.`);
   if (droplets) said.push("Higher up the glass is wet inside.");

@@ -1,15 +1,15 @@
 /** All marks of a practice, with what the reader's own record would have led to. */
 
 import type { PredictionTable, TableRecord } from "../../engine/bench/prediction-table.ts";
-import { undecided } from "../../engine/deduction/deduce.ts";
 import { type OwnObservations, ownRecord } from "../../engine/deduction/own-record.ts";
 import { ionsLeft } from "../../engine/deduction/reason-holds.ts";
+import { undecided } from "../../engine/deduction/undecided.ts";
 import type { Observation } from "../../engine/practical.ts";
 import type { CreditFor } from "../../engine/wording/credit.ts";
 import { readWords } from "../../engine/wording/read-words.ts";
-import { findingOf } from "../conclude/finding.ts";
 import { list } from "../sentence.ts";
 import { type Answer, OPEN, type Session } from "./kept.ts";
+import { leadsOf } from "./leads.ts";
 import { markedLine, type OwnLine } from "./marked-line.ts";
 import type { Practice, PracticeTest } from "./practice-table.ts";
 import { tubeBefore } from "./tube-state.ts";
@@ -71,8 +71,7 @@ export function reckon(
     unknowns.map((of) => [of.sample, observationsOf(practice, tests, of, session)]),
   );
   const mine = ownRecord(table, own);
-  const finding = findingOf({ table: mine.table, names, record: mine.record });
-  const left = finding.conclusion.assignments === 0 ? {} : undecided(mine.table, mine.record);
+  const left = undecided(mine.table, mine.record);
   const marks = [...lines.flatMap((line) => line.marks), ...conclusions];
   return {
     lines,
@@ -80,7 +79,7 @@ export function reckon(
     earned: marks.filter(({ earned }) => earned).length,
     of: marks.length,
     lost: lostOf(lines, conclusions),
-    leads: finding.headlines,
+    leads: leadsOf(mine.table, mine.record, left, names),
     right: unknowns.every(({ sample, salt }) => left[sample]?.length === 1 && left[sample][0] === salt),
     misread: unknowns.flatMap((of) =>
       tests.flatMap(({ id }, c) => {

@@ -1,13 +1,14 @@
 /** From a record and what the paper says to a conclusion. Exact reasoning over all samples together; no scores. */
 import type { PredictionTable, TableRecord } from "../bench/prediction-table.ts";
-import { type Candidate, candidates } from "./candidates.ts";
+import { candidates } from "./candidates.ts";
 import type { Conclusion, Reason } from "./conclusion.ts";
 import { type Joint, joint } from "./joint.ts";
 import { standings } from "./reasons.ts";
 import { repeatsOf } from "./repeats.ts";
 import { inWords, type Rule, rulesOf } from "./rules.ts";
+import { fitting } from "./undecided.ts";
 
-const fitting = (list: Candidate[]) => list.filter(({ clashes }) => clashes.length === 0).map(({ salt }) => salt);
+export { undecided } from "./undecided.ts";
 
 /**
  * What follows from `record` (reading index for each sample and cell; absent = not done) under the table's predictions and paper.
@@ -35,13 +36,6 @@ export function deduce(table: PredictionTable, record: TableRecord): Conclusion 
   return repeats.length > 0
     ? { ...conclusion, repeats }
     : { ...conclusion, contradiction: contradictionOf(table, rules) };
-}
-
-/** Salts left for each sample, by letter. A sample is determined when one salt is left; none is left when nothing fits the record. */
-export function undecided(table: PredictionTable, record: TableRecord): Record<string, number[]> {
-  const salts = table.samples.map((_, s) => fitting(candidates(table, record, s)));
-  const { left } = joint(table, salts, rulesOf(table));
-  return Object.fromEntries(table.samples.map(({ label }, s) => [label, left[s]]));
 }
 
 /**

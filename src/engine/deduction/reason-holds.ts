@@ -1,6 +1,6 @@
 /** Whether the observations somebody names really prove an ion. */
 import type { PredictionTable, TableRecord } from "../bench/prediction-table.ts";
-import { undecided } from "./deduce.ts";
+import { undecided } from "./undecided.ts";
 
 /**
  * What the sample's ions of the kind may be when of its own observations only those at `cells` are known. Those of the other samples stay, for
