@@ -149,7 +149,9 @@ function OwnRecord({
                 </span>
               </th>
               {unknowns.map(({ sample, seen }) => (
-                <td key={sample}>{seen[c] ? session.lines[id]?.[sample]?.trim() || "nothing written" : "not done"}</td>
+                <td key={sample} data-head={sample}>
+                  {seen[c] ? session.lines[id]?.[sample]?.trim() || "nothing written" : "not done"}
+                </td>
               ))}
             </tr>
           ))}
