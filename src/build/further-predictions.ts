@@ -4,7 +4,7 @@ import type { Predictor } from "../engine/bench/predictor.ts";
 import type { SimpleSalt } from "../engine/bench/salt.ts";
 import { STANDARD_TESTS } from "../engine/constants/standard-tests.ts";
 import { confusable } from "../engine/deduction/confusable.ts";
-import { type Practical, phrase, tabulate } from "../engine/index.ts";
+import { type Paper, phrase, tabulate } from "../engine/index.ts";
 import { standardParts } from "../engine/practical/standard-parts.ts";
 import { type Cell, cellsOf } from "../engine/practical.ts";
 
@@ -24,7 +24,7 @@ const ENOUGH = 2;
  * @returns undefined when these tests never leave two salts together, or no standard test would tell them apart
  */
 export function furtherPredictions(
-  { samples, paper }: Pick<Practical, "samples" | "paper">,
+  { samples, paper }: Pick<Paper, "samples" | "paper">,
   table: PredictionTable,
   predictor: Predictor,
 ): FurtherPredictions | undefined {

@@ -2,6 +2,7 @@
  * The engine's public face. Everything is pure: no clock, no chance, no input or output; units stand in property names.
  *
  * - `readPractical(input)`: any input to a Practical, or all its faults.
+ * - `readPaper(input)`: the same for a paper whose answer is not known.
  * - `createSolver()`: chemical equilibrium, mol and kg in, mol/kg out; says so when it finds none.
  * - `predictSalt(salt, procedure, solve)`: what one salt shows at every test, with the events and numbers behind it.
  * - `createPredictor(solve)`: the same, and what stands on the border of another sight, remembered.
@@ -34,6 +35,6 @@ export type { BenchPlan } from "./planning/bench-plan.ts";
 export { prepareClass } from "./planning/class/prepare-class.ts";
 export { type OrderOfWork, orderOfWork } from "./planning/order-of-work/order-of-work.ts";
 export { planBench } from "./planning/plan-bench.ts";
-export { readPractical } from "./practical/faults.ts";
-export { type Practical, practical } from "./practical.ts";
+export { readPaper, readPractical } from "./practical/faults.ts";
+export { type Paper, type Practical, paper, practical } from "./practical.ts";
 export { phrase } from "./wording/phrase.ts";

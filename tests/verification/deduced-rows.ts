@@ -86,7 +86,7 @@ export function deduced({ kind, of, paper }: Example): Deduced[] {
   );
   const { table } = tabulate(
     {
-      samples: [{ label: "A", given: "solution", concentration: { molPerDm3: 0.1 }, salt: "x" }],
+      samples: [{ label: "A", given: "solution", concentration: { molPerDm3: 0.1 } }],
       paper: statement.parse(paper),
       parts,
     },

@@ -5,7 +5,7 @@ import { usableReagents } from "../../engine/bench/operations.ts";
 import { volumeAdded } from "../../engine/bench/portion.ts";
 import { BOILED_AWAY } from "../../engine/constants/kinetic-gates.ts";
 import { reagents } from "../../engine/constants/reagents.ts";
-import { type Part, type Practical, type Sample, type Step, WATER_TESTS } from "../../engine/practical.ts";
+import { type GivenSample, type Paper, type Part, type Step, WATER_TESTS } from "../../engine/practical.ts";
 import type { ContentFault } from "../faults.ts";
 import type { MakeFault } from "./make-fault.ts";
 
@@ -18,7 +18,10 @@ const isSolid = (reagent: string): boolean => reagent.endsWith("(s)");
 type Complain = (key: string | undefined, what: string, stated: string, found: string, advice: string) => void;
 
 /** Steps the engine cannot carry out on the samples given. */
-export function impossibleSteps({ parts, samples }: Practical, fault: MakeFault): ContentFault[] {
+export function impossibleSteps(
+  { parts, samples }: Pick<Paper, "samples" | "parts">,
+  fault: MakeFault,
+): ContentFault[] {
   const faults: ContentFault[] = [];
   parts.forEach((part, p) => {
     const tube: TubeSoFar = { taken: false, sampleCm3: 0, cm3: 0, onPaper: false, heated: false };
@@ -63,7 +66,7 @@ function checkOneOfAKind(step: Step, steps: readonly Step[], complain: Complain)
   }
 }
 
-function checkStep(step: Step, part: Part, samples: readonly Sample[], tube: TubeSoFar, complain: Complain): void {
+function checkStep(step: Step, part: Part, samples: readonly GivenSample[], tube: TubeSoFar, complain: Complain): void {
   checkFilter(step, tube, complain);
   checkLook(step, tube, complain);
   if (step.do === "take") {
@@ -163,7 +166,7 @@ function checkReagent(step: Extract<Step, { do: "add" }>, complain: Complain): v
 function checkTake(
   step: Extract<Step, { do: "take" }>,
   part: Part,
-  samples: readonly Sample[],
+  samples: readonly GivenSample[],
   complain: Complain,
 ): void {
   const done = samples.filter(({ label }) => part.samples?.includes(label) ?? true);

@@ -1,9 +1,13 @@
 /** Which cautions belong beside a part of the procedure. */
-import type { CollectionEntry } from "astro:content";
 import { SAMPLE_CAUTIONS } from "../../engine/constants/bench-cautions.ts";
 import { GAS_SAFETY, TEST_REAGENTS } from "../../engine/constants/gas-safety.ts";
 import { reagentRank } from "../../engine/planning/reagent-plan.ts";
 import type { Gas, Part, Step } from "../../engine/practical.ts";
+
+/** A caution: what it covers, and which kind it is. */
+interface Covering {
+  data: { covers: readonly string[]; kind: string };
+}
 
 /** A toxic gas comes before everything else: it comes unasked, and some must leave before the step. */
 const TOXIC_GAS = -1;
@@ -19,12 +23,12 @@ const CONCENTRATED = 0;
  * @param ions cations the paper allows
  * @param gases formulas of the gases that may come off in this part
  */
-export function cautionsFor(
+export function cautionsFor<One extends Covering>(
   part: Part,
   gases: readonly string[],
   ions: readonly string[],
-  all: readonly CollectionEntry<"cautions">[],
-): CollectionEntry<"cautions">[] {
+  all: readonly One[],
+): One[] {
   const steps = part.tests.flatMap((test) => test.steps);
   const ranks = new Map<string, number>([
     ...ions.flatMap((ion): [string, number][] => (SAMPLE_CAUTIONS[ion] ? [[ion, SAMPLE_CAUTIONS[ion].rank]] : [])),
@@ -41,7 +45,7 @@ export function cautionsFor(
     // The caution on foil in hot alkali says what the one on pieces of metal says, and more.
     ranks.delete("Al(s)");
   }
-  const rankOf = ({ data }: CollectionEntry<"cautions">) =>
+  const rankOf = ({ data }: One) =>
     Math.min(...data.covers.map((one) => ranks.get(one) ?? Number.POSITIVE_INFINITY));
   return all
     .filter((one) => rankOf(one) < Number.POSITIVE_INFINITY)

@@ -3,7 +3,7 @@ import { BENCH_PRACTICE } from "../../engine/constants/bench-practice.ts";
 import { GAS_SAFETY } from "../../engine/constants/gas-safety.ts";
 import { INDICATORS, type Indicator } from "../../engine/constants/indicators.ts";
 import type { BenchPlan, PlannedReagent } from "../../engine/planning/bench-plan.ts";
-import type { Duration, Gas, GasTest, Part, Sample, Step, Test } from "../../engine/practical.ts";
+import type { Duration, Gas, GasTest, GivenSample, Part, Step, Test } from "../../engine/practical.ts";
 import { list } from "../sentence.ts";
 
 /** A reagent as it is named. */
@@ -32,7 +32,7 @@ export interface Taken {
 }
 
 /** The bench as the steps of one part need it. */
-export function benchOf(part: Part, samples: readonly Sample[], plan: BenchPlan): Bench {
+export function benchOf(part: Part, samples: readonly GivenSample[], plan: BenchPlan): Bench {
   const marks = plan.tubes.filter((tube) => tube.part === part.label).flatMap((tube) => tube.marks);
   const excess: Record<string, number> = {};
   for (const { excess: one } of marks) if (one) excess[one.reagent] = Math.max(one.cm3, excess[one.reagent] ?? 0);
@@ -199,7 +199,7 @@ export function wordTest(test: Test, bench: Pick<Bench, "reagents">): string {
 }
 
 /** What a part takes of its samples. */
-function wordSample(part: Part, samples: readonly Sample[]): Taken {
+function wordSample(part: Part, samples: readonly GivenSample[]): Taken {
   const on = samples.filter(({ label }) => !part.samples || part.samples.includes(label));
   const form = part.from ?? (on.every(({ given }) => given === "solid") ? "solid" : "solution");
   const letters = list(on.map(({ label }) => label));

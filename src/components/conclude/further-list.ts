@@ -1,11 +1,16 @@
 /** The standard tests as the page needs them where the paper's own leave something open. Made at build; a reader's page fetches it. */
-import type { CollectionEntry } from "astro:content";
 import type { FurtherPredictions } from "../../build/further-predictions.ts";
 import type { PredictionTable } from "../../engine/bench/prediction-table.ts";
 import { reagents } from "../../engine/constants/reagents.ts";
 import { cautionsFor } from "../carry-out/part-cautions.ts";
 import { type Bench, wordSteps } from "../carry-out/step-words.ts";
 import { link } from "../link.ts";
+
+/** Of a caution what stands beside a test, and what it covers. */
+export interface CautionText {
+  id: string;
+  data: { title: string; summary: string; covers: readonly string[]; kind: string };
+}
 
 export interface FurtherList extends Pick<PredictionTable, "cells" | "sets"> {
   /** In the order of the cells: the test's name, what is done up to here in sentences, and the cautions by number. */
@@ -28,9 +33,9 @@ const bench: Bench = {
 
 export function furtherList(
   { table, cells }: FurtherPredictions,
-  all: readonly CollectionEntry<"cautions">[],
+  all: readonly CautionText[],
 ): FurtherList {
-  const used: CollectionEntry<"cautions">[] = [];
+  const used: CautionText[] = [];
   const tests = cells.map(({ part, index }, c) => {
     const tests = part.tests.slice(0, index + 1);
     const mine = table.cells.slice(c - index, c + 1);

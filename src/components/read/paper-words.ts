@@ -3,7 +3,7 @@
 import type { PredictionTable } from "../../engine/bench/prediction-table.ts";
 import { rulesOf } from "../../engine/deduction/rules.ts";
 import { ionName } from "../../engine/formula/ion-name.ts";
-import type { Sample } from "../../engine/practical.ts";
+import type { GivenSample } from "../../engine/practical.ts";
 import { capital } from "../capital.ts";
 import { list } from "../sentence.ts";
 
@@ -12,7 +12,7 @@ const FORM = { solid: "a solid", solution: "a solution", both: "a solid and a so
 const named = (ion: string) => `${ion} ${ionName(ion)}`;
 
 /** "K: a solution, 0.1 mol/dm3" */
-export function wordGiven({ label, given, concentration }: Sample): string {
+export function wordGiven({ label, given, concentration }: GivenSample): string {
   return `${label}: ${FORM[given]}${concentration ? `, ${concentration.molPerDm3} mol/dm3` : ""}`;
 }
 
@@ -20,7 +20,7 @@ const counted = (count: number, kind: string): string =>
   count === 1 ? `one ${kind}` : `${count === 2 ? "two" : count} ${kind}s`;
 
 /** "Each sample holds one cation and one anion."; where samples differ, a sentence for each way. */
-function wordHeld(samples: readonly Sample[]): string[] {
+function wordHeld(samples: readonly GivenSample[]): string[] {
   const groups = new Map<string, string[]>();
   for (const { label, holds } of samples) {
     const what = `${counted(holds?.cations ?? 1, "cation")} and ${counted(holds?.anions ?? 1, "anion")}`;
@@ -33,7 +33,7 @@ function wordHeld(samples: readonly Sample[]): string[] {
 }
 
 /** Each statement as a sentence; formulas in mhchem notation. */
-export function wordPaper(table: PredictionTable, samples: readonly Sample[]): string[] {
+export function wordPaper(table: PredictionTable, samples: readonly GivenSample[]): string[] {
   const { paper } = table;
   return [
     ...wordHeld(samples),

@@ -1,6 +1,6 @@
 /** Tests whose result would be false for some salt the paper allows, found by carrying each out with and without what disturbs it. */
 import type { Solver } from "../equilibrium/solve.ts";
-import { cellsOf, type Part, type Practical } from "../practical.ts";
+import { cellsOf, type Paper, type Part } from "../practical.ts";
 import { cannotBe, type Form, pairsOf } from "./allowed-salts.ts";
 import { asSample } from "./as-sample.ts";
 import { DISTURBANCES, type Kind } from "./interference/disturbances.ts";
@@ -37,7 +37,7 @@ export interface Interference {
 }
 
 /** What decides the interferences of a practical. */
-export type Disturbable = Pick<Practical, "samples" | "paper" | "parts">;
+export type Disturbable = Pick<Paper, "samples" | "paper" | "parts">;
 
 /**
  * Names the lines of a procedure whose result would be false for some allowed salt.

@@ -3,7 +3,7 @@
  * page work on.
  */
 import { INDICATORS } from "../constants/indicators.ts";
-import { type Cell, cellsOf, type Gas, type Observation, type Practical } from "../practical.ts";
+import { type Cell, cellsOf, type Gas, type Observation, type Paper } from "../practical.ts";
 import { sameSight } from "./agreement.ts";
 import { cannotBe, type Form } from "./allowed-salts.ts";
 import { asSample } from "./as-sample.ts";
@@ -18,8 +18,8 @@ import { refuseMore } from "./too-many-readings.ts";
 
 export { TooManyReadings } from "./too-many-readings.ts";
 
-/** What of a practical decides its predictions. */
-export type Tabulated = Pick<Practical, "samples" | "paper" | "parts">;
+/** What of a paper or a practical decides its predictions. */
+export type Tabulated = Pick<Paper, "samples" | "paper" | "parts">;
 
 /** How observations are put into words, given the kind of solid at the start. */
 export type Words = (seen: Observation, solid: "precipitate" | "solid") => string;
@@ -164,7 +164,7 @@ function addRow(
 const isDoneOn = (cell: Cell, letter: string): boolean => cell.part.samples?.includes(letter) ?? true;
 
 /** True when the test begins with a dry sample in the tube. */
-function startsDry(cell: Cell, samples: Practical["samples"]): boolean {
+function startsDry(cell: Cell, samples: Paper["samples"]): boolean {
   const mine = samples.filter((one) => isDoneOn(cell, one.label));
   return cell.index === 0 && mine.some(({ given }) => given !== "solution") && takesSolid(cell);
 }

@@ -6,7 +6,7 @@ import type { PredictionTable } from "../bench/prediction-table.ts";
 import { ACTION_CAUTIONS } from "../constants/bench-cautions.ts";
 import { GAS_SAFETY, TEST_REAGENTS } from "../constants/gas-safety.ts";
 import { INDICATORS, type Indicator } from "../constants/indicators.ts";
-import type { Part, Practical, Step } from "../practical.ts";
+import type { Paper, Part, Step } from "../practical.ts";
 import type { BenchPlan } from "./bench-plan.ts";
 import { besidesFor } from "./besides.ts";
 import { benchCautions, mayHeatAmmoniumNitrate } from "./cautions.ts";
@@ -20,7 +20,7 @@ import { planTube } from "./tube-plan.ts";
 import { emptied, emptiedBesides, wasteBottles, wasteRows } from "./waste-plan.ts";
 
 /** What of a practical decides its bench. */
-export type Planned = Pick<Practical, "samples" | "parts" | "paper">;
+export type Planned = Pick<Paper, "samples" | "parts" | "paper">;
 
 /**
  * Plans the bench of one reader. One tube for each part and sample, in which the part's tests follow one another.

@@ -1,7 +1,7 @@
 /** The reagents of a bench: how much of each is used over all tubes, how much to set out, and what to mind. */
 import type { Caution } from "../constants/bench-cautions.ts";
 import { type FirstAid, type Reagent, reagents } from "../constants/reagents.ts";
-import type { Part, Sample, Statement } from "../practical.ts";
+import type { GivenSample, Part, Statement } from "../practical.ts";
 import type { PlannedReagent } from "./bench-plan.ts";
 import type { ReagentCaution } from "./cautions.ts";
 import { alkaliForAluminium, printed, setOutOfReagent, tidy, withSpare } from "./portions.ts";
@@ -80,7 +80,7 @@ const inSentence = (text: string, index: number): string =>
 /** Amounts that make no sense for a reagent, and an excess too small for the strength of the sample. */
 export function amountWarnings(
   part: Part,
-  sample: Sample,
+  sample: GivenSample,
   plan: TubePlan,
   paper: Pick<Statement, "cations">,
 ): string[] {

@@ -1,6 +1,6 @@
 /** Which glass a part is done in, and which form of the sample goes into it. */
 import { BOILING_TUBES, HARD_GLASS_TUBE, TEST_TUBES } from "../constants/glassware.ts";
-import type { Part, Sample, Step } from "../practical.ts";
+import type { GivenSample, Part, Step } from "../practical.ts";
 import type { TubeSize } from "./bench-plan.ts";
 
 /** Sizes chosen for cold and for heated solutions. */
@@ -42,7 +42,7 @@ export function sizeFor(part: Part, glass: Glass): TubeSize {
 }
 
 /** The form of the sample a part uses when the paper takes no stated amount: of both, the solid for dry tests. */
-export function formTaken(part: Part, sample: Sample): "solid" | "solution" {
+export function formTaken(part: Part, sample: GivenSample): "solid" | "solution" {
   if (sample.given !== "both") return sample.given;
   if (part.from) return part.from;
   return stepsOf(part).some((step) => heatsSolid(step) || step.do === "flame") ? "solid" : "solution";

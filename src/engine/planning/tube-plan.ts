@@ -1,7 +1,7 @@
 /** One tube of the plan: which glass one part takes for one sample, and how high the liquid stands after each addition. */
 import { BENCH_PRACTICE } from "../constants/bench-practice.ts";
 import type { Reagent } from "../constants/reagents.ts";
-import type { Addition, Part, Sample, Step } from "../practical.ts";
+import type { Addition, GivenSample, Part, Step } from "../practical.ts";
 import type { PlannedTube } from "./bench-plan.ts";
 import { heatedLiquidLimit, heatedSolidLimit, tooFullToHeat, tooFullToShake, tooMuchSolidToHeat } from "./filling.ts";
 import { depthOfVolume } from "./geometry.ts";
@@ -33,7 +33,7 @@ export interface TubePlan {
 export function planTube(
   part: Part,
   cells: readonly string[],
-  sample: Sample,
+  sample: GivenSample,
   glass: Glass,
   reagentOf: (id: string) => Reagent,
 ): TubePlan {

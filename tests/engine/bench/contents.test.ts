@@ -75,9 +75,8 @@ test("a mixture shows the tests of all its ions, beside a sample of one salt", (
           given: "solution",
           concentration: { molPerDm3: 0.1 },
           holds: { cations: 1, anions: 2 },
-          salt: "NaCl + Na2SO4",
         },
-        { label: "W", given: "solution", concentration: { molPerDm3: 0.1 }, salt: "NaCl" },
+        { label: "W", given: "solution", concentration: { molPerDm3: 0.1 } },
       ],
       paper: paper(["Na+"], ["Cl-", "SO4^2-", "NO3-"]),
       parts: procedure.parse([

@@ -155,7 +155,7 @@ describe("tap water in the silver test", () => {
   test("does so too when a solid is dissolved in it", () => {
     const found = interference(
       {
-        samples: [{ label: "P", given: "solid", salt: "NaNO3" }],
+        samples: [{ label: "P", given: "solid" }],
         paper: statement.parse(sodium("NO3-")),
         parts: procedure.parse([
           { label: "a", title: "test", tests: [{ steps: [{ take: "0.1 g" }, cm3("H2O(l)", 4), silver] }] },

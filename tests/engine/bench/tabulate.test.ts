@@ -56,9 +56,9 @@ describe("a table of a solid and a solution", () => {
   const { table, predictions } = tabulate(
     {
       samples: [
-        { label: "J", given: "solid", salt: "CaCO3" },
-        { label: "L", given: "solution", concentration: { molPerDm3: 0.1 }, salt: "Na2SO4" },
-        { label: "M", given: "solution", concentration: { molPerDm3: 0.1 }, salt: "NaCl" },
+        { label: "J", given: "solid" },
+        { label: "L", given: "solution", concentration: { molPerDm3: 0.1 } },
+        { label: "M", given: "solution", concentration: { molPerDm3: 0.1 } },
       ],
       paper: statement.parse({ cations: ["Na+", "Ca^2+", "Pb^2+"], anions: ["CO3^2-", "Cl-", "SO4^2-"] }),
       parts: procedure.parse([

@@ -1,7 +1,7 @@
 /** A small invented procedure with a table of predictions written by hand, for tests of the bench plan. */
 import type { PredictionTable, TableCell } from "../../../src/engine/bench/prediction-table.ts";
 import type { Planned } from "../../../src/engine/planning/plan-bench.ts";
-import { cellsOf, type Observation, procedure, statement } from "../../../src/engine/practical.ts";
+import { cellsOf, type Observation, type Practical, procedure, statement } from "../../../src/engine/practical.ts";
 
 export const CHOICE = { testTube: "test-tube-125x16", boilingTube: "boiling-tube-150x25" };
 
@@ -14,7 +14,7 @@ export function planned(
     molPerDm3?: number;
     cations?: string[];
   },
-): Planned {
+): Planned & Pick<Practical, "samples"> {
   return {
     samples: letters.map((label) => ({
       label,

@@ -3,7 +3,7 @@
  * cooling, dripping through a filter) are filled with work on another. Shortest for the durations of constants/durations.ts, or within a
  * stated gap; a plan, not a promise: beginners take longer.
  */
-import type { Practical } from "../../practical.ts";
+import type { Paper } from "../../practical.ts";
 import type { Bar, Means, Rinsed, TubeWork, Turn } from "./bench-work.ts";
 import { lasting, QUARTERS } from "./quarter-minutes.ts";
 import { shortest } from "./shortest.ts";
@@ -62,11 +62,7 @@ export interface OrderOfWork {
  * @param looks how long to look for a shorter order and for the proof: LOOKS of shortest.ts, quick when absent
  * @throws RangeError where no order can be found: no person, no burner for a test that needs one, fewer tubes or places than one test takes
  */
-export function orderOfWork(
-  practical: Pick<Practical, "samples" | "parts">,
-  hands: Hands,
-  looks?: number,
-): OrderOfWork {
+export function orderOfWork(practical: Pick<Paper, "samples" | "parts">, hands: Hands, looks?: number): OrderOfWork {
   return orderFor(
     tubeWorkOf(practical),
     practical.parts.map(({ label }) => label),

@@ -1,13 +1,13 @@
 /** What hands and burner do for each tube, from the steps of the paper and the durations of the trade. */
 import type { DURATIONS } from "../../constants/durations.ts";
 import { cellsOf } from "../../practical/cells.ts";
-import type { Part, Practical, Step } from "../../practical.ts";
+import type { Paper, Part, Step } from "../../practical.ts";
 import { heatsLiquid, heatsSolid, isFlameOnly, stepsOf } from "../tube-choice.ts";
 import type { TubeWork, Turn } from "./bench-work.ts";
 import { lasting, quarters } from "./quarter-minutes.ts";
 
 /** Every tube of the practical, part by part and within a part in the order of the samples: as a reader would begin them. */
-export function tubeWorkOf({ samples, parts }: Pick<Practical, "samples" | "parts">): TubeWork[] {
+export function tubeWorkOf({ samples, parts }: Pick<Paper, "samples" | "parts">): TubeWork[] {
   const cells = cellsOf(parts);
   return parts.flatMap((part, place) => {
     const turns = turnsOf(

@@ -1,0 +1,166 @@
+/**
+ * A paper while it is being entered: what stands in the fields of the form, finished or not. It is turned into the form an author writes
+ * (`written`), which the one schema reads; what the schema says of `samples[0].concentration` belongs to the field of that name.
+ */
+import type { WrittenStep } from "../../engine/constants/standard-tests.ts";
+import { ROMAN } from "../../engine/practical/cells.ts";
+import type { Observation } from "../../engine/practical.ts";
+
+export interface DraftSample {
+  label: string;
+  given: "solid" | "solution" | "both";
+  concentration: string;
+  cations: number;
+  anions: number;
+}
+
+export interface DraftTest {
+  /** As the paper words it; may be empty. */
+  says: string;
+  steps: WrittenStep[];
+  /** What has been recorded, by sample. */
+  seen: Record<string, Observation>;
+}
+
+export interface DraftPart {
+  label: string;
+  title: string;
+  /** Letters; none stands for all samples. */
+  samples: string[];
+  from: "" | "solid" | "solution";
+  tests: DraftTest[];
+}
+
+export type IonChoice = "school" | "advanced" | string[];
+export type KindOfIon = "cation" | "anion";
+
+/** A statement on some samples. `count` is what stands in its field. */
+export type DraftStatement =
+  | { says: "share" | "differ"; samples: string[]; ion: KindOfIon }
+  | { says: "same"; samples: string[] }
+  | { says: "contains"; samples: string[]; ion: string; count: string };
+
+export interface Draft {
+  title: string;
+  minutes: string;
+  samples: DraftSample[];
+  cations: IonChoice;
+  anions: IonChoice;
+  inAll: { cations: string; anions: string };
+  statements: DraftStatement[];
+  parts: DraftPart[];
+}
+
+export const emptySample = (label: string): DraftSample => ({
+  label,
+  given: "solution",
+  concentration: "0.1 mol/dm3",
+  cations: 1,
+  anions: 1,
+});
+export const emptyTest = (steps: WrittenStep[] = []): DraftTest => ({ says: "", steps, seen: {} });
+export const emptyPart = (label: string): DraftPart => ({
+  label,
+  title: "",
+  samples: [],
+  from: "",
+  tests: [emptyTest([{ take: "1 cm3" }])],
+});
+export const emptyDraft = (): Draft => ({
+  title: "",
+  minutes: "",
+  samples: [emptySample("P")],
+  cations: "school",
+  anions: "school",
+  inAll: { cations: "", anions: "" },
+  statements: [],
+  parts: [],
+});
+
+/** The first letter of `of` that is not taken. */
+export const freeLetter = (of: string, taken: readonly string[]): string =>
+  [...of].find((letter) => !taken.includes(letter)) ?? "";
+
+/** A whole number where the field holds one; else what was typed, for the schema to speak about. */
+const figure = (text: string): number | string => (/^\d{1,4}$/.test(text.trim()) ? Number(text) : text);
+const filled = (text: string): boolean => text.trim() !== "";
+
+/** The lines of the record, each with its place in the draft. */
+export function linesOf(parts: readonly DraftPart[]): { id: string; part: number; test: number }[] {
+  return parts.flatMap(({ label, tests }, part) =>
+    tests.map((_, test) => ({ id: tests.length === 1 ? label : `${label}(${ROMAN[test] ?? test + 1})`, part, test })),
+  );
+}
+
+/** The draft as an author writes it: what the schema reads, a link carries and a file holds. */
+export function written(draft: Draft): Record<string, unknown> {
+  const { title, minutes, samples, cations, anions, inAll, statements, parts } = draft;
+  const counts = Object.fromEntries(
+    (["cations", "anions"] as const).flatMap((kind) => (filled(inAll[kind]) ? [[kind, figure(inAll[kind])]] : [])),
+  );
+  const of = (kind: DraftStatement["says"]) => statements.filter(({ says }) => says === kind);
+  const list = (key: string, entries: unknown[]) => (entries.length > 0 ? { [key]: entries } : {});
+  const record: Record<string, Record<string, Observation>> = {};
+  for (const { id, part, test } of linesOf(parts)) {
+    for (const [letter, seen] of Object.entries(parts[part].tests[test].seen)) {
+      const row = Object.hasOwn(record, letter) ? record[letter] : {};
+      row[id] = seen;
+      record[letter] = row;
+    }
+  }
+  return {
+    ...(filled(title) && { title }),
+    ...(filled(minutes) && { minutes: figure(minutes) }),
+    samples: samples.map(({ label, given, concentration, cations: c, anions: a }) => ({
+      label,
+      given,
+      ...(given !== "solid" && filled(concentration) && { concentration }),
+      ...((c !== 1 || a !== 1) && { holds: { cations: c, anions: a } }),
+    })),
+    paper: {
+      cations,
+      anions,
+      ...(Object.keys(counts).length > 0 && { inAll: counts }),
+      ...list(
+        "share",
+        of("share").map(({ says: _, ...rest }) => rest),
+      ),
+      ...list(
+        "differ",
+        of("differ").map(({ says: _, ...rest }) => rest),
+      ),
+      ...list(
+        "same",
+        of("same").map(({ samples: letters }) => letters),
+      ),
+      ...list(
+        "contains",
+        statements.flatMap((one) =>
+          one.says === "contains"
+            ? [
+                {
+                  ion: one.ion,
+                  ...(one.samples.length > 0 && { samples: one.samples }),
+                  ...(filled(one.count) && { count: figure(one.count) }),
+                },
+              ]
+            : [],
+        ),
+      ),
+    },
+    parts: parts.map((part) => ({
+      label: part.label,
+      title: part.title.trim().length >= 3 ? part.title : `Part ${part.label}`,
+      ...(part.samples.length > 0 && { samples: part.samples }),
+      ...(part.from && { from: part.from }),
+      tests: part.tests.map(({ says, steps }) => ({ ...(says.trim().length >= 3 && { says }), steps })),
+    })),
+    ...(Object.keys(record).length > 0 && { record }),
+  };
+}
+
+/** The place of a statement's fault in the written paper: the number it has among those of its kind. */
+export const statementPath = (statements: readonly DraftStatement[], index: number): string => {
+  const { says } = statements[index];
+  return `paper.${says}.${statements.slice(0, index).filter((one) => one.says === says).length}`;
+};

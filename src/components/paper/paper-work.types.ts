@@ -1,0 +1,73 @@
+/** All that the page shows of a paper, worked out by the worker: data and words, no code. */
+import type { PredictionTable } from "../../engine/bench/prediction-table.ts";
+import type { BenchPlan } from "../../engine/planning/bench-plan.ts";
+import type { PracticalFault } from "../../engine/practical/faults.ts";
+import type { FurtherList } from "../conclude/further-list.ts";
+import type { IonNames } from "../names.ts";
+import type { IslandWork } from "../prepare/order/OrderOfWork.tsx";
+import type { RackTube, TubeKind } from "../prepare/rack.ts";
+import type { ImpossiblePairs } from "../read/impossible-pairs.ts";
+import type { Sight } from "../read/purpose-words.ts";
+
+/** A caution as the page carries it. */
+export interface CautionEntry {
+  id: string;
+  data: { title: string; summary: string; covers: string[]; kind: string };
+}
+
+export interface WorkedTest {
+  id: string;
+  says?: string;
+  /** Instructions, in order. */
+  steps: string[];
+  /** What may mislead here. Empty until it has been looked for. */
+  warnings: string[];
+}
+
+export interface WorkedPart {
+  label: string;
+  title: string;
+  /** Letters, where it is not done on all samples. */
+  only: string[];
+  cautions: { title: string; says: string; href: string }[];
+  tests: WorkedTest[];
+}
+
+export interface Purposes {
+  id: string;
+  test: string;
+  tells: string;
+  sights: Sight[];
+  gases: string[];
+}
+
+export interface PaperWork {
+  table: PredictionTable;
+  /** What is done at each cell, in words, in the order of the table. */
+  tests: string[];
+  /** Place of each cell in the draft. */
+  lines: [part: number, test: number][];
+  names: IonNames;
+  given: string[];
+  says: string[];
+  pairs: ImpossiblePairs[];
+  purposes: Purposes[];
+  plan: BenchPlan;
+  rack: RackTube[];
+  kinds: TubeKind[];
+  parts: WorkedPart[];
+  order: { work: IslandWork[]; letters: string[]; words: Record<string, string[]>; allowed: number } | undefined;
+  /** What of the record the table has words for: the observation as written, and its reading. */
+  seen: Record<string, Record<string, { of: string; reading: number }>>;
+  /** False: what stands near a limit and what may mislead has still to be looked for. */
+  whole: boolean;
+}
+
+export interface Worked {
+  faults: PracticalFault[];
+  work?: PaperWork;
+  /** Why nothing could be worked out from what reads well, as a sentence. */
+  refused?: string;
+}
+
+export type Further = FurtherList | undefined;

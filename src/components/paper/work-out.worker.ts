@@ -1,0 +1,247 @@
+/** What the page shows of a paper, worked out in the worker: first what every salt shows, then what stands near a limit and what misleads. */
+import { impossibleSteps } from "../../build/check/steps.ts";
+import { furtherPredictions } from "../../build/further-predictions.ts";
+import { recordInTable } from "../../build/record-in-table.ts";
+import { cannotBe } from "../../engine/bench/allowed-salts.ts";
+import { asSample } from "../../engine/bench/as-sample.ts";
+import { contentsOf } from "../../engine/bench/contents.ts";
+import { type Interference, interference } from "../../engine/bench/interference.ts";
+import type { PredictionTable } from "../../engine/bench/prediction-table.ts";
+import type { Predictor } from "../../engine/bench/predictor.ts";
+import { formKey, TooManyReadings, tabulate } from "../../engine/bench/tabulate.ts";
+import { NoEquilibrium } from "../../engine/bench/tube.ts";
+import { DEFAULT_TUBES } from "../../engine/constants/glassware.ts";
+import { purposes } from "../../engine/deduction/purposes.ts";
+import { ionName } from "../../engine/formula/ion-name.ts";
+import { brimCapacity } from "../../engine/planning/geometry.ts";
+import { tubeWorkOf } from "../../engine/planning/order-of-work/tube-work.ts";
+import { planBench } from "../../engine/planning/plan-bench.ts";
+import type { PracticalFault } from "../../engine/practical/faults.ts";
+import { cellsOf, type Paper, type Step } from "../../engine/practical.ts";
+import { phrase } from "../../engine/wording/phrase.ts";
+import { capital } from "../capital.ts";
+import { wordInterference } from "../carry-out/interference-words.ts";
+import { cautionsFor } from "../carry-out/part-cautions.ts";
+import { benchOf, gasName, wordSteps, wordTest } from "../carry-out/step-words.ts";
+import { furtherList } from "../conclude/further-list.ts";
+import { link } from "../link.ts";
+import { wordTurn } from "../prepare/order/order-words.ts";
+import { kindsOf, rackOf } from "../prepare/rack.ts";
+import { impossiblePairs } from "../read/impossible-pairs.ts";
+import { wordGiven, wordPaper } from "../read/paper-words.ts";
+import { purposeWords, sightsOf } from "../read/purpose-words.ts";
+import { islandTable } from "../record/island-table.ts";
+import { readAsFar } from "./as-far.ts";
+import type { CautionEntry, Further, PaperWork, Worked, WorkedPart } from "./paper-work.types.ts";
+
+/** More salts than this take too long on a phone, and hold more sights than a record has room for. */
+const MOST_SALTS = 400;
+/** Minutes a paper allows where it does not say. */
+const ALLOWED = 60;
+
+/** Steps that read well and cannot be done, as faults of the paper. */
+function impossible(paper: Paper): PracticalFault[] {
+  const faults: PracticalFault[] = [];
+  impossibleSteps(paper, (path, { found, advice }) => {
+    faults.push({ path, message: `found ${found}; ${advice}` });
+    return { file: "", line: 0, column: 0, what: "", found, advice };
+  });
+  return faults;
+}
+
+/** Reads a paper as far as it can be. */
+export const readWritten = (written: unknown) => readAsFar(written, impossible);
+
+/** Tells how far it is; false when the work is not wanted any more. */
+export type Pause = (done: number, of: number) => Promise<boolean>;
+
+/**
+ * Works a written paper out, in two stages.
+ * @param tell gets each stage as it is ready
+ * @param pause called often, so that the worker can hear of a newer paper
+ */
+export async function workOut(
+  written: unknown,
+  cautions: readonly CautionEntry[],
+  predictor: Predictor,
+  tell: (worked: Worked) => void,
+  pause: Pause,
+): Promise<void> {
+  const { faults, paper, lines } = readWritten(written);
+  if (!paper) return tell({ faults });
+  const salts = new Set(paper.samples.map(({ holds }) => contentsOf(paper.paper, holds).length));
+  const many = Math.max(...salts);
+  if (many > MOST_SALTS) {
+    const refused = `These lists of ions leave ${many} different things a sample could hold; more than ${MOST_SALTS} are not worked out. Tick the ions your paper names.`;
+    return tell({ faults, refused });
+  }
+  const of = { written, paper, lines, faults, cautions };
+  try {
+    if (!(await ahead(paper, predictor, pause, (salt, form, parts) => predictor.predict(asSample(salt, form), parts))))
+      return;
+    const plainly = { ...predictor, border: () => new Map() };
+    tell({ faults, work: paperWork(of, tabulate(paper, plainly, phrase).table, undefined) });
+    if (!(await ahead(paper, predictor, pause, (salt, form, parts) => predictor.border(salt, form, parts)))) return;
+    const misleading = interference(paper, predictor.solve);
+    tell({ faults, work: paperWork(of, tabulate(paper, predictor, phrase).table, misleading) });
+  } catch (error) {
+    tell({ faults, refused: refusal(error) });
+  }
+}
+
+/** Why an engine gave up, as a sentence; what is no such reason is thrown on. */
+function refusal(error: unknown): string {
+  if (error instanceof TooManyReadings) {
+    return `Test ${error.cell} could show more different things than one line of a record has room for. Tick fewer ions, or give some of its steps a line of their own.`;
+  }
+  if (error instanceof NoEquilibrium || error instanceof RangeError) {
+    return `This could not be worked out: ${error.message}. Look at the strengths and volumes.`;
+  }
+  throw error;
+}
+
+/** Works ahead salt by salt, so that there is a pause between any two: the table is then put together from what is remembered. */
+async function ahead(
+  { samples, paper, parts }: Paper,
+  { solve }: Predictor,
+  pause: Pause,
+  work: (salt: ReturnType<typeof contentsOf>[number], form: Paper["samples"][number], parts: Paper["parts"]) => unknown,
+): Promise<boolean> {
+  const forms = [...new Map(samples.map((sample) => [formKey(sample), sample])).entries()];
+  const jobs = forms.flatMap(([key, form]) => {
+    const letters = samples.filter((one) => formKey(one) === key).map(({ label }) => label);
+    const mine = parts.filter((part) => letters.some((letter) => part.samples?.includes(letter) ?? true));
+    return contentsOf(paper, form.holds).map((salt) => ({ salt, form, mine }));
+  });
+  for (const [index, { salt, form, mine }] of jobs.entries()) {
+    if (!(await pause(index, jobs.length))) return false;
+    if (cannotBe(salt, form, solve) === undefined) work(salt, form, mine);
+  }
+  return true;
+}
+
+interface Of {
+  written: unknown;
+  paper: Paper;
+  lines: [number, number][];
+  faults: PracticalFault[];
+  cautions: readonly CautionEntry[];
+}
+
+function paperWork(
+  { written, paper, lines, cautions }: Of,
+  table: PredictionTable,
+  misleading: Interference[] | undefined,
+): PaperWork {
+  const record = recordInTable(table, paper.record, phrase);
+  const plan = planBench(paper, table, DEFAULT_TUBES);
+  const cells = cellsOf(paper.parts);
+  const rack = rackOf(plan.tubes, (tube) => brimCapacity(tube.size));
+  const tests = cells.map(({ test }) => wordTest(test, plan));
+  return {
+    table: islandTable(table),
+    tests,
+    lines,
+    names: Object.fromEntries([...paper.paper.cations, ...paper.paper.anions].map((ion) => [ion, ionName(ion)])),
+    given: paper.samples.map(wordGiven),
+    says: wordPaper(table, paper.samples),
+    pairs: impossiblePairs(table),
+    purposes: purposes(table).map((purpose, index) => ({
+      id: purpose.cell,
+      test: capital(tests[index]),
+      tells: purposeWords(purpose),
+      sights: purpose.groups.length > 1 ? sightsOf(purpose, table.cells[index].words, table) : [],
+      gases: table.cells[index].comesOff.map(({ gas }) => gasName(gas)),
+    })),
+    plan,
+    rack,
+    kinds: kindsOf(rack),
+    parts: partsOf(paper, plan, cautions, misleading ?? []),
+    order: orderOf(paper, plan),
+    seen: seenIn(written, record),
+    whole: misleading !== undefined,
+  };
+}
+
+type Plan = ReturnType<typeof planBench>;
+
+function partsOf(paper: Paper, plan: Plan, all: readonly CautionEntry[], misleading: Interference[]): WorkedPart[] {
+  const cells = cellsOf(paper.parts);
+  /** Bubbles may come, and not only from warming. */
+  const fizzes = (id: string, steps: Step[]) =>
+    plan.gases.some(({ cell }) => cell === id) && !steps.some(({ do: verb }) => verb === "warm" || verb === "boil");
+  const warnings = misleading.filter(
+    (one, index) => misleading.findIndex(({ kind, cell }) => kind === one.kind && cell[0] === one.cell[0]) === index,
+  );
+  return paper.parts.map((part) => {
+    const lines = cells.filter((cell) => cell.part === part);
+    const gases = plan.gases.filter(({ cell }) => lines.some(({ id }) => id === cell)).map(({ gas }) => gas);
+    const bench = benchOf(part, paper.samples, plan);
+    return {
+      label: part.label,
+      title: part.title,
+      only: part.samples && part.samples.length < paper.samples.length ? part.samples : [],
+      cautions: cautionsFor(part, gases, paper.paper.cations, all).map(({ id, data }) => ({
+        title: data.title,
+        says: data.summary,
+        href: link(`/cautions/${id}/`),
+      })),
+      tests: lines.map(({ id, test }) => ({
+        id,
+        ...(test.says && { says: test.says }),
+        steps: wordSteps(test.steps, bench, fizzes(id, test.steps)),
+        warnings: warnings.filter(({ cell }) => cell === id).map(wordInterference),
+      })),
+    };
+  });
+}
+
+function orderOf(paper: Paper, plan: Plan): PaperWork["order"] {
+  if (paper.parts.length === 0) return undefined;
+  const full = tubeWorkOf(paper);
+  const letters = paper.parts.map(({ label }) => label);
+  return {
+    work: full.map((one) => ({ ...one, turns: one.turns.map(({ steps: _, ...turn }) => turn) })),
+    letters,
+    words: Object.fromEntries(
+      letters.map((letter, part) => {
+        const turns = full.find((one) => one.part === part)?.turns ?? [];
+        return [letter, turns.map((turn) => wordTurn(turn, plan))];
+      }),
+    ),
+    allowed: paper.minutes ?? ALLOWED,
+  };
+}
+
+/** Each recorded observation as it was written, with its reading in the table. */
+function seenIn(written: unknown, record: Record<string, Record<string, number>>): PaperWork["seen"] {
+  const stated = (written as { record?: Record<string, Record<string, unknown>> }).record ?? {};
+  return Object.fromEntries(
+    Object.entries(record).map(([letter, row]) => [
+      letter,
+      Object.fromEntries(
+        Object.entries(row).map(([id, reading]) => [id, { of: JSON.stringify(stated[letter]?.[id]), reading }]),
+      ),
+    ]),
+  );
+}
+
+/**
+ * The standard tests that could settle what is left.
+ * @param left formulas of the salts each sample may still hold, by letter
+ */
+export function lookFurther(
+  written: unknown,
+  left: Readonly<Record<string, readonly string[]>>,
+  cautions: readonly CautionEntry[],
+  predictor: Predictor,
+): Further {
+  const { paper } = readWritten(written);
+  if (!paper) return undefined;
+  const wanted = new Set(Object.values(left).flat());
+  const isWanted = ({ formula }: { formula: string }) => wanted.has(formula);
+  // Of the paper's own table only the salts that are left: among them a test is looked for.
+  const { table } = tabulate(paper, { ...predictor, border: () => new Map() }, phrase, isWanted);
+  const found = furtherPredictions(paper, table, predictor);
+  return found && furtherList(found, cautions);
+}
