@@ -45,8 +45,7 @@ export function cautionsFor<One extends Covering>(
     // The caution on foil in hot alkali says what the one on pieces of metal says, and more.
     ranks.delete("Al(s)");
   }
-  const rankOf = ({ data }: One) =>
-    Math.min(...data.covers.map((one) => ranks.get(one) ?? Number.POSITIVE_INFINITY));
+  const rankOf = ({ data }: One) => Math.min(...data.covers.map((one) => ranks.get(one) ?? Number.POSITIVE_INFINITY));
   return all
     .filter((one) => rankOf(one) < Number.POSITIVE_INFINITY)
     .toSorted((a, b) => rankOf(a) - rankOf(b) || KINDS.indexOf(a.data.kind) - KINDS.indexOf(b.data.kind));

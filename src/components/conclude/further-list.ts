@@ -31,10 +31,7 @@ const bench: Bench = {
   heated: false,
 };
 
-export function furtherList(
-  { table, cells }: FurtherPredictions,
-  all: readonly CautionText[],
-): FurtherList {
+export function furtherList({ table, cells }: FurtherPredictions, all: readonly CautionText[]): FurtherList {
   const used: CautionText[] = [];
   const tests = cells.map(({ part, index }, c) => {
     const tests = part.tests.slice(0, index + 1);

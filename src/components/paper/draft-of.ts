@@ -84,7 +84,7 @@ class Reader {
 }
 
 /** Entries of an author's file that a paper without an answer does not have; passed over without a word. */
-const AUTHORS = ["summary", "level", "order", "undecided"];
+const AUTHORS = ["summary", "level", "order", "undecided", "closing"];
 
 export function draftOf(input: unknown): FoundDraft {
   const read = new Reader();
@@ -164,7 +164,7 @@ function statementsOf(read: Reader, paper: Group): DraftStatement[] {
 function partOf(read: Reader, input: unknown, index: number): DraftPart {
   const place = `part ${index + 1}`;
   const group = read.group(input, place);
-  read.unknown(group, ["label", "title", "samples", "from", "tests"], place);
+  read.unknown(group, ["label", "title", "samples", "from", "tests", "note"], place);
   return {
     label: read.text(group.label, `${place}, label`),
     title: read.text(group.title, `${place}, title`),

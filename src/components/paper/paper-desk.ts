@@ -1,7 +1,8 @@
 /** Asks the worker. Loaded, and the worker with it, when a paper is first worked with. */
 import type { PracticalFault } from "../../engine/practical/faults.ts";
 import type { ReadInstruction } from "../../engine/wording/read-instruction.ts";
-import { type Answer, answer, type Question } from "./paper-message.ts";
+import { type Answer, readAnswer } from "./paper-answer.ts";
+import type { Question } from "./paper-question.ts";
 import type { CautionEntry, Further } from "./paper-work.types.ts";
 
 /** Longest silence of the worker, ms. It speaks at least after every salt, which takes a slow phone about a second. */
@@ -53,9 +54,9 @@ export function openDesk(start: () => Clerk, limit = TIME_LIMIT): PaperDesk {
     const onDuty = (say: () => void) => fresh === clerk && say();
     fresh.onmessage = ({ data }) =>
       onDuty(() => {
-        const read = answer.safeParse(data);
-        if (!read.success) return fail(UNREADABLE);
-        const { id, ...said } = read.data;
+        const read = readAnswer(data);
+        if (!read) return fail(UNREADABLE);
+        const { id, ...said } = read;
         const hear = waiting.get(id);
         if (said.done) waiting.delete(id);
         watch();

@@ -2,12 +2,15 @@
 import type { PredictionTable } from "../../engine/bench/prediction-table.ts";
 import type { BenchPlan } from "../../engine/planning/bench-plan.ts";
 import type { PracticalFault } from "../../engine/practical/faults.ts";
+import type { AskedOf } from "../../engine/wording/asked-of.ts";
 import type { FurtherList } from "../conclude/further-list.ts";
 import type { IonNames } from "../names.ts";
-import type { IslandWork } from "../prepare/order/OrderOfWork.tsx";
+import type OrderOfWork from "../prepare/order/OrderOfWork.tsx";
 import type { RackTube, TubeKind } from "../prepare/rack.ts";
 import type { ImpossiblePairs } from "../read/impossible-pairs.ts";
 import type { Sight } from "../read/purpose-words.ts";
+
+type OrderProps = Parameters<typeof OrderOfWork>[0];
 
 /** A caution as the page carries it. */
 export interface CautionEntry {
@@ -45,6 +48,8 @@ export interface PaperWork {
   table: PredictionTable;
   /** What is done at each cell, in words, in the order of the table. */
   tests: string[];
+  /** What each cell makes one look for. */
+  asked: AskedOf[];
   /** Place of each cell in the draft. */
   lines: [part: number, test: number][];
   names: IonNames;
@@ -56,7 +61,7 @@ export interface PaperWork {
   rack: RackTube[];
   kinds: TubeKind[];
   parts: WorkedPart[];
-  order: { work: IslandWork[]; letters: string[]; words: Record<string, string[]>; allowed: number } | undefined;
+  order: OrderProps | undefined;
   /** What of the record the table has words for: the observation as written, and its reading. */
   seen: Record<string, Record<string, { of: string; reading: number }>>;
   /** False: what stands near a limit and what may mislead has still to be looked for. */

@@ -2,7 +2,8 @@
 import { createPredictor } from "../../engine/bench/predictor.ts";
 import { createSolver } from "../../engine/equilibrium/solve.ts";
 import { readInstruction } from "../../engine/wording/read-instruction.ts";
-import { type Answer, type Question, question } from "./paper-message.ts";
+import type { Answer } from "./paper-answer.ts";
+import { type Question, question } from "./paper-question.ts";
 import { lookFurther, type Pause, readWritten, workOut } from "./work-out.worker.ts";
 
 const predictor = createPredictor(createSolver());

@@ -18,6 +18,7 @@ import { tubeWorkOf } from "../../engine/planning/order-of-work/tube-work.ts";
 import { planBench } from "../../engine/planning/plan-bench.ts";
 import type { PracticalFault } from "../../engine/practical/faults.ts";
 import { cellsOf, type Paper, type Step } from "../../engine/practical.ts";
+import { askedOf } from "../../engine/wording/asked-of.ts";
 import { phrase } from "../../engine/wording/phrase.ts";
 import { capital } from "../capital.ts";
 import { wordInterference } from "../carry-out/interference-words.ts";
@@ -141,6 +142,7 @@ function paperWork(
   return {
     table: islandTable(table),
     tests,
+    asked: cells.map(({ test, index }) => askedOf(test.steps, index > 0)),
     lines,
     names: Object.fromEntries([...paper.paper.cations, ...paper.paper.anions].map((ion) => [ion, ionName(ion)])),
     given: paper.samples.map(wordGiven),
@@ -210,6 +212,9 @@ function orderOf(paper: Paper, plan: Plan): PaperWork["order"] {
       }),
     ),
     allowed: paper.minutes ?? ALLOWED,
+    // The patient proof takes seconds: here the quick one is enough.
+    proved: [],
+    racked: plan.tubes.map(({ label, sample, part, size }) => ({ label, sample, part, size: { id: size.id } })),
   };
 }
 

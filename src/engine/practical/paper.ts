@@ -5,7 +5,7 @@
 import { z } from "zod";
 import { cellsOf } from "./cells.ts";
 import { type Observation, observation } from "./observation.ts";
-import { type Procedure, procedure, sampleLabel } from "./procedure.ts";
+import { type Procedure, procedureSoFar, sampleLabel } from "./procedure.ts";
 import { concentration, describe } from "./quantity.ts";
 import { type Statement, statement } from "./statement.ts";
 
@@ -61,7 +61,7 @@ export const paper = z
     minutes: z.int().min(5).max(300).optional(),
     samples: z.array(givenSample).min(1).max(8),
     paper: statement,
-    parts: procedure,
+    parts: procedureSoFar,
     record: record.default({}),
   })
   .superRefine((one, context) => {

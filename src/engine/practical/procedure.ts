@@ -40,5 +40,7 @@ const part = z.strictObject({
 /** A part of the paper: one fresh tube for each sample; its tests follow one another in that tube. */
 export type Part = z.infer<typeof part>;
 
+/** Parts of a paper that is being entered: there may be none yet. */
+export const procedureSoFar = z.array(part);
 export const procedure = z.array(part).min(1, { error: "expected at least one part" });
 export type Procedure = z.infer<typeof procedure>;

@@ -114,20 +114,29 @@ class Reading {
       part.samples.push(...named);
     }
     if (read.keeps) this.#keep(read.keeps);
-    const understood: UnderstoodStretch = { words, steps: [], assumed: read.assumed, questions: read.questions };
-    let told = false;
-    const tell = (test: ReadTest) => {
-      if (!told) test.stretches.push(understood);
-      told = true;
+    // A stretch that makes two lines of the record stands at both; what it leaves open is asked once.
+    const told: [ReadTest, UnderstoodStretch][] = [];
+    const tell = (test: ReadTest): UnderstoodStretch => {
+      const known = told.find(([one]) => one === test);
+      if (known) return known[1];
+      const first = told.length === 0;
+      const stretch: UnderstoodStretch = {
+        words,
+        steps: [],
+        assumed: first ? read.assumed : [],
+        questions: first ? read.questions : [],
+      };
+      told.push([test, stretch]);
+      test.stretches.push(stretch);
       if (!test.says.includes(sentence)) test.says = test.says ? `${test.says} ${sentence}` : sentence;
+      return stretch;
     };
     for (const [index, { step, newLine }] of read.steps.entries()) {
       const last = part.tests.at(-1);
       const goingOn = begun || index > 0;
       const test = last && !this.#begins(step, last, newLine === true, goingOn) ? last : this.#newTestIn(part);
-      tell(test);
       test.steps.push(step);
-      understood.steps.push(step);
+      tell(test).steps.push(step);
       this.#remember(step);
     }
     if (read.steps.length === 0) {

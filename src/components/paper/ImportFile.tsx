@@ -1,0 +1,121 @@
+/** A paper from the file of a practical, chosen or pasted. A file with faults opens nothing until the reader says so. */
+import { useState } from "preact/hooks";
+import type { Draft } from "./draft.ts";
+import { draftOf } from "./draft-of.ts";
+
+interface Found {
+  faults: string[];
+  /** What could be read; absent where nothing could. */
+  draft?: Draft;
+}
+
+const TOLD = 20;
+
+export function ImportFile({ onOpen }: { onOpen(draft: Draft, news: string): void }) {
+  const [text, type] = useState("");
+  const [found, tell] = useState<Found>();
+  const [reading, work] = useState(false);
+
+  const read = async (name: string, file: string) => {
+    work(true);
+    const result = await readPaperFile(name, file).catch(
+      (): Found => ({ faults: ["The reader could not be loaded. Check the connection and load the page again."] }),
+    );
+    work(false);
+    if (result.draft && result.faults.length === 0) {
+      type("");
+      tell(undefined);
+      onOpen(result.draft, "The paper of the file is open. An answer in it is left out: here the record decides.");
+    } else tell(result);
+  };
+
+  return (
+    <details>
+      <summary>Open the file of a practical</summary>
+      <p>
+        <label>
+          File (.mdx):{" "}
+          <input
+            type="file"
+            accept=".mdx,.md,.txt,text/markdown,text/plain"
+            disabled={reading}
+            onChange={async ({ currentTarget }) => {
+              const file = currentTarget.files?.[0];
+              currentTarget.value = "";
+              if (!file) return;
+              if (file.size > 256_000)
+                return tell({ faults: [`The file has ${file.size} bytes; no practical is so long.`] });
+              const content = await file.text();
+              type(content);
+              await read(file.name, content);
+            }}
+          />
+        </label>
+      </p>
+      <label for="file-text">Or its text, from the first --- to the second</label>
+      <textarea
+        id="file-text"
+        rows={4}
+        spellcheck={false}
+        value={text}
+        onInput={(event) => type(event.currentTarget.value)}
+      />
+      <p class="tools">
+        <button type="button" disabled={text.trim() === "" || reading} onClick={() => read("this text", text)}>
+          {reading ? "Reading …" : "Open this text"}
+        </button>
+      </p>
+      <div role="status">
+        {found && (
+          <div class="caution">
+            <p>
+              <b>
+                {found.faults.length === 1 ? "This has a fault." : `This has ${found.faults.length} faults.`} Your paper
+                is as it was.
+              </b>
+            </p>
+            <ul>
+              {found.faults.slice(0, TOLD).map((fault) => (
+                <li key={fault}>{fault}</li>
+              ))}
+              {found.faults.length > TOLD && <li>And {found.faults.length - TOLD} more.</li>}
+            </ul>
+            {found.draft && (
+              <p class="tools">
+                <button
+                  type="button"
+                  onClick={() => {
+                    if (found.draft)
+                      onOpen(found.draft, "What could be read of the file is open; what is wrong is marked.");
+                    type("");
+                    tell(undefined);
+                  }}
+                >
+                  Open what could be read, as a new paper
+                </button>
+              </p>
+            )}
+          </div>
+        )}
+      </div>
+    </details>
+  );
+}
+
+/** Reads a file with the site's own reader of frontmatter, fetched when it is first used, and checks it in the worker. */
+async function readPaperFile(name: string, text: string): Promise<Found> {
+  const { readFile } = await import("./paper-file.ts");
+  const file = readFile(name, text);
+  if ("faults" in file) return { faults: file.faults };
+  const { draft, leftOut } = draftOf(file.data);
+  const { desk } = await import("./paper-desk.ts");
+  const { written } = await import("./draft.ts");
+  const checked = await desk.check(written(draft));
+  if ("refused" in checked) return { faults: [checked.refused] };
+  const faults = checked.map(
+    ({ path, message }) => `${capital(file.placeOf(path))} (${path.join(" > ")}): ${message}.`,
+  );
+  return { draft, faults: [...leftOut, ...faults] };
+}
+
+const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);

@@ -1,0 +1,236 @@
+/** A paper of the reader's own, through the whole job: read, prepare, carry out, record, conclude. */
+import { useEffect, useMemo, useState } from "preact/hooks";
+import { useLater } from "../later.ts";
+import { CarryOutPanel } from "./CarryOutPanel.tsx";
+import { draftOf } from "./draft-of.ts";
+import { Field, faultsBy } from "./fields.tsx";
+import { KeepPanel } from "./KeepPanel.tsx";
+import { Paste } from "./Paste.tsx";
+import { ProcedureForm } from "./ProcedureForm.tsx";
+import { MARK } from "./paper-mark.ts";
+import type { CautionEntry } from "./paper-work.types.ts";
+import { ReadPanel } from "./ReadPanel.tsx";
+import { RecordPanel } from "./RecordPanel.tsx";
+import { recordOf } from "./record-of.ts";
+import { SamplesForm } from "./SamplesForm.tsx";
+import { Shelf } from "./Shelf.tsx";
+import { type KnownIons, StatementForm } from "./StatementForm.tsx";
+import type { Vocabulary } from "./StepForm.tsx";
+import { useDraft } from "./use-draft.ts";
+import { useWork, type WorkState } from "./use-work.ts";
+
+interface Props {
+  vocabulary: Vocabulary;
+  ions: KnownIons;
+  cautions: CautionEntry[];
+  examples: { slug: string; title: string }[];
+  /** Address of the examples' papers. */
+  examplesAt: string;
+}
+
+const NO_RECORD = {};
+const PARTS = [
+  ["read", "Read"],
+  ["prepare", "Prepare"],
+  ["carry-out", "Carry out"],
+  ["record", "Record"],
+  ["conclude", "Conclude"],
+  ["keep", "Keep"],
+] as const;
+
+export default function OwnPaper({ vocabulary, ions, cautions, examples, examplesAt }: Props) {
+  const paper = useDraft();
+  const { draft } = paper;
+  const [news, tell] = useState("");
+  useLink(paper.open, tell);
+  const state = useWork(draft, cautions, !paper.untouched);
+  const { work, fresh } = state;
+  const faults = useMemo(() => faultsBy(paper.untouched ? [] : state.faults), [state.faults, paper.untouched]);
+  const { record, unknown } = useMemo(
+    () => (work && fresh ? recordOf(draft, work) : { record: NO_RECORD, unknown: false }),
+    [draft, work, fresh],
+  );
+  const form = { draft, faults, edit: paper.edit, focus: paper.focus };
+  const tested = work && work.tests.length > 0 ? work : undefined;
+  return (
+    <>
+      <nav class="job" aria-label="Parts of the job">
+        <ol>
+          {PARTS.map(([id, name]) => (
+            <li key={id}>
+              <a href={`#${id}`}>{name}</a>
+            </li>
+          ))}
+        </ol>
+      </nav>
+      <Shelf paper={paper} examples={examples} examplesAt={examplesAt} tell={tell} />
+      <p role="status" class="news">
+        {news}
+      </p>
+      <section class="step" aria-labelledby="read">
+        <h2 id="read" tabIndex={-1}>
+          Read <small>what the paper gives and asks</small>
+        </h2>
+        <div class="paper-form screen">
+          <div class="row">
+            <Field
+              name="Title"
+              place="title"
+              size={30}
+              value={draft.title}
+              fault={faults("title")}
+              onType={(title) => paper.edit({ ...draft, title })}
+            />
+            <Field
+              name="Minutes allowed"
+              place="minutes"
+              size={4}
+              value={draft.minutes}
+              fault={faults("minutes")}
+              onType={(minutes) => paper.edit({ ...draft, minutes })}
+            />
+          </div>
+          <SamplesForm {...form} />
+          <StatementForm {...form} ions={ions} />
+          <Paste draft={draft} edit={paper.edit} focus={paper.focus} bottles={vocabulary.bottles} />
+          <ProcedureForm {...form} {...vocabulary} />
+        </div>
+        <p class="print paper-title">{draft.title}</p>
+        <Standing state={state} count={state.faults.length} untouched={paper.untouched} />
+        {work && <ReadPanel work={work} />}
+      </section>
+      <Room id="prepare" name="Prepare" small="before anything is opened" open={tested !== undefined}>
+        {tested && <Bench work={tested} />}
+      </Room>
+      <Room
+        id="carry-out"
+        name="Carry out"
+        small="one fresh tube for each sample in each part"
+        open={tested !== undefined}
+      >
+        {tested && <CarryOutPanel work={tested} />}
+      </Room>
+      <Room id="record" name="Record" small="what you see, in words that earn the mark" open={tested !== undefined}>
+        {tested && (
+          <RecordPanel
+            draft={draft}
+            work={tested}
+            record={record}
+            fresh={fresh}
+            waiting={unknown}
+            edit={paper.edit}
+            focus={paper.focus}
+          />
+        )}
+      </Room>
+      <Room id="conclude" name="Conclude" small="from this record and what the paper says" open={tested !== undefined}>
+        {tested && fresh && <Follows {...{ draft, work: tested, record, cautions }} />}
+      </Room>
+      <section class="step screen" aria-labelledby="keep">
+        <h2 id="keep" tabIndex={-1}>
+          Keep and share <small>nothing leaves this machine</small>
+        </h2>
+        <KeepPanel draft={draft} work={fresh ? work : undefined} record={record} />
+      </section>
+    </>
+  );
+}
+
+interface RoomProps {
+  id: string;
+  name: string;
+  small: string;
+  open: boolean;
+  children: preact.ComponentChildren;
+}
+
+/** One part of the job. */
+function Room({ id, name, small, open, children }: RoomProps) {
+  return (
+    <section class="step" aria-labelledby={id}>
+      <h2 id={id} tabIndex={-1}>
+        {name} <small>{small}</small>
+      </h2>
+      {open ? children : <p class="soft">This follows as soon as the paper has a test.</p>}
+    </section>
+  );
+}
+
+/** How the work stands. */
+function Standing({ state, count, untouched }: { state: WorkState; count: number; untouched: boolean }) {
+  const { working, progress, refused, work, fresh } = state;
+  if (untouched) return null;
+  const word = working && !fresh ? "Working it out …" : work ? "Worked out." : "";
+  return (
+    <div class="standing screen">
+      <p role="status">
+        {refused ? (
+          <span class="caution">{refused}</span>
+        ) : (
+          <>
+            {word}
+            {count > 0 &&
+              ` ${count === 1 ? "One entry is" : `${count} entries are`} not finished, and left out of what follows.`}
+          </>
+        )}
+      </p>
+      {progress && (
+        <p class="soft small" aria-hidden="true">
+          {fresh ? "Looking for what stands near a limit" : "Carrying the tests out on each salt"}: {progress.done} of{" "}
+          {progress.of} <progress value={progress.done} max={progress.of} />
+        </p>
+      )}
+    </div>
+  );
+}
+
+type Later = typeof import("./PreparePanel.tsx");
+
+/** The bench, whose drawing and reckoning are fetched when there is one. */
+function Bench({ work }: Parameters<Later["PreparePanel"]>[0]) {
+  const { module, failed, load } = useLater(() => import("./PreparePanel.tsx"));
+  useEffect(() => void load(), []);
+  if (failed) return <p class="caution">The bench plan could not be fetched. Load the page again.</p>;
+  return module ? <module.PreparePanel work={work} /> : <p class="soft">Drawing the bench …</p>;
+}
+
+type Followed = typeof import("./PaperConclusion.tsx");
+type Following = Pick<Parameters<typeof KeepPanel>[0], "draft" | "record"> & { cautions: CautionEntry[] } & Parameters<
+    Later["PreparePanel"]
+  >[0];
+
+/** What follows, whose reasoning is fetched when there are tests. */
+function Follows({ draft, work: { table, names, tests }, record, cautions }: Following) {
+  const { module, failed, load } = useLater<Followed>(() => import("./PaperConclusion.tsx"));
+  useEffect(() => void load(), []);
+  if (failed)
+    return <p class="caution">The conclusion could not be fetched. Your record is kept; load the page again.</p>;
+  return module ? (
+    <module.PaperConclusion {...{ table, names, tests, record, cautions, draft }} />
+  ) : (
+    <p class="soft">Working it out …</p>
+  );
+}
+
+/** Opens the paper of a link the page was reached by, as a new one of the list. */
+function useLink(open: (draft: ReturnType<typeof draftOf>["draft"]) => void, tell: (news: string) => void): void {
+  useEffect(() => {
+    const read = async () => {
+      const { hash } = location;
+      if (!hash.startsWith(MARK)) return;
+      const found = await import("./paper-link.ts")
+        .then(({ fromFragment }) => fromFragment(hash))
+        .catch(() => ({ refused: "This browser cannot unpack such a link." }));
+      // The paper is in the list now; the address is for the parts of the page again.
+      history.replaceState(history.state, "", location.pathname + location.search);
+      if ("refused" in found)
+        return tell(`The link could not be opened. ${found.refused} Your own papers are as they were.`);
+      const { draft, leftOut } = draftOf(found.written);
+      open(draft);
+      tell(`The paper of the link is open.${leftOut.length > 0 ? ` ${leftOut.join(" ")}` : ""}`);
+    };
+    read();
+    addEventListener("hashchange", read);
+    return () => removeEventListener("hashchange", read);
+  }, []);
+}

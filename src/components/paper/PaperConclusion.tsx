@@ -1,0 +1,71 @@
+/** What follows from the record of a paper, and the tests besides those of the paper that could settle what it leaves open. */
+import { useEffect, useRef, useState } from "preact/hooks";
+import { nextTests } from "../../engine/deduction/next-test.ts";
+import { answerMarks, Conclusion } from "../conclude/Conclusion.tsx";
+import { findingOf, type Recorded } from "../conclude/finding.ts";
+import type { FurtherList } from "../conclude/further-list.ts";
+import { type Draft, written } from "./draft.ts";
+import { desk } from "./paper-desk.ts";
+import type { CautionEntry } from "./paper-work.types.ts";
+
+interface Props extends Recorded {
+  tests: string[];
+  draft: Draft;
+  cautions: readonly CautionEntry[];
+}
+
+export { findingOf };
+
+export function PaperConclusion({ table, names, record, tests, draft, cautions }: Props) {
+  const { conclusion } = findingOf({ table, names, record });
+  const left = Object.fromEntries(
+    conclusion.samples.map(({ sample, salts }) => [sample, salts.map((salt) => table.salts[salt].formula)]),
+  );
+  const about = JSON.stringify(left);
+  const [found, keep] = useState<{ about: string; further?: FurtherList; refused?: string }>();
+  const [looking, look] = useState(false);
+  const here = useRef<HTMLDivElement>(null);
+  const further = found?.about === about ? found.further : undefined;
+  const refused = found?.about === about ? found.refused : undefined;
+  const none = found?.about === about && !further && !refused;
+  const open = conclusion.samples.some(({ salts }) => salts.length > 1);
+  const atEnd = open && nextTests(table, record).length === 0;
+
+  useEffect(
+    () => (here.current ? answerMarks(here.current, { table, names, record }) : undefined),
+    [table, names, record],
+  );
+
+  const ask = async () => {
+    look(true);
+    const answer = await desk.lookFurther(written(draft), left, cautions);
+    look(false);
+    keep({ about, ...("refused" in answer ? answer : { ...(answer.further && { further: answer.further }) }) });
+  };
+
+  return (
+    <div ref={here}>
+      <Conclusion
+        key={further ? about : ""}
+        table={table}
+        names={names}
+        record={record}
+        tests={tests}
+        further={further}
+      />
+      {atEnd && !further && (
+        <p>
+          {!none && (
+            <button type="button" disabled={looking} onClick={ask}>
+              {looking ? "Looking through the standard tests …" : "Look for a test that would settle it"}
+            </button>
+          )}
+          <span role="status">
+            {none && "No standard test would tell these salts apart."}
+            {refused}
+          </span>
+        </p>
+      )}
+    </div>
+  );
+}

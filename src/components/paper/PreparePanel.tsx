@@ -1,0 +1,224 @@
+/** The bench for the paper: what to set out, the tubes, gases to be ready for, where the waste goes, the order of work, the checks. */
+import { BENCH_PRACTICE } from "../../engine/constants/bench-practice.ts";
+import { capital } from "../capital.ts";
+import { useLater } from "../later.ts";
+import BenchPlan from "../prepare/BenchPlan.tsx";
+import { Words } from "../Words.tsx";
+import type { PaperWork } from "./paper-work.types.ts";
+
+const figure = (cm3: number) => Math.round(cm3 * 100) / 100;
+/** A label stays on one line. */
+const unbroken = (labels: readonly string[]) => labels.map((label) => label.replace(/ /g, "\u00a0")).join(", ");
+
+export function PreparePanel({ work: { plan, rack, kinds, order } }: { work: PaperWork }) {
+  return (
+    <>
+      <div class="caution">
+        <p>
+          <b>Take care</b>
+        </p>
+        <ul>
+          {plan.cautions.map((caution) => (
+            <li key={caution}>
+              <Words of={caution} />
+            </li>
+          ))}
+        </ul>
+      </div>
+      <SetOut plan={plan} />
+      <h3>Tubes, drawn to one scale</h3>
+      <BenchPlan
+        key={rack.map(({ labels, size }) => `${labels} ${size}`).join()}
+        tubes={rack}
+        kinds={kinds}
+        shakenFill={BENCH_PRACTICE.shakenFill.value}
+      />
+      {plan.warnings.map((warning) => (
+        <p class="caution small" key={warning}>
+          <b>Mind:</b> <Words of={warning} />
+        </p>
+      ))}
+      <GasesAndWaste plan={plan} />
+      {order && <Order key={JSON.stringify(order)} {...order} />}
+      <h3>Check before you begin</h3>
+      <ol class="ready">
+        {plan.checks.map((check) => (
+          <li key={check}>
+            <Words of={check} />
+          </li>
+        ))}
+      </ol>
+    </>
+  );
+}
+
+/** The order of work, minute by minute; its reckoning is fetched when it is first looked at. */
+function Order(order: NonNullable<PaperWork["order"]>) {
+  const { module, failed, load } = useLater(() => import("../prepare/order/OrderOfWork.tsx"));
+  return (
+    <>
+      <h3>Order of work</h3>
+      <details onToggle={load}>
+        <summary>Who does what when, minute by minute</summary>
+        {failed && <p class="caution">It could not be fetched. Load the page again.</p>}
+        {module && <module.default {...order} />}
+      </details>
+    </>
+  );
+}
+
+function SetOut({ plan }: Pick<PaperWork, "plan">) {
+  return (
+    <>
+      <h3>Set out</h3>
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">What</th>
+            <th scope="col" class="num">
+              Used
+            </th>
+            <th scope="col" class="num">
+              Set out
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {plan.samples.map(({ sample, needed, setOut }) => (
+            <tr key={sample}>
+              <th scope="row">
+                sample <b>{sample}</b>
+              </th>
+              <td class="num">
+                <Words of={needed} />
+              </td>
+              <td class="num">
+                <Words of={setOut} />
+              </td>
+            </tr>
+          ))}
+          {plan.reagents.map(({ id, name, concentration, pieces, neededCm3, setOutCm3 }) => (
+            <tr key={`${id} ${concentration}`}>
+              <th scope="row">
+                <Words of={name} />
+                {concentration && (
+                  <span class="soft">
+                    , <Words of={concentration} />
+                  </span>
+                )}
+              </th>
+              {pieces !== undefined ? (
+                <td class="num" colSpan={2}>
+                  {pieces} small pieces
+                </td>
+              ) : (
+                <>
+                  <td class="num">{figure(neededCm3)} cm³</td>
+                  <td class="num">{setOutCm3} cm³</td>
+                </>
+              )}
+            </tr>
+          ))}
+          {plan.besides.map(({ what, neededCm3, setOutCm3 }) => (
+            <tr key={what}>
+              <th scope="row">
+                <Words of={what} />
+              </th>
+              <td class="num">{figure(neededCm3)} cm³</td>
+              <td class="num">{setOutCm3} cm³</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <ul class="ready">
+        {plan.extras.map(({ what, count, prepare, because }) => (
+          <li key={what}>
+            <b>
+              {count > 1 && `${count} × `}
+              <Words of={what} />
+            </b>
+            {prepare && (
+              <>
+                : <Words of={prepare} />
+              </>
+            )}{" "}
+            <span class="soft">
+              (<Words of={because} />)
+            </span>
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+}
+
+function GasesAndWaste({ plan }: Pick<PaperWork, "plan">) {
+  return (
+    <>
+      {plan.gases.length > 0 && (
+        <>
+          <h3>Gases to be ready for</h3>
+          <table class="stack">
+            <thead>
+              <tr>
+                <th scope="col">Test</th>
+                <th scope="col">Gas</th>
+                <th scope="col">From</th>
+                <th scope="col">Have ready</th>
+              </tr>
+            </thead>
+            <tbody>
+              {plan.gases.map(({ cell, gas, from, have }) => (
+                <tr key={`${cell} ${gas}`}>
+                  <th scope="row">
+                    <b>{cell}</b>
+                  </th>
+                  <td data-head="Gas">
+                    <Words of={gas} />
+                  </td>
+                  <td data-head="From">
+                    <Words of={from.join(", ")} />
+                  </td>
+                  <td data-head="Have ready">
+                    <Words of={have} />
+                  </td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </>
+      )}
+      {plan.waste.length > 0 && (
+        <>
+          <h3>Where each tube is emptied</h3>
+          <p>
+            Tubes with alkali first, tubes with acid last and a little at a time, in the fume cupboard if a sulfite may
+            be there.
+          </p>
+          <table class="stack">
+            <thead>
+              <tr>
+                <th scope="col">Tubes</th>
+                <th scope="col">Into</th>
+                <th scope="col">How</th>
+              </tr>
+            </thead>
+            <tbody>
+              {plan.waste.map(({ tubes, bottle, how }) => (
+                <tr key={`${bottle} ${how}`}>
+                  <th scope="row">
+                    <b>{unbroken(tubes)}</b>
+                  </th>
+                  <td data-head="Into">{capital(bottle ?? "waste beaker")}</td>
+                  <td data-head="How">
+                    <Words of={how} />
+                  </td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,67 @@
+/**
+ * Papers kept in this browser, each as it is written, under a number of its own. Shape: { papers: { "3": written }, open: "3" }. The browser
+ * may refuse to keep anything (a private window, a full store); then the page works on, and says so.
+ */
+const KEY = "ionwright papers";
+
+export interface KeptPapers {
+  /** By number; the paper as written. */
+  papers: Record<string, unknown>;
+  /** The one that is open. */
+  open: string;
+}
+
+export const NOTHING_KEPT: KeptPapers = { papers: {}, open: "" };
+
+const isGroup = (input: unknown): input is Record<string, unknown> =>
+  typeof input === "object" && input !== null && !Array.isArray(input);
+
+/** What is kept; `refused` where the browser does not let the page look, or what it holds cannot be read. */
+export function loadKept(): KeptPapers & { refused?: string } {
+  let text: string | null;
+  try {
+    text = localStorage.getItem(KEY);
+  } catch {
+    return { ...NOTHING_KEPT, refused: NOT_KEPT };
+  }
+  if (text === null) return NOTHING_KEPT;
+  try {
+    const kept: unknown = JSON.parse(text);
+    if (isGroup(kept) && isGroup(kept.papers)) {
+      const papers = Object.fromEntries(Object.entries(kept.papers).filter(([id]) => /^\d{1,9}$/.test(id)));
+      return { papers, open: typeof kept.open === "string" ? kept.open : "" };
+    }
+  } catch {
+    // Told below: either way it cannot be read.
+  }
+  try {
+    // Put aside, for the next paper that is kept takes its place.
+    localStorage.setItem(`${KEY}, could not be read`, text);
+  } catch {
+    // No room: there is nothing more to be done.
+  }
+  return { ...NOTHING_KEPT, refused: "The papers kept in this browser could not be read." };
+}
+
+/** @returns why nothing was kept, as a sentence; undefined when it was */
+export function keep(kept: KeptPapers): string | undefined {
+  try {
+    localStorage.setItem(KEY, JSON.stringify(kept));
+    return undefined;
+  } catch {
+    return NOT_KEPT;
+  }
+}
+
+const NOT_KEPT =
+  "This browser does not keep anything for this page, so your paper is gone when you close it. Save it as a file, or copy its link.";
+
+/** A number no paper has yet. */
+export const freeNumber = (papers: Record<string, unknown>): string =>
+  String(Math.max(0, ...Object.keys(papers).map(Number)) + 1);
+
+/** What a paper is called in the list. */
+export function nameOf(written: unknown): string {
+  const title = isGroup(written) ? written.title : undefined;
+  return typeof title === "string" && title.trim() !== "" ? title.slice(0, 80) : "A paper without a title";
+}

@@ -1,0 +1,39 @@
+/**
+ * A paper as the file of a practical: MDX with frontmatter in YAML, which builds in the site once its author has filled in what a paper does
+ * not say. Read again by the same frontmatter reader that reads the course.
+ */
+
+import { ContentFaults } from "../../build/faults.ts";
+import { readFrontmatter } from "../../build/frontmatter.ts";
+
+/** Largest file that is read, in letters. */
+export const LONGEST_FILE = 64_000;
+
+export interface FileText {
+  data: unknown;
+  /** "line 12, column 5" of an entry, or of the nearest around it that exists. */
+  placeOf(path: readonly (string | number)[]): string;
+}
+
+/** The frontmatter of a file, or what is wrong with it, each fault with its line and column. */
+export function readFile(name: string, text: string): FileText | { faults: string[] } {
+  if (text.length > LONGEST_FILE) {
+    return { faults: [`The file has ${text.length} letters; a practical has at most ${LONGEST_FILE}.`] };
+  }
+  try {
+    const { data, placeOf } = readFrontmatter(name, text);
+    const place = (path: readonly (string | number)[]) => {
+      const { line, column } = placeOf(path);
+      return `line ${line}, column ${column}`;
+    };
+    return { data, placeOf: place };
+  } catch (error) {
+    if (!(error instanceof ContentFaults)) throw error;
+    return {
+      faults: error.faults.map(
+        ({ line, column, what, found, advice }) =>
+          `Line ${line}, column ${column}: ${what}. Found: ${found}. To do: ${advice}.`,
+      ),
+    };
+  }
+}

@@ -1,0 +1,2 @@
+/** What begins a fragment that holds a paper. */
+export const MARK = "#paper=";

@@ -1,0 +1,115 @@
+import { join } from "node:path";
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { checkPractical } from "../../../src/build/check-practical.ts";
+import { readFrontmatter } from "../../../src/build/frontmatter.ts";
+import { practicalPaths, readPage, readPracticalFile } from "../../../src/build/practical-files.ts";
+import { readAsFar } from "../../../src/components/paper/as-far.ts";
+import { written } from "../../../src/components/paper/draft.ts";
+import { draftOf } from "../../../src/components/paper/draft-of.ts";
+import { writeFile } from "../../../src/components/paper/write-file.ts";
+import { readPaper } from "../../../src/engine/practical/faults.ts";
+
+const ROOT = join(import.meta.dirname, "../../..");
+const paths = practicalPaths(ROOT);
+const dataOf = (path: string) => readFrontmatter(path, readPage(ROOT, path)).data as Record<string, unknown>;
+const withoutAnswer = (data: Record<string, unknown>) => ({
+  ...data,
+  samples: (data.samples as Record<string, unknown>[]).map(({ salt: _, ...given }) => given),
+});
+
+describe.each(paths)("%s as a paper", (path) => {
+  const { draft, leftOut } = draftOf(dataOf(path));
+
+  test("fits the form whole, and reads as the practical without its answer", () => {
+    expect(leftOut).toEqual([]);
+    const read = readPaper(written(draft));
+    const { title, minutes, samples, paper, parts, record } = withoutAnswer(dataOf(path)) as Record<string, unknown>;
+    const bare = (parts as Record<string, unknown>[]).map(({ note: _, ...part }) => part);
+    expect(read).toEqual(readPaper({ title, minutes, samples, paper, parts: bare, record }));
+    expect(read).toHaveProperty("paper");
+  });
+
+  test("comes back the same from what was written of it", () => {
+    expect(draftOf(written(draft))).toEqual({ draft, leftOut: [] });
+  });
+
+  test("comes back the same from its file, and the file names the places only its author can fill", () => {
+    const file = writeFile(draft, {});
+    expect(draftOf(readFrontmatter("own.mdx", file).data)).toEqual({ draft, leftOut: [] });
+    const read = readPracticalFile("own.mdx", file);
+    expect("faults" in read && read.faults.map(({ what }) => what)).toEqual(
+      draft.samples.map((_, index) => `samples > ${index} > salt`),
+    );
+  });
+});
+
+test("with the answer filled in, a written file passes the check that the build makes", () => {
+  const path = "src/content/practicals/shed-two-tins.mdx";
+  const data = dataOf(path);
+  const salts = Object.fromEntries(
+    (data.samples as { label: string; salt: string }[]).map(({ label, salt }) => [label, salt]),
+  );
+  const read = readPracticalFile("own.mdx", writeFile(draftOf(data).draft, salts));
+  if ("faults" in read) throw new Error(JSON.stringify(read.faults));
+  expect(checkPractical(read)).toEqual([]);
+}, 120_000);
+
+test("titles and words with signs of YAML come back from the file", () => {
+  const { draft } = draftOf({
+    minutes: 45,
+    title: 'no: "yes" # {a} - &b',
+    samples: [{ label: "N", given: "solid" }],
+    parts: [],
+  });
+  expect(draftOf(readFrontmatter("own.mdx", writeFile(draft, {})).data).draft).toEqual(draft);
+});
+
+describe("any input", () => {
+  const written_ = () => fc.jsonValue({ maxDepth: 4 });
+  test("becomes a draft whose written form is read or refused, never thrown", () => {
+    const around = fc.record(
+      { title: written_(), samples: written_(), paper: written_(), parts: written_(), record: written_() },
+      { requiredKeys: [] },
+    );
+    fc.assert(
+      fc.property(fc.oneof(written_(), around), (input) => {
+        const { draft } = draftOf(input);
+        const read = readAsFar(written(draft), () => []);
+        expect(read.paper !== undefined || read.faults.length > 0).toBe(true);
+      }),
+      { seed: 9, numRuns: 500 },
+    );
+  });
+
+  test("keys that reach into objects are passed over", () => {
+    const input = JSON.parse(
+      '{"parts":[{"tests":[{"steps":[{"__proto__":"x","add":"NaOH(aq)"}]}]}],"record":{"__proto__":{"a":{}}}}',
+    );
+    const { draft } = draftOf(input);
+    expect(draft.parts[0].tests[0].steps).toEqual([{ add: "NaOH(aq)" }]);
+    expect(({} as Record<string, unknown>).a).toBeUndefined();
+  });
+});
+
+describe("an unfinished paper is read as far as it goes", () => {
+  const base = withoutAnswer(dataOf(paths[0])) as { samples: unknown[]; parts: { tests: { steps: unknown[] }[] }[] };
+  const paper = () => structuredClone(written(draftOf(base).draft)) as typeof base & { record?: unknown };
+
+  test("a test without its amount, and what comes after it in the tube, is left out", () => {
+    const one = paper();
+    const last = one.parts[0].tests.length - 1;
+    one.parts[0].tests[last].steps = [{ add: "NaOH(aq)" }];
+    delete one.record;
+    const read = readAsFar(one, () => []);
+    expect(read.faults.map(({ path }) => path.slice(0, 6))).toEqual([["parts", 0, "tests", last, "steps", 0]]);
+    expect(read.lines.some(([part, test]) => part === 0 && test === last)).toBe(false);
+    expect(read.lines.filter(([part]) => part === 1)).toHaveLength(one.parts[1].tests.length);
+  });
+
+  test("without any sample nothing can be worked out", () => {
+    const one = paper();
+    one.samples = [{ label: "p", given: "solution" }];
+    expect(readAsFar(one, () => [])).not.toHaveProperty("paper");
+  });
+});
