@@ -1,9 +1,9 @@
 import type { PredictionTable } from "../../engine/bench/prediction-table.ts";
-import type { Conclusion, RepeatedPlace } from "../../engine/deduction/conclusion.ts";
+import type { Conclusion, Repeat, RepeatedPlace } from "../../engine/deduction/conclusion.ts";
 import { list } from "../sentence.ts";
 import { Words } from "../Words.tsx";
 
-/** So many suggestions are written out; more would hide the first. */
+/** So many suggestions stand open, the rest folded: more would hide the first. */
 const SHOWN = 3;
 const NAMED = 4;
 
@@ -20,9 +20,22 @@ function lookFor(table: PredictionTable, places: RepeatedPlace[]): string {
   return `look for ${places.map(at).join("; ")}`;
 }
 
+/** "R may be ZnSO4, S may be one of 7 salts" */
+const then = (table: PredictionTable, leadsTo: Repeat["leadsTo"]): string =>
+  Object.entries(leadsTo)
+    .map(([sample, salts]) =>
+      salts.length > NAMED
+        ? `${sample} may be one of ${salts.length} salts`
+        : `${sample} may be ${list(
+            salts.map((salt) => table.salts[salt].formula),
+            "or",
+          )}`,
+    )
+    .join(", ");
+
 /** What to repeat first when the record fits nothing: the smallest sets of observations that would bring it into agreement. */
 export function Repeats({ table, conclusion }: { table: PredictionTable; conclusion: Conclusion }) {
-  const { repeats } = conclusion;
+  const { repeats, moreRepeats } = conclusion;
   if (conclusion.assignments > 0) return null;
   if (conclusion.contradiction !== undefined) {
     return (
@@ -40,34 +53,27 @@ export function Repeats({ table, conclusion }: { table: PredictionTable; conclus
       </p>
     );
   }
+  const line = ({ places, leadsTo }: Repeat) => (
+    <li key={places.map((place) => place.sample + place.cell).join()}>
+      <b>{list(places.map((place) => `${place.cell} for ${place.sample}`))}</b>: <Words of={lookFor(table, places)} />.
+      Then <Words of={then(table, leadsTo)} />.
+    </li>
+  );
   return (
     <>
       <p>
-        <b class="clash">Repeat first.</b> All the rest agrees once this is set aside:
+        <b class="clash">Repeat first.</b> All the rest agrees once this is set aside
+        {repeats.length > 1 && ", what is most easily misread first"}:
       </p>
-      <ul>
-        {repeats.slice(0, SHOWN).map(({ places, leadsTo }) => (
-          <li key={places.map((place) => place.sample + place.cell).join()}>
-            <b>{list(places.map((place) => `${place.cell} for ${place.sample}`))}</b>:{" "}
-            <Words of={lookFor(table, places)} />. Then{" "}
-            <Words
-              of={Object.entries(leadsTo)
-                .map(([sample, salts]) =>
-                  salts.length > NAMED
-                    ? `${sample} may be one of ${salts.length} salts`
-                    : `${sample} may be ${list(
-                        salts.map((salt) => table.salts[salt].formula),
-                        "or",
-                      )}`,
-                )
-                .join(", ")}
-            />
-            .
-          </li>
-        ))}
-      </ul>
+      <ul>{repeats.slice(0, SHOWN).map(line)}</ul>
       {repeats.length > SHOWN && (
-        <p class="small soft">{repeats.length - SHOWN} other ways to bring it into agreement.</p>
+        <details>
+          <summary>
+            {repeats.length - SHOWN} other {repeats.length - SHOWN === 1 ? "set" : "sets"} of as few observations
+          </summary>
+          <ul>{repeats.slice(SHOWN).map(line)}</ul>
+          {moreRepeats && <p>And more: with so many, repeat the tests from the start.</p>}
+        </details>
       )}
     </>
   );

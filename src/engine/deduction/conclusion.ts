@@ -53,9 +53,11 @@ export interface Conclusion {
   /**
    * When nothing fits: every smallest set of record cells such that, were those observations repeated and found otherwise, some
    * assignment would agree; with the salts each set would lead to, by sample. Empty when something fits. Those most easily misread come
-   * first (see misreading.ts), and among equals the order of the paper (by sample, then by cell); at most 24.
+   * first (see misreading.ts), and among equals the order of the paper (by sample, then by cell); at most 24, ordered among the first 200.
    */
   repeats: Repeat[];
+  /** Set when there are more of them than are told. */
+  moreRepeats?: true;
   /** Set when no repeat could help, because what the paper says contradicts itself: the statements in question, in words. */
   contradiction?: string;
 }

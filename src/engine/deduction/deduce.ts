@@ -32,9 +32,9 @@ export function deduce(table: PredictionTable, record: TableRecord): Conclusion 
     repeats: [],
   };
   if (assignments > 0) return conclusion;
-  const repeats = repeatsOf(table, record, all, rules);
-  return repeats.length > 0
-    ? { ...conclusion, repeats }
+  const found = repeatsOf(table, record, all, rules);
+  return found.repeats.length > 0
+    ? { ...conclusion, ...found }
     : { ...conclusion, contradiction: contradictionOf(table, rules) };
 }
 

@@ -1,7 +1,7 @@
 /** When a record fits nothing: the fewest observations that must be wrong. */
 import type { PredictionTable, TableRecord } from "../bench/prediction-table.ts";
 import type { Candidate } from "./candidates.ts";
-import type { Repeat } from "./conclusion.ts";
+import type { Conclusion, Repeat } from "./conclusion.ts";
 import { type ClashSet, fewestClashes } from "./fewest-clashes.ts";
 import { joint } from "./joint.ts";
 import { easeOf } from "./misreading.ts";
@@ -20,12 +20,12 @@ export function repeatsOf(
   record: TableRecord,
   candidates: Candidate[][],
   rules: readonly Rule[],
-): Repeat[] {
-  return fewestClashes(table, candidates, rules, FOUND)
+): Pick<Conclusion, "repeats" | "moreRepeats"> {
+  const all = fewestClashes(table, candidates, rules, FOUND)
     .map((blank) => leadingTo(table, record, candidates, rules, blank))
     .sort((a, b) => a.ease - b.ease)
-    .slice(0, TOLD)
     .map(({ repeat }) => repeat);
+  return { repeats: all.slice(0, TOLD), ...(all.length > TOLD && { moreRepeats: true }) };
 }
 
 /** What blanking the cells of a set leads to, with the ease of the least likely slip among them. */
