@@ -39,7 +39,7 @@ const formulaOf = (ion: string, other: string): string =>
 function lookForThem(): FalseResult[] {
   const tests = STANDARD_TESTS.filter(({ id }) => LOOKED_AT.includes(id));
   const practical: Parameters<typeof interference>[0] = {
-    samples: [{ label: "A", given: "solution", concentration: { molPerDm3: TRIED_AT }, salt: "" }],
+    samples: [{ label: "A", given: "solution", concentration: { molPerDm3: TRIED_AT } }],
     paper: {
       cations: [...ION_LISTS.advanced.cations],
       anions: [...ION_LISTS.advanced.anions],
