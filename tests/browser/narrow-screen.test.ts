@@ -17,7 +17,8 @@ const paths = builtSite().pages.map(({ file }) =>
   file === "404.html" ? "no-such-page/" : file.replace(/index\.html$/, ""),
 );
 
-test("no page can be pushed sideways on a narrow phone", async () => {
+/** Some two hundred pages, one after the other: a second for each leaves room on a slow machine. */
+test("no page can be pushed sideways on a narrow phone", { timeout: paths.length * 1000 }, async () => {
   expect(paths.length).toBeGreaterThan(10);
   const [first, ...rest] = paths;
   const { page } = await openPage(first, { ...PHONE, status: first === "no-such-page/" ? 404 : 200 });

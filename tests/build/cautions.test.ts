@@ -3,7 +3,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, test } from "vitest";
 import { parse } from "yaml";
-import { CATIONS } from "../../src/engine/constants/ions.ts";
+import { ANIONS, CATIONS } from "../../src/engine/constants/ions.ts";
 import { firstAids, reagents } from "../../src/engine/constants/reagents.ts";
 import { COLLECTED } from "../../src/engine/planning/waste-plan.ts";
 import { GASES } from "../../src/engine/practical.ts";
@@ -19,7 +19,9 @@ const covered = readdirSync(FOLDER).flatMap((name): string[] => {
 const HARMLESS = ["H2O(l)", "litmus paper", "universal indicator"];
 /** Copper salts come as samples, water vapour has the caution on heated solids. */
 const BESIDE = ["CuSO4(aq)", "CuCl2(aq)", "foil in hot alkali", "rod with hydrochloric acid", "rod with ammonia"];
-const VERBS = ["warm", "boil", "heat solid", "lead through", "flame"];
+const VERBS = ["warm", "boil", "heat solid", "lead through", "flame", "filter", "wash"];
+/** What is done in nearly every test has a page, but no place of its own beside a part. */
+const EVERYWHERE = { take: "goggles", add: "goggles", shake: "goggles", "test gas": "testing-gases" };
 
 test.each(reagents.map(({ id }) => id).filter((id) => !HARMLESS.includes(id)))("%s has a page", (id) => {
   expect(covered).toContain(id);
@@ -29,8 +31,23 @@ test.each(GASES.filter((gas) => gas !== "H2O"))("%s has a page", (gas) => {
   expect(covered).toContain(gas);
 });
 
+test.each(VERBS)("%s has a page", (verb) => {
+  expect(covered).toContain(verb);
+});
+
+test.each(Object.entries(EVERYWHERE))("%s is told of on the page %s", (_, page) => {
+  expect(readdirSync(FOLDER)).toContain(`${page}.mdx`);
+});
+
 test("every thing covered exists, and is covered once", () => {
-  const known: readonly string[] = [...reagents.map(({ id }) => id), ...GASES, ...CATIONS, ...VERBS, ...BESIDE];
+  const known: readonly string[] = [
+    ...reagents.map(({ id }) => id),
+    ...GASES,
+    ...CATIONS,
+    ...ANIONS,
+    ...VERBS,
+    ...BESIDE,
+  ];
   expect(covered.filter((one) => !known.includes(one))).toEqual([]);
   expect(new Set(covered).size).toBe(covered.length);
 });

@@ -15,9 +15,6 @@ import { canEndBy, sizeOf } from "./work-by-milp.ts";
 const ROOT = process.cwd();
 const highs = await load();
 const paths = practicalPaths(ROOT);
-/** The solver needs minutes for these, by file and number of people; there the engine's own least end is the only proof. */
-const TOO_LONG_FOR_HIGHS = ["conservators-bench.mdx 2"];
-
 /** Whole numbers in a programme that HiGHS, built for the browser, has been seen to settle within a minute. */
 const LARGEST = 700;
 
