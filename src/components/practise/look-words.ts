@@ -10,7 +10,7 @@ const hue = (colour: string): string => (colour === "colourless" ? "without any 
 export function wordTube({ cm3, liquid, solid }: TubeState): string[] {
   const said: string[] = [];
   if (solid?.dry) said.push(`A dry solid${solid.colour ? `, ${hue(solid.colour)}` : ""}.`);
-  else if (solid) said.push(`There is a solid in it${solid.colour ? `, ${solid.colour}` : ""}.`);
+  else if (solid) said.push(`There is a solid in it${solid.colour ? `, ${hue(solid.colour)}` : ""}.`);
   if (cm3 > 0 && liquid) said.push(`The liquid is ${hue(liquid)}.`);
   return said;
 }
@@ -59,7 +59,9 @@ export function wordSight(seen: Observation, before: TubeState, after: TubeState
   } else if (before.solid && fate === "dissolves") said.push("The solid is gone.");
   else if (before.solid && fate === "partly dissolves") said.push("Less of the solid is left than before.");
   else if (before.solid && !residue && flame === undefined && residue !== false)
-    said.push(`The ${before.solid.colour ? `${before.solid.colour} ` : ""}solid is still there.`);
+    said.push(
+      `The ${before.solid.colour && before.solid.colour !== "colourless" ? `${before.solid.colour} ` : ""}solid is still there.`,
+    );
   if (after.cm3 > 0 && after.liquid && flame === undefined && !indicator) {
     const same = before.liquid === after.liquid && before.cm3 > 0;
     said.push(`The liquid is ${same ? "as it was, " : ""}${hue(after.liquid)}.`);
@@ -72,8 +74,8 @@ export function wordSight(seen: Observation, before: TubeState, after: TubeState
   if (droplets) said.push("Higher up the glass is wet inside.");
   if (sublimate) said.push(`Higher up, where the glass is cool, it is coated ${sublimate}.`);
   if (residue === false) said.push("The bottom of the tube is empty.");
-  if (residue && residue.hot !== undefined) said.push(`While it is hot, what is left is ${residue.hot}.`);
-  if (residue && residue.cold !== undefined) said.push(`Cooled down, what is left is ${residue.cold}.`);
+  if (residue && residue.hot !== undefined) said.push(`While it is hot, what is left is ${hue(residue.hot)}.`);
+  if (residue && residue.cold !== undefined) said.push(`Cooled down, what is left is ${hue(residue.cold)}.`);
   if (flame === false) said.push("The flame looks as it does without the sample.");
   else if (flame) said.push(`The edge of the flame is ${flame}.`);
   return said.length > 0 ? said : ["It looks as it did before."];

@@ -102,7 +102,9 @@ function reasonLost(
       return own.residue === false ? undefined : "Nothing was left: that is not said.";
     case "hot":
     case "cold": {
-      const mine = own.residue ? own.residue[credit.for] : undefined;
+      // One colour said of the residue is said of both when it does not change.
+      const one = seen.residue && seen.residue.hot === seen.residue.cold ? own.residue || undefined : undefined;
+      const mine = (own.residue ? own.residue[credit.for] : undefined) ?? one?.cold ?? one?.hot;
       const its = seen.residue ? seen.residue[credit.for] : undefined;
       return mine
         ? colourLost(`${credit.for} residue`, mine, its)
