@@ -117,10 +117,11 @@ export const NO_SIGN =
   "gas test shows nothing|(?:gas )?test(?: is| was)? negative|negative(?: gas)? test|splint (?:does not|doesn't|did not|didn't|not) (?:relight|pop|change)|no (?:squeaky )?pop|no white smoke|(?:does not|did not|doesn't) relight|splint goes out|" +
   "no gas(?: is| was)?(?: given off| evolved| seen| produced)?";
 
-/** Gases by name and by formula. */
-export const NAMED: readonly (readonly [words: string, gas: Gas])[] = [
+/** Gases by name and by formula, the longer first: hydrogen chloride is no hydrogen. */
+const ALL: readonly (readonly [words: string, gas: Gas])[] = [
   ...(Object.entries(GAS_NAMES) as [Gas, string][]).map(([gas, name]) => [name, gas] as const),
   ["sulphur dioxide", "SO2"],
   ["(?:steam|water vapor)", "H2O"],
   ...(Object.keys(GAS_NAMES) as Gas[]).filter((gas) => gas !== "H2O").map((gas) => [gas.toLowerCase(), gas] as const),
 ];
+export const NAMED = ALL.toSorted(([a], [b]) => b.length - a.length);

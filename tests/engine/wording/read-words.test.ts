@@ -152,6 +152,11 @@ describe("what is missing or no colour is asked for", () => {
     expect(read(text, asked).questions.join(" ")).toMatch(question);
   });
 
+  test("hydrogen chloride is named as itself, not as hydrogen", () => {
+    expect(read("damp blue litmus turns red, hydrogen chloride").named).toBe("HCl");
+    expect(read("squeaky pop, hydrogen").named).toBe("H2");
+  });
+
   test("no change to a precipitate in excess is that it remains", () => {
     expect(read("no further change", { solid: true, excess: true }).seen).toEqual({ none: true });
     expect(read("no change in excess", { solid: true, excess: true }).seen).toEqual({ fate: "remains" });
