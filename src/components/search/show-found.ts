@@ -3,6 +3,7 @@ import type { Group } from "./ask.ts";
 import { piecesOf } from "./excerpt.ts";
 import { PAGE_KINDS } from "./facets.ts";
 import type { FoundPage } from "./pagefind.ts";
+import { stretchesOf } from "./raised.ts";
 
 /** Pages of a kind shown at first: each costs a request, and the best are among them. */
 const FIRST = 3;
@@ -59,13 +60,22 @@ function itemOf(document: Document, page: FoundPage): HTMLElement {
   anchor.textContent = page.meta.title ?? page.url;
   const excerpt = document.createElement("p");
   excerpt.append(
-    ...piecesOf(page.excerpt).map((piece) => {
-      if (!piece.found) return document.createTextNode(piece.text);
+    ...piecesOf(page.excerpt).flatMap((piece) => {
+      if (!piece.found) return nodesOf(document, piece.text);
       const mark = document.createElement("mark");
-      mark.textContent = piece.text;
-      return mark;
+      mark.append(...nodesOf(document, piece.text));
+      return [mark];
     }),
   );
   item.append(anchor, excerpt);
   return item;
+}
+
+function nodesOf(document: Document, text: string): Node[] {
+  return stretchesOf(text).map(({ text: own, as }) => {
+    if (!as) return document.createTextNode(own);
+    const element = document.createElement(as);
+    element.textContent = own;
+    return element;
+  });
 }
