@@ -2,7 +2,8 @@ import { mkdir, readdir, rm, writeFile } from "node:fs/promises";
 import { join, relative, resolve } from "node:path";
 import { performance } from "node:perf_hooks";
 import { parseArgs } from "node:util";
-import { checkContent } from "../src/build/check-content.ts";
+import { useCache } from "../src/build/cache/cache.ts";
+import { checkAll } from "../src/build/check-all.ts";
 import { headerRules, headersFile } from "../src/build/hosting/headers.ts";
 import { writeSearchIndex } from "./search-index.ts";
 import { type SiteAddress, siteAddress } from "./site-address.ts";
@@ -26,7 +27,8 @@ export interface LastBuild {
  * @throws the content check's own error, Astro's, or an Error with the search index's complaints
  */
 export async function buildSite(dist: string, address: SiteAddress): Promise<number> {
-  checkContent(ROOT);
+  useCache(ROOT);
+  await checkAll(ROOT, true);
   process.env.ASTRO_TELEMETRY_DISABLED ??= "1";
   const { build } = await import("astro");
   await build({

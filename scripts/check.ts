@@ -1,10 +1,14 @@
 /** Checks all course content with the engine: `node scripts/check.ts`. */
 import { resolve } from "node:path";
-import { checkContent } from "../src/build/check-content.ts";
+import { useCache } from "../src/build/cache/cache.ts";
+import { checkAll } from "../src/build/check-all.ts";
 import { ContentFaults } from "../src/build/faults.ts";
 
+const ROOT = resolve(import.meta.dirname, "..");
+
 try {
-  const count = checkContent(resolve(import.meta.dirname, ".."));
+  useCache(ROOT);
+  const count = await checkAll(ROOT, false);
   console.log(`${count} practicals checked with the engine: every observation and answer agrees.`);
 } catch (error) {
   if (!(error instanceof ContentFaults)) throw error;

@@ -9,8 +9,8 @@ import { certificate } from "../engine/deduction/certificate.ts";
 import { deduce, type Practical, phrase, planBench, purposes, tabulate } from "../engine/index.ts";
 import { answerOf } from "./answer.ts";
 import { curvesOf } from "./curves.ts";
-import { type FurtherPredictions, furtherPredictions } from "./further-predictions.ts";
-import { predictor } from "./predictor.ts";
+import { furtherPredictions } from "./further-predictions.ts";
+import { cache, predictor } from "./predictor.ts";
 import { recordInTable } from "./record-in-table.ts";
 import type { NamedGate, Walkthrough } from "./walkthrough.types.ts";
 
@@ -18,18 +18,21 @@ export type { NamedGate, Walkthrough } from "./walkthrough.types.ts";
 
 /** Worked out once for each practical, though several of its pages ask; each page gets a copy of its own, so the text is the key. */
 const known = new Map<string, Walkthrough>();
+/** Kept in memory at a time; pages are written kind by kind, so of a long course each comes back from its file once for each kind. */
+const MOST = 300;
 
 /** Predicts, deduces and plans. Throws what the engine throws for a procedure it cannot carry out; the content check words that. */
 export function walkthrough(practical: Practical): Walkthrough {
   const key = JSON.stringify(practical);
   const before = known.get(key);
   if (before) return before;
-  const one = workOut(practical);
+  const one = { practical, ...cache.recall("walkthrough", key, () => workOut(practical)) };
   known.set(key, one);
+  if (known.size > MOST) known.delete(known.keys().next().value as string);
   return one;
 }
 
-function workOut(practical: Practical): Walkthrough {
+function workOut(practical: Practical): Omit<Walkthrough, "practical"> {
   const { table, predictions, borders } = tabulate(practical, predictor, phrase);
   const record = recordInTable(table, practical.record, phrase);
   const answers = Object.fromEntries(practical.samples.map(({ label, salt }) => [label, salt]));
@@ -43,7 +46,6 @@ function workOut(practical: Practical): Walkthrough {
     Object.values(predicted).flatMap((cells) => Object.values(cells).flatMap(({ gates }) => gates)),
   );
   return {
-    practical,
     table,
     record,
     conclusion: deduce(table, record),
@@ -59,10 +61,6 @@ function workOut(practical: Practical): Walkthrough {
     further: furtherPredictions(practical, table, predictor),
   };
 }
-
-/** The same `further` by itself; what has been predicted for the walkthrough is not predicted again. */
-export const furtherOf = (practical: Practical): FurtherPredictions | undefined =>
-  furtherPredictions(practical, tabulate(practical, predictor, phrase).table, predictor);
 
 /** The cells of each true salt whose reading another strength or constant would change. */
 function bordersOf(

@@ -17,29 +17,56 @@ export interface Predictor {
   border(salt: Content, form: Form, parts: Procedure): Map<string, Borderline>;
 }
 
+/** Where results are kept: by what is done in a part, and by what is in the tube. */
+export interface Memory<T> {
+  get(part: string, sample: string): T | undefined;
+  set(part: string, sample: string, value: T): void;
+}
+
+/** The two memories of a predictor. */
+export interface Memories {
+  predicted: Memory<Map<string, Prediction>>;
+  bordered: Memory<Map<string, Borderline>>;
+}
+
 /** Parts kept in mind, each with one salt; the oldest are forgotten first. A practical has some hundred. */
 const MOST = 20_000;
+
+/** A memory that ends with the run. */
+function inMind<T>(): Memory<T> {
+  const memory = new Map<string, T>();
+  return {
+    get: (part, sample) => memory.get(sample + part),
+    set: (part, sample, value) => {
+      memory.set(sample + part, value);
+      if (memory.size > MOST) memory.delete(memory.keys().next().value as string);
+    },
+  };
+}
 
 /**
  * A predictor over a solver. Salts and parts are known again by what they say, not by which object they are; what is returned is shared and
  * must not be changed. Throws what `predictSalt` throws.
+ *
+ * @param memories where to keep what has been worked out
  */
-export function createPredictor(solve: Solver): Predictor {
-  const predicted = new Map<string, Map<string, Prediction>>();
-  const bordered = new Map<string, Map<string, Borderline>>();
+export function createPredictor(
+  solve: Solver,
+  { predicted, bordered }: Memories = { predicted: inMind(), bordered: inMind() },
+): Predictor {
   const remembered = remembering(solve);
   return {
     solve,
     predict: (salt, parts) => {
       const sample = contentOf(salt);
       return together(parts, (part, content) =>
-        recall(predicted, sample + content, () => predictSalt(salt, [part], remembered)),
+        recall(predicted, content, sample, () => predictSalt(salt, [part], remembered)),
       );
     },
     border: (salt, form, parts) => {
       const sample = contentOf({ ions: salt.ions, given: form.given, concentration: form.concentration });
       return together(parts, (part, content) =>
-        recall(bordered, sample + content, () => borderline(salt, form, [part], remembered)),
+        recall(bordered, content, sample, () => borderline(salt, form, [part], remembered)),
       );
     },
   };
@@ -55,11 +82,10 @@ const together = <T>(parts: Procedure, each: (part: Part, content: string) => Ma
     ]),
   );
 
-function recall<T>(memory: Map<string, T>, key: string, make: () => T): T {
-  const before = memory.get(key);
+function recall<T>(memory: Memory<T>, part: string, sample: string, make: () => T): T {
+  const before = memory.get(part, sample);
   if (before !== undefined) return before;
   const made = make();
-  memory.set(key, made);
-  if (memory.size > MOST) memory.delete(memory.keys().next().value as string);
+  memory.set(part, sample, made);
   return made;
 }

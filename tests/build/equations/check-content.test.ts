@@ -2,7 +2,7 @@ import { cpSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, expect, test } from "vitest";
-import { checkContent } from "../../../src/build/check-content.ts";
+import { checkAll } from "../../../src/build/check-all.ts";
 import { checkAllEquations } from "../../../src/build/equations/check-equations.ts";
 import { ContentFaults } from "../../../src/build/faults.ts";
 import { ROOT } from "../../architecture/source-files.ts";
@@ -19,7 +19,7 @@ test("every equation of the site may be published", () => {
   expect(checkAllEquations(ROOT)).toEqual([]);
 });
 
-test("faults of equations on any page are told together with those of practicals", () => {
+test("faults of equations on any page are told together with those of practicals", async () => {
   const broken = join(import.meta.dirname, "broken");
   cpSync(join(broken, "charge-out-of-balance.mdx"), join(site, "src/content/ion-tests/iron.mdx"));
   cpSync(join(broken, "another-arrow.mdx"), join(site, "src/content/cautions/ammonia.mdx"));
@@ -27,7 +27,7 @@ test("faults of equations on any page are told together with those of practicals
   writeFileSync(join(site, "src/content/practicals/jar.mdx"), practical);
   let faults: readonly { file: string; what: string }[] = [];
   try {
-    checkContent(site);
+    await checkAll(site, false);
   } catch (error) {
     if (!(error instanceof ContentFaults)) throw error;
     faults = error.faults;

@@ -2,14 +2,14 @@
 
 import { getCollection } from "astro:content";
 import type { APIRoute } from "astro";
-import { furtherOf } from "../../../build/walkthrough.ts";
+import { walkthrough } from "../../../build/walkthrough.ts";
 import { furtherList } from "../../../components/conclude/further-list.ts";
 
 export async function getStaticPaths() {
   const cautions = await getCollection("cautions");
   const entries = await getCollection("practicals");
   return entries.flatMap(({ id, data }) => {
-    const predictions = furtherOf(data);
+    const predictions = walkthrough(data).further;
     return predictions ? [{ params: { slug: id }, props: { list: furtherList(predictions, cautions) } }] : [];
   });
 }

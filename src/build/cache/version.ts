@@ -1,0 +1,23 @@
+/** What every cached result hangs on besides its own input: the program that made it. */
+import { createHash } from "node:crypto";
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+
+/** Folders whose source decides a result: the engine with its constants, and what the build makes of it. */
+const SOURCES = ["src/engine", "src/build"];
+
+/**
+ * A name for the program as it stands in `root`: it changes with any byte of its source, with zod, which reads practicals, and with the
+ * JavaScript engine, whose arithmetic and way of writing objects down may differ.
+ */
+export function programVersion(root: string): string {
+  const hash = createHash("sha256");
+  for (const folder of SOURCES) {
+    for (const file of readdirSync(join(root, folder), { recursive: true, encoding: "utf8" }).sort()) {
+      if (!/\.(?:ts|json)$/.test(file)) continue;
+      hash.update(`\0${folder}/${file}\0`).update(readFileSync(join(root, folder, file)));
+    }
+  }
+  const zod = JSON.parse(readFileSync(join(root, "node_modules/zod/package.json"), "utf8")) as { version: string };
+  return hash.update(`\0zod ${zod.version}, v8 ${process.versions.v8}, ${process.arch}`).digest("hex").slice(0, 20);
+}

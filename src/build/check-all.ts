@@ -1,0 +1,87 @@
+/** Checks every practical, those that have changed since an earlier run in several threads, and every equation of the pages. */
+import { availableParallelism } from "node:os";
+import { Worker } from "node:worker_threads";
+import { openCache } from "./cache/cache.ts";
+import type { CheckAnswer, CheckOrder } from "./check-worker.ts";
+import { checkAllEquations } from "./equations/check-equations.ts";
+import { type ContentFault, ContentFaults } from "./faults.ts";
+import { practicalPaths, readPage } from "./practical-files.ts";
+
+/** More threads than this only wait for memory. Common practice, no source. */
+const MOST_THREADS = 8;
+
+/**
+ * @param root folder of the project
+ * @param cache where what was found in earlier runs is kept
+ * @param pages whether to work out what the pages will show as well, for the build that follows
+ * @returns number of practicals checked
+ * @throws ContentFaults when any practical or equation must not be published
+ */
+export async function checkAll(root: string, pages: boolean, cache = openCache()): Promise<number> {
+  const name = pages ? "worked out" : "checked";
+  const orders = practicalPaths(root).map((path): CheckOrder => ({ path, text: readPage(root, path), pages }));
+  const input = ({ path, text }: CheckOrder) => `${path}\0${text}`;
+  const known = new Map(orders.map((order) => [order, cache.read<ContentFault[]>(name, input(order))]));
+  const fresh = orders.filter((order) => known.get(order) === undefined);
+  // One alone is checked here: a thread would first have to load the engine a second time.
+  await (fresh.length > 1 ? inThreads : here)(fresh, (order, faults) => {
+    known.set(order, faults);
+    cache.write(name, input(order), faults);
+  });
+  const faults = [...orders.flatMap((order) => known.get(order) ?? []), ...checkAllEquations(root)];
+  if (faults.length > 0) throw new ContentFaults(faults);
+  return orders.length;
+}
+
+type Done = (order: CheckOrder, faults: ContentFault[]) => void;
+
+/** The engine is loaded only when something is to be checked. */
+async function here(orders: readonly CheckOrder[], done: Done): Promise<void> {
+  for (const order of orders) {
+    const { checkFile } = await import("./check-file.ts");
+    const { keepPredictions } = await import("./predictor.ts");
+    done(order, checkFile(order.path, order.text, order.pages));
+    keepPredictions();
+  }
+}
+
+/** Hands the orders out, one to each thread at a time; a thread keeps its solver and what it has predicted for the next. */
+async function inThreads(orders: readonly CheckOrder[], done: Done): Promise<void> {
+  const waiting = [...orders];
+  const threads = Math.min(orders.length, availableParallelism(), MOST_THREADS);
+  await Promise.all(
+    Array.from({ length: threads }, async () => {
+      const worker = new Worker(new URL("./check-worker.ts", import.meta.url));
+      try {
+        for (let order = waiting.shift(); order; order = waiting.shift()) {
+          const answer = await ask(worker, order);
+          if ("error" in answer) throw answer.error;
+          done(order, answer.faults);
+        }
+        await ended(worker);
+      } finally {
+        await worker.terminate();
+      }
+    }),
+  );
+}
+
+function ask(worker: Worker, order: CheckOrder): Promise<CheckAnswer> {
+  return new Promise((resolve, reject) => {
+    worker.once("error", reject);
+    worker.once("message", (answer: CheckAnswer) => {
+      worker.off("error", reject);
+      resolve(answer);
+    });
+    worker.postMessage(order);
+  });
+}
+
+/** Lets the thread write down what it has predicted. */
+function ended(worker: Worker): Promise<void> {
+  return new Promise((resolve, reject) => {
+    worker.once("error", reject);
+    worker.once("exit", () => resolve());
+    worker.postMessage("end");
+  });
+}
