@@ -42,8 +42,13 @@
  * - `page.totalGz`, `jsGz`, `requests`: first visit to the heaviest walkthrough in a real browser: bytes on the wire, heads included.
  * - `worker.gz`, `deskGz`: what a reader loads on first changing a curve: the engine in its worker, and the page's end of the talk.
  * - `build.seconds`, `pages`: the whole build in a process of its own, content check and search index included.
+ *
+ * `npm run -s bench -- --scale` measures instead what a long course costs (bench/scale/): a copy of this project in a temporary folder with 20,
+ * 200 and 1000 synthetic practicals, built from nothing and after one edit, and Starlight with as many plain pages in the same run. `--sizes
+ * 20,200` takes other sizes. Clock and processor seconds, the most memory, bytes of a page; what one more page and one more practical cost.
  */
 import { resolve } from "node:path";
+import { parseArgs } from "node:util";
 import { practicalPaths, readPage, readPracticalFile } from "../src/build/practical-files.ts";
 import { walkthrough } from "../src/build/walkthrough.ts";
 import type { Practical } from "../src/engine/index.ts";
@@ -55,6 +60,7 @@ import { benchOrderInteraction } from "./bench/order-interaction.ts";
 import { benchPlanning } from "./bench/planning.ts";
 import { benchPredict } from "./bench/predictions.ts";
 import { benchReasoning } from "./bench/reasoning.ts";
+import { benchScale } from "./bench/scale/scale.ts";
 import { benchBuild, benchPage, DIST } from "./bench/site.ts";
 import { weighEngine } from "./engine-weight.ts";
 
@@ -69,32 +75,47 @@ function readPracticals(): { id: string; practical: Practical }[] {
   });
 }
 
-const equilibrium = benchEquilibrium();
-const practicals = readPracticals();
-const lampRoom = practicals.find(({ id }) => id === LAMP_ROOM)?.practical;
-if (lampRoom === undefined) throw new Error(`There is no practical ${LAMP_ROOM}.`);
-const predict = benchPredict(lampRoom);
-const walkthroughs = practicals.map(({ practical }) => walkthrough(practical));
-const deduction = benchDeduce(walkthroughs);
-const reason = await benchReasoning();
-const choose = benchChoosing(lampRoom);
-const plan = await benchPlanning(walkthroughs);
-const build = await benchBuild();
-const page = await benchPage(practicals.map(({ id }) => id));
-const interaction = await benchInteraction(LAMP_ROOM);
-const order = await benchOrderInteraction(LAMP_ROOM);
-const { worker, desk } = weighEngine(DIST);
-console.log(
-  JSON.stringify({
-    equilibrium,
-    predict,
-    deduce: deduction,
-    reason,
-    choose,
-    interaction,
-    plan: { ...plan, order },
-    page,
-    worker: { gz: worker, deskGz: desk },
-    build,
-  }),
-);
+async function benchAll() {
+  const equilibrium = benchEquilibrium();
+  const practicals = readPracticals();
+  const lampRoom = practicals.find(({ id }) => id === LAMP_ROOM)?.practical;
+  if (lampRoom === undefined) throw new Error(`There is no practical ${LAMP_ROOM}.`);
+  const predict = benchPredict(lampRoom);
+  const walkthroughs = practicals.map(({ practical }) => walkthrough(practical));
+  const deduction = benchDeduce(walkthroughs);
+  const reason = await benchReasoning();
+  const choose = benchChoosing(lampRoom);
+  const plan = await benchPlanning(walkthroughs);
+  const build = await benchBuild();
+  const page = await benchPage(practicals.map(({ id }) => id));
+  const interaction = await benchInteraction(LAMP_ROOM);
+  const order = await benchOrderInteraction(LAMP_ROOM);
+  const { worker, desk } = weighEngine(DIST);
+  console.log(
+    JSON.stringify({
+      equilibrium,
+      predict,
+      deduce: deduction,
+      reason,
+      choose,
+      interaction,
+      plan: { ...plan, order },
+      page,
+      worker: { gz: worker, deskGz: desk },
+      build,
+    }),
+  );
+}
+
+const { values } = parseArgs({
+  options: { scale: { type: "boolean" }, sizes: { type: "string", default: "20,200,1000" } },
+});
+if (values.scale) {
+  const sizes = values.sizes.split(",").map(Number);
+  if (sizes.some((size) => !Number.isInteger(size) || size < 1)) {
+    throw new Error(`--sizes is "${values.sizes}"; expected whole numbers from 1 with commas between, such as 20,200.`);
+  }
+  console.log(JSON.stringify(await benchScale(sizes)));
+} else {
+  await benchAll();
+}
