@@ -1,8 +1,11 @@
 /** The synthetic practicals are practicals: they read, they pass the check of the course, and a seed always gives the same one. */
-import { expect, test } from "vitest";
+import { expect, test, vi } from "vitest";
 import { checkPractical } from "../../src/build/check-practical.ts";
 import { readPracticalFile } from "../../src/build/practical-files.ts";
 import { createGenerator } from "./synthetic-practical.ts";
+
+// Each is drawn, which predicts it, and then checked, which predicts it again; the limit only ends what hangs.
+vi.setConfig({ testTimeout: 180_000 });
 
 const generate = createGenerator();
 
