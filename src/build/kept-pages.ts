@@ -11,7 +11,7 @@ const kept = <T>(name: string, make: (practical: Practical) => T) => {
 };
 
 export const keptCurves: (practical: Practical) => LiveCurve[] = kept("curves", (one) =>
-  liveCurves(one, predictor.solve),
+  liveCurves(one, predictor.solve, walkthrough(one).curves),
 );
 export const keptClassPage: (practical: Practical) => ClassPage = kept("class", (one) =>
   classPage(one, predictor.solve),

@@ -37,10 +37,11 @@ const SAMPLE_RANGE: StrengthRange = { from: 0.02, to: 0.5 };
 
 /**
  * In the order of the paper.
+ * @param curves those of the practical, where they are there already
  * @throws what the engine throws for a procedure it cannot carry out
  */
-export function liveCurves(practical: Practical, solve: Solver): LiveCurve[] {
-  return curvesOf(practical, solve).flatMap((curve) => {
+export function liveCurves(practical: Practical, solve: Solver, curves = curvesOf(practical, solve)): LiveCurve[] {
+  return curves.flatMap((curve) => {
     const sample = practical.samples.find(({ label }) => label === curve.sample);
     const cell = cellsOf(practical.parts).find(({ id }) => id === curve.cells.at(-1));
     const own = sample && contentNamed(sample.salt);

@@ -7,6 +7,7 @@ import { afterAll, beforeAll, expect, test, vi } from "vitest";
 import { cacheIn } from "../../../src/build/cache/cache.ts";
 import { keptMemory } from "../../../src/build/cache/shelves.ts";
 import { classPage } from "../../../src/build/class-sheet.ts";
+import { keptCurves } from "../../../src/build/kept-pages.ts";
 import { liveCurves } from "../../../src/build/live-curves.ts";
 import { practicalPaths, readPage, readPracticalFile } from "../../../src/build/practical-files.ts";
 import { walkthrough } from "../../../src/build/walkthrough.ts";
@@ -46,6 +47,7 @@ test.each(practicals)("%s: what is recalled is what was worked out", (name, prac
   };
   cacheIn(folder).write("pages", name, pages);
   expect(cacheIn(folder).read("pages", name)).toStrictEqual(pages);
+  expect(keptCurves(practical)).toStrictEqual(pages.curves);
 });
 
 test("a table made from kept predictions is the table made from new ones", () => {
