@@ -25,7 +25,12 @@ export async function runOurs(folder: string, practicals: readonly SyntheticPrac
     if (statSync(join(ROOT, name), { throwIfNoEntry: false }))
       cpSync(join(ROOT, name), join(folder, name), { recursive: true });
   }
-  symlinkSync(join(ROOT, "node_modules"), join(folder, "node_modules"));
+  // Package by package: Astro keeps what it has read of the content in the folder itself, which must not be this project's.
+  mkdirSync(join(folder, "node_modules"));
+  for (const name of readdirSync(join(ROOT, "node_modules"))) {
+    if (/^\.(?!bin$)/.test(name)) continue;
+    symlinkSync(join(ROOT, "node_modules", name), join(folder, "node_modules", name));
+  }
   rmSync(join(folder, PRACTICALS), { recursive: true });
   mkdirSync(join(folder, PRACTICALS));
   for (const { name, text } of practicals) writeFileSync(join(folder, PRACTICALS, `${name}.mdx`), text);
