@@ -47,12 +47,14 @@ export function liveCurves(practical: Practical, solve: Solver, curves = curvesO
     const own = sample && contentNamed(sample.salt);
     if (!cell || !own) return [];
     const { part, index: test } = cell;
+    // What the author says beside a part changes no curve, and the worker takes nothing it does not know.
+    const { note: _, ...done } = part;
     const molPerDm3 = takesSolution(part) ? sample.concentration?.molPerDm3 : undefined;
     const reagent = reagentOf(part, test, curve.reagent);
     return [
       {
         curve: rounded(curve),
-        source: { sample: sample.label, given: sample.given, part, test, ion: curve.ion },
+        source: { sample: sample.label, given: sample.given, part: done, test, ion: curve.ion },
         own: {
           salt: own.formula,
           ...(molPerDm3 !== undefined && { molPerDm3 }),
