@@ -104,7 +104,7 @@ export const SMOKE = {
   evidence: "white smoke on the rod",
   words: "(?:dense |thick )?white (?:smoke|fumes)(?: on (?:the |a )?(?:glass )?rod)?",
   withAcid:
-    "(?:with |near |from )?(?:a |the )?(?:glass )?(?:rod )?(?:with |in |of )?(?:conc |concentrated )?(?:hydrochloric acid|hydrogen chloride|hcl)",
+    "(?:with|near|from|of) (?:a |the )?(?:glass )?(?:rod )?(?:with |in |of )?(?:conc |concentrated )?(?:hydrogen chloride|hcl)|(?:with |near |from |of )?(?:conc |concentrated )?hydrochloric acid",
   withAmmonia:
     "(?:with |near |from )?(?:a |the )?(?:glass )?(?:rod )?(?:with |in |of )?(?:conc |concentrated )?(?:ammonia|nh3)",
 } as const;

@@ -76,7 +76,7 @@ function readResidue(reading: Reading): void {
     seen.residue = { ...(whileHot && { hot: whileHot }), ...(whenCold && { cold: whenCold }) };
     words.take("residue");
   } else if (asked.heated) {
-    const bare = words.take(`(?:turns |goes |becomes )?(?:from C )?(?:to )?C(?: ${SOLID})?`);
+    const bare = words.take(`(?:turns |goes |becomes )?(?:from C )?(?:to )?C(?: ${SOLID})?(?! precipitate)`);
     const colour = bare && words.colourIn(bare);
     if (colour) seen.residue = { cold: colour };
   }

@@ -70,9 +70,7 @@ function readSmoke(reading: Reading): boolean {
           ? "NH3"
           : words.has("(?:with|near|rod)[^~]{0,20}(?:ammonia|nh3)") && words.take(SMOKE.withAmmonia)
             ? "HCl"
-            : words.take("[~, ]*ammonia")
-              ? "NH3"
-              : undefined;
+            : namedBeside(words);
   if (formula) {
     seen.gas = { formula, evidence: SMOKE.evidence };
     words.take("(?:glass )?rod");
@@ -83,6 +81,10 @@ function readSmoke(reading: Reading): boolean {
   ask(reading, "White smoke near what: a rod with hydrochloric acid, or one with ammonia?", "gas test");
   return false;
 }
+
+/** Named beside the smoke, and not said of the rod. */
+const namedBeside = (words: Reading["words"]): Gas | undefined =>
+  words.has("ammonia|nh3") ? "NH3" : words.has("hydrogen chloride|hcl") ? "HCl" : undefined;
 
 function readFumes(reading: Reading): void {
   const { words, seen } = reading;
