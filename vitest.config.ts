@@ -14,8 +14,8 @@ export default defineConfig({
           include: ["tests/**/*.test.{ts,tsx}"],
           exclude: SITE_TESTS,
           maxWorkers: "100%",
-          // A whole practical with all its borders takes seconds on a slow or busy machine; the limit only ends what hangs.
-          testTimeout: 30_000,
+          // A whole practical with all its borders takes seconds, on a busy machine a minute; the limit only ends what hangs.
+          testTimeout: 180_000,
           sequence: { groupOrder: 1 },
         },
       },

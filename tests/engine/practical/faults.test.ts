@@ -245,7 +245,7 @@ test("unknown entries, at every level", () => {
     faultsWith(["colour"], "white"),
     faultsWith(["samples", 0, "amount"], "5 cm3"),
     faultsWith(["paper", "metals"], []),
-    faultsWith(["parts", 0, "note"], "stir"),
+    faultsWith(["parts", 0, "remark"], "stir"),
     faultsWith([...ADD, "slowly"], true),
     faultsWith([...CELL, "texture"], "fine"),
   ];
@@ -253,7 +253,7 @@ test("unknown entries, at every level", () => {
     "(top): found "colour", which means nothing here; expected only the entries the guide names
     samples > 0: found "amount", which means nothing here; expected only the entries the guide names
     paper: found "metals", which means nothing here; expected only the entries the guide names
-    parts > 0: found "note", which means nothing here; expected only the entries the guide names
+    parts > 0: found "remark", which means nothing here; expected only the entries the guide names
     parts > 0 > tests > 0 > steps > 1: found "slowly", which means nothing here; expected only the entries the guide names
     record > P > a(i): found "texture", which means nothing here; expected only the entries the guide names"
   `);
