@@ -7,6 +7,7 @@ import { InSight } from "./InSight.tsx";
 import { Matrix } from "./Matrix.tsx";
 import { NextTest } from "./NextTest.tsx";
 import { Repeats } from "./Repeats.tsx";
+import { Standings } from "./Standings.tsx";
 import { WhatChanged } from "./WhatChanged.tsx";
 
 /** From so many ways on, their number tells a reader nothing. */
@@ -74,6 +75,7 @@ export function ConclusionPanel({
           />
         )}
       />
+      <InSight class="side" on={conclusion} of={() => <Standings conclusion={conclusion} names={names} />} />
       <p class="small">
         <span class="tick" /> fits, <span class="cross" /> clashes, <span class="none" /> says nothing: not done, or all
         ions look the same there.

@@ -1,0 +1,54 @@
+import type { Conclusion } from "../../engine/deduction/conclusion.ts";
+import type { IonNames } from "../names.ts";
+import { list } from "../sentence.ts";
+import { Words } from "../Words.tsx";
+import { sideBySide } from "./side-by-side.ts";
+
+/** The samples side by side, how each ion stands in each: what the evidence below comes to, at a glance. */
+export function Standings({ conclusion, names }: { conclusion: Conclusion; names: IonNames }) {
+  const { samples, assignments } = conclusion;
+  const compared = sideBySide(samples, assignments);
+  if (!compared) return null;
+  const { rows, outOfAll } = compared;
+  return (
+    <>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable with the keyboard */}
+      <section class="scroll" aria-label="The samples side by side" tabIndex={0}>
+        <table class="standings">
+          <caption>The samples side by side</caption>
+          <thead>
+            <tr>
+              <th scope="col">Ion</th>
+              {samples.map(({ sample }) => (
+                <th scope="col" key={sample}>
+                  {sample}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          {(["cation", "anion"] as const).map((kind) => (
+            <tbody key={kind}>
+              {rows[kind].map(({ ion, standings }) => (
+                <tr key={ion}>
+                  <th scope="row">
+                    <Words of={ion} /> <span class="name">{names[ion]}</span>
+                  </th>
+                  {standings.map((standing, s) => (
+                    <td key={samples[s].sample} class={standing}>
+                      {standing}
+                    </td>
+                  ))}
+                </tr>
+              ))}
+            </tbody>
+          ))}
+        </table>
+      </section>
+      {outOfAll.length > 0 && (
+        <p class="small soft">
+          Out of every sample: <Words of={list(outOfAll)} />.
+        </p>
+      )}
+    </>
+  );
+}
