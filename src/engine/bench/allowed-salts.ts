@@ -39,7 +39,7 @@ export function cannotBe(salt: Content, form: Form, solve: Solver): string | und
   return form.concentration && noSolution(salt, form.concentration.molPerDm3, solve);
 }
 
-/** Strength at which a solid is tried against water, mol/dm3, and the part of its metal that must go elsewhere before it cannot be. */
+/** Strength at which a solid is tried against water, mol/dm3, and the part of its cation that must go elsewhere before it cannot be. */
 const TRIAL_STRENGTH = 0.1;
 const FALLS_APART = 0.5;
 
@@ -47,6 +47,10 @@ const FALLS_APART = 0.5;
 function noSolid(salt: Content, solve: Solver): string | undefined {
   const { tube, result } = inWater(salt, TRIAL_STRENGTH, solve);
   if (destroysItself(tube)) return `${nameOf(salt)} oxidises itself, so there is no such solid`;
+  const ammonium = ((TRIAL_STRENGTH * TRIAL_CM3) / 1000) * (salt.ions["NH4+"] ?? 0);
+  if (ammonium > 0 && (result.molality.get("NH3") ?? 0) * result.waterKg >= ammonium * FALLS_APART) {
+    return `${nameOf(salt)} turns into ammonia, so there is no such solid to give out`;
+  }
   const foreign = look(result).solids.filter(({ id }) => !Object.keys(salt.ions).every((ion) => madeOf(id, ion)));
   const fallsApart = salt.cations.some((cation) => {
     const lost = foreign.reduce((sum, { id, mol }) => sum + mol * atomsOf(cation, id), 0);
