@@ -7,7 +7,8 @@
  * - `predictSalt(salt, procedure, solve)`: what one salt shows at every test, with the events and numbers behind it.
  * - `createPredictor(solve)`: the same, and what stands on the border of another sight, remembered.
  * - `tabulate(practical, predictor, phrase)`: the same for every salt the paper allows, as a compact table.
- * - `deduce(table, record)`: which salts remain, why the others do not, what to repeat when nothing fits.
+ * - `deduce(table, record)`: which salts remain, why the others do not, what to repeat when nothing fits; `SOMETHING_ELSE` records a sight
+ *   that no salt is predicted to show.
  * - `chooseUnknowns(table, store)`: sets of unknowns that the tests decide, and how hard each is; `aboutSet` says more of one.
  * - `purposes(table)`: what each test is for.
  * - `planBench(practical, table, tubes)`: tubes, fill marks (cm3 and mm), reagents, papers, gases, cautions.
@@ -30,6 +31,7 @@ export { chooseUnknowns } from "./deduction/choose-unknowns.ts";
 export type { Conclusion, Purpose } from "./deduction/conclusion.ts";
 export { deduce, undecided } from "./deduction/deduce.ts";
 export { purposes } from "./deduction/purposes.ts";
+export { SOMETHING_ELSE } from "./deduction/something-else.ts";
 export { createSolver } from "./equilibrium/solve.ts";
 export type { BenchPlan } from "./planning/bench-plan.ts";
 export { prepareClass } from "./planning/class/prepare-class.ts";

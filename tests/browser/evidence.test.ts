@@ -74,6 +74,20 @@ test("evidence out of sight follows a change, and none of it is left undrawn", a
   expect(drawn).not.toContain(false);
 });
 
+test("the samples stand side by side, and not while the record fits nothing", async () => {
+  const { page, conclude } = await openEvidence();
+  const compared = conclude.getByRole("region", { name: "The samples side by side" });
+  const standing = async (ion: string) =>
+    (await compared.getByRole("row", { name: ion }).getByRole("cell").allTextContents()).join();
+  // R is zinc sulfate; without its barium precipitate only the nitrate is left besides.
+  expect(await standing("Zn2+")).toBe("certain,out,out");
+  expect(await compared.getByRole("columnheader").allTextContents()).toEqual(["Ion", "R", "S", "T"]);
+  await page.getByRole("combobox", { name: "c(ii) for R", exact: true }).selectOption({ label: "not done" });
+  await expect.poll(() => standing("SO42")).toBe("possible,out,out");
+  await page.getByRole("combobox", { name: "a(i) for R", exact: true }).selectOption({ label: "something else" });
+  await expect.poll(() => compared.count()).toBe(0);
+});
+
 test("at the edge of the table an arrow key leads nowhere", async () => {
   const { page, region } = await openEvidence();
   await region.focus();

@@ -81,6 +81,30 @@ test("an impossible record says what to repeat first", async () => {
   expect(await spoken.textContent()).toMatch(/^b\(ii\) for R: precipitate remains; [^.]*\bR\b[^.]*\.$/);
 });
 
+test("a sight that no allowed salt shows can be recorded, and is to be looked at again first", async () => {
+  const { page, conclude, observation, spoken } = await openWalkthrough();
+  const place = observation("a(i) for R");
+  const offered = () => place.evaluate((select) => [...(select as HTMLSelectElement).options].map(({ text }) => text));
+  // The choices come when the script has taken over.
+  await expect.poll(async () => (await offered()).slice(-2)).toEqual(["something else", "not done"]);
+  await place.selectOption({ label: "something else" });
+  await expect.poll(() => conclude.textContent()).toContain("Look again at a(i) for R: no salt the paper allows");
+  // Zinc hydroxide is white (Q040 of tests/reference/qualitative-tables.json).
+  expect(await conclude.getByRole("listitem").allTextContents()).toContainEqual(
+    expect.stringMatching(/^a\(i\) for R: look for white precipitate\. Then R may be ZnSO4, /),
+  );
+  const firstOf = (region: Locator) => region.getByRole("listitem").first().textContent();
+  const verdict = "No salt the paper allows fits all that is recorded for R.";
+  expect(await firstOf(conclude)).toBe(verdict);
+  expect(await spoken.textContent()).toMatch(/^a\(i\) for R: something else; no salt the paper allows fits .* R\b/);
+  const search = "?R.a.i=something+else";
+  await expect.poll(() => page.evaluate(() => location.search)).toBe(search);
+
+  const fresh = await openPage(`${LAMP_ROOM}${search}`);
+  const found = fresh.page.getByRole("region", { name: /^Conclude/ });
+  await expect.poll(() => firstOf(found)).toBe(verdict);
+});
+
 test("the keyboard alone changes an observation and takes it back", async () => {
   const { page, conclude, reset, observation, spoken } = await openWalkthrough();
   const place = observation("b(ii) for R");

@@ -47,7 +47,7 @@ export function ConclusionPanel({
           </li>
         ))}
       </ul>
-      <Repeats table={table} conclusion={conclusion} />
+      <Repeats table={table} record={record} conclusion={conclusion} />
       {given && <WhatChanged table={table} names={names} record={record} given={given} />}
       {paper.length > 0 && (
         <p class="small">

@@ -1,40 +1,20 @@
-import type { PredictionTable } from "../../engine/bench/prediction-table.ts";
-import type { Conclusion, Repeat, RepeatedPlace } from "../../engine/deduction/conclusion.ts";
+import type { PredictionTable, TableRecord } from "../../engine/bench/prediction-table.ts";
+import type { Conclusion, Repeat } from "../../engine/deduction/conclusion.ts";
 import { list } from "../sentence.ts";
 import { Words } from "../Words.tsx";
+import { lookFor, placeName, thenLeft, unlisted, unlistedFirst } from "./repeat-words.ts";
 
 /** So many suggestions stand open, the rest folded: more would hide the first. */
 const SHOWN = 3;
-const NAMED = 4;
 
-/** "look for precipitate dissolves", with the test named where there are several. */
-function lookFor(table: PredictionTable, places: RepeatedPlace[]): string {
-  const at = ({ cell, sample, lookFor: readings }: RepeatedPlace) => {
-    const words = table.cells.find(({ id }) => id === cell)?.words ?? [];
-    const where = places.length > 1 ? ` at ${cell} for ${sample}` : "";
-    return `${list(
-      readings.map((reading) => words[reading]),
-      "or",
-    )}${where}`;
-  };
-  return `look for ${places.map(at).join("; ")}`;
+interface Props {
+  table: PredictionTable;
+  record: TableRecord;
+  conclusion: Conclusion;
 }
 
-/** "R may be ZnSO4, S may be one of 7 salts" */
-const then = (table: PredictionTable, leadsTo: Repeat["leadsTo"]): string =>
-  Object.entries(leadsTo)
-    .map(([sample, salts]) =>
-      salts.length > NAMED
-        ? `${sample} may be one of ${salts.length} salts`
-        : `${sample} may be ${list(
-            salts.map((salt) => table.salts[salt].formula),
-            "or",
-          )}`,
-    )
-    .join(", ");
-
 /** What to repeat first when the record fits nothing: the smallest sets of observations that would bring it into agreement. */
-export function Repeats({ table, conclusion }: { table: PredictionTable; conclusion: Conclusion }) {
+export function Repeats({ table, record, conclusion }: Props) {
   const { repeats, moreRepeats } = conclusion;
   if (conclusion.assignments > 0) return null;
   if (conclusion.contradiction !== undefined) {
@@ -53,14 +33,25 @@ export function Repeats({ table, conclusion }: { table: PredictionTable; conclus
       </p>
     );
   }
-  const line = ({ places, leadsTo }: Repeat) => (
-    <li key={places.map((place) => place.sample + place.cell).join()}>
-      <b>{list(places.map((place) => `${place.cell} for ${place.sample}`))}</b>: <Words of={lookFor(table, places)} />.
-      Then <Words of={then(table, leadsTo)} />.
-    </li>
-  );
+  const line = ({ places, leadsTo }: Repeat) => {
+    const inTurn = unlistedFirst(places, record);
+    return (
+      <li key={places.map(placeName).join()}>
+        <b>{list(inTurn.map(placeName))}</b>: <Words of={lookFor(table, inTurn)} />. Then{" "}
+        <Words of={thenLeft(table, leadsTo)} />.
+      </li>
+    );
+  };
+  const noneOfThem = unlisted(repeats, record);
   return (
     <>
+      {noneOfThem.length > 0 && (
+        <p>
+          <b class="clash">Look again at {list(noneOfThem)}:</b> no salt the paper allows is predicted to show anything
+          but the sights listed there. If a clean tube shows the same again, tell your teacher: the sample may hold an
+          ion the paper does not name.
+        </p>
+      )}
       <p>
         <b class="clash">Repeat first.</b> All the rest agrees once this is set aside
         {repeats.length > 1 && ", what is most easily misread first"}:

@@ -2,6 +2,7 @@
 import type { PredictionTable } from "../../engine/bench/prediction-table.ts";
 import type { Candidate } from "../../engine/deduction/candidates.ts";
 import { plainly } from "../../engine/deduction/plainly.ts";
+import { inWords } from "../record/in-words.ts";
 import { list } from "../sentence.ts";
 import { type Evidence, evidence, holds, testsOf } from "./evidence.ts";
 import { findingOf, type Recorded } from "./finding.ts";
@@ -52,7 +53,7 @@ export function reasonOfMark(of: Recorded, sample: string, ion: string, cell: st
   const set = table.sets[table.samples[place].set];
   const predicted = own.filter(({ row }) => set.accepts[row][test] !== 0);
   if (predicted.length === 0) return { word, why: `What a salt of ${ion} shows here is not predicted.` };
-  const begin = `Seen: ${words[seen]}. `;
+  const begin = `Seen: ${inWords(table.cells[test], seen)}. `;
   const clashing = ({ clashes }: Candidate) => clashes.includes(test);
   switch (said) {
     case "nothing":

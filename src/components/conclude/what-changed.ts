@@ -2,6 +2,7 @@
 import type { PredictionTable, TableRecord } from "../../engine/bench/prediction-table.ts";
 import type { Candidate } from "../../engine/deduction/candidates.ts";
 import type { IonStanding, SampleConclusion } from "../../engine/deduction/conclusion.ts";
+import { inWords } from "../record/in-words.ts";
 import { list } from "../sentence.ts";
 import { type EvidenceRow, evidence, holds, testsOf } from "./evidence.ts";
 import { type Finding, findingOf, type Recorded } from "./finding.ts";
@@ -27,7 +28,7 @@ export function whatChanged(of: Recorded, given: TableRecord): WhatChanged {
   const { table, record } = of;
   const before = { ...of, record: given };
   const words = (at: TableRecord, sample: string, cell: PredictionTable["cells"][number]) =>
-    cell.words[at[sample]?.[cell.id]] ?? "not done";
+    inWords(cell, at[sample]?.[cell.id]);
   const observations = table.samples.flatMap(({ label }) =>
     table.cells
       .filter(({ id, samples }) => samples.includes(label) && given[label]?.[id] !== record[label]?.[id])

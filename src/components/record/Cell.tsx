@@ -1,7 +1,7 @@
 import type { TableCell } from "../../engine/bench/prediction-table.ts";
+import { SOMETHING_ELSE } from "../../engine/deduction/something-else.ts";
 import { Words } from "../Words.tsx";
-
-const NOT_DONE = "not done";
+import { ELSE, inWords, NOT_DONE } from "./in-words.ts";
 
 interface Props {
   cell: TableCell;
@@ -17,13 +17,12 @@ interface Props {
 
 /** One observation: its words in full, with a native select over them. */
 export function Cell({ cell, sample, reading, before, awake, onChange }: Props) {
-  const words = (at: number | undefined) => (at === undefined ? NOT_DONE : cell.words[at]);
   const changed = before !== undefined && reading !== before;
   return (
     <>
       <span class={changed ? "cell changed" : "cell"}>
         <span aria-hidden="true">
-          <Words of={words(reading)} />
+          <Words of={inWords(cell, reading)} />
         </span>
         {/* Values are text: the number 0 and the empty text would count as equal, and "not done" be chosen in the page as built. */}
         {/* A browser that fills in what it remembers of a form would show one record and keep another. */}
@@ -42,12 +41,13 @@ export function Cell({ cell, sample, reading, before, awake, onChange }: Props) 
                 </option>
               ),
           )}
+          {(awake || reading === SOMETHING_ELSE) && <option value={String(SOMETHING_ELSE)}>{ELSE}</option>}
           {(awake || reading === undefined) && <option value="">{NOT_DONE}</option>}
         </select>
       </span>
       {changed && (
         <span class="was">
-          <b>changed</b>, was: <Words of={words(before)} />
+          <b>changed</b>, was: <Words of={inWords(cell, before)} />
         </span>
       )}
     </>

@@ -9,6 +9,7 @@ import { useAwake } from "../awake.ts";
 import { useConclusion } from "../conclude/use-conclusion.ts";
 import type { IonNames } from "../names.ts";
 import { plain } from "../sentence.ts";
+import { inWords } from "./in-words.ts";
 import { RecordTable } from "./RecordTable.tsx";
 import { useRecord } from "./use-record.ts";
 
@@ -54,7 +55,7 @@ export default function RecordAndConclusion({ table: json, given, tests, names, 
     const { [cell.id]: _, ...row } = record[sample] ?? {};
     const next = { ...record, [sample]: reading === undefined ? row : { ...row, [cell.id]: reading } };
     kept.set(next);
-    tell(next, `${cell.id} for ${sample}: ${reading === undefined ? "not done" : cell.words[reading]}`);
+    tell(next, `${cell.id} for ${sample}: ${inWords(cell, reading)}`);
   };
   const begin = (own: boolean) => {
     kept.begin(own);

@@ -1,8 +1,11 @@
 /**
  * The reader's record in the address of the page, so that a link shows it again: one entry for each observation that differs from the
- * walkthrough's, in the words of the list it was chosen from; or `record=own` and one for each observation, for a record begun empty.
+ * walkthrough's, in the words of the list it was chosen from, "something else" and "not done" among them; or `record=own` and one for each
+ * observation, for a record begun empty.
  */
 import type { PredictionTable, TableCell, TableRecord } from "../../engine/bench/prediction-table.ts";
+import { SOMETHING_ELSE } from "../../engine/deduction/something-else.ts";
+import { ELSE, inWords, NOT_DONE } from "./in-words.ts";
 
 /** A record, and whether the reader began it empty. */
 export interface Kept {
@@ -10,7 +13,6 @@ export interface Kept {
   own: boolean;
 }
 
-const NOT_DONE = "not done";
 const OWN = "own";
 
 /** "a(ii)" as it stands in an address: "a.ii". */
@@ -35,7 +37,7 @@ export function toAddress(table: PredictionTable, given: TableRecord, { record, 
   for (const { sample, cell } of places(table)) {
     const reading = record[sample]?.[cell.id];
     if (reading === (own ? undefined : given[sample]?.[cell.id])) continue;
-    entries.set(`${sample}.${inAddress(cell.id)}`, reading === undefined ? NOT_DONE : cell.words[reading]);
+    entries.set(`${sample}.${inAddress(cell.id)}`, inWords(cell, reading));
   }
   return entries.toString();
 }
@@ -70,13 +72,14 @@ export function fromAddress(table: PredictionTable, given: TableRecord, search: 
       continue;
     }
     const { sample, cell } = place;
-    const reading = cell.words.indexOf(words);
-    if (reading < 0 && words !== NOT_DONE) {
+    const listed = cell.words.indexOf(words);
+    const reading = listed >= 0 ? listed : words === ELSE ? SOMETHING_ELSE : undefined;
+    if (reading === undefined && words !== NOT_DONE) {
       faults.push(`${cell.id} for ${sample}: found ${quote(words)}, expected an observation of its list.`);
       continue;
     }
     const { [cell.id]: _, ...row } = record[sample] ?? {};
-    record[sample] = reading < 0 ? row : { ...row, [cell.id]: reading };
+    record[sample] = reading === undefined ? row : { ...row, [cell.id]: reading };
   }
   const more = faults.length - TOLD;
   return { record, own, faults: more > 0 ? [...faults.slice(0, TOLD), `And ${more} more like these.`] : faults };

@@ -62,5 +62,8 @@ export interface PredictionTable {
   paper: Statement;
 }
 
-/** A record in the table's terms: reading index for each sample and cell; absent = not done. */
+/**
+ * A record in the table's terms: reading index for each sample and cell, or -1 for something that is none of the cell's readings
+ * (`SOMETHING_ELSE` of deduction); absent = not done.
+ */
 export type TableRecord = Record<string, Record<string, number>>;

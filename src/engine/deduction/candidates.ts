@@ -1,5 +1,6 @@
 /** Each salt a sample may hold, held against what was recorded for that sample alone. */
 import type { PredictionTable, TableRecord } from "../bench/prediction-table.ts";
+import { mayHaveBeen } from "./something-else.ts";
 
 export interface Candidate {
   /** Index into the table's salts. */
@@ -12,7 +13,7 @@ export interface Candidate {
 
 /**
  * The salts of the sample's set with the recorded cells each clashes with. A cell that is blank, not done on the sample, or without a
- * prediction for the salt clashes with nothing.
+ * prediction for the salt clashes with nothing; something else than the readings clashes with every salt that has one.
  * @throws RangeError when the record names a reading the cell does not have.
  */
 export function candidates(table: PredictionTable, record: TableRecord, sample: number): Candidate[] {
@@ -21,12 +22,7 @@ export function candidates(table: PredictionTable, record: TableRecord, sample: 
   const seen = table.cells.flatMap((cell, index) => {
     const reading = record[label]?.[cell.id];
     if (reading === undefined || !cell.samples.includes(label)) return [];
-    const mask = cell.agrees[reading];
-    if (mask === undefined) {
-      const last = cell.agrees.length - 1;
-      throw new RangeError(`Record of ${label} at ${cell.id}: found reading ${reading}, expected 0 to ${last}.`);
-    }
-    return [{ index, mask }];
+    return [{ index, mask: mayHaveBeen(cell, reading, label) }];
   });
   return salts.map((salt, row) => ({
     salt,

@@ -11,7 +11,7 @@ import { fitting } from "./undecided.ts";
 export { undecided } from "./undecided.ts";
 
 /**
- * What follows from `record` (reading index for each sample and cell; absent = not done) under the table's predictions and paper.
+ * What follows from `record` (reading index, or something else, for each sample and cell; absent = not done) under the table's predictions and paper.
  * A salt stays possible for a sample only when it stands in some assignment of salts to all samples that agrees with every recorded
  * cell and every statement of the paper. Salts are indices into `table.salts`.
  * @throws RangeError when the record names a reading its cell does not have.

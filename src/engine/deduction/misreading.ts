@@ -1,19 +1,22 @@
 /** How easily one sight is taken for another: which observation to repeat first. Common practice, no source. */
 import type { PredictionTable } from "../bench/prediction-table.ts";
 import type { Observation } from "../practical.ts";
+import { SOMETHING_ELSE } from "./something-else.ts";
 
 /** From the easiest slip to the least likely one. */
 const SLIP = {
+  /** None of the sights predicted there: it is to be repeated whatever else is. */
+  unlisted: 0,
   /** The salt stands on the border at this test: a little more or less of something shows the other sight. */
-  border: 0,
+  border: 1,
   /** Nothing but bubbles or a gas apart: missed when the paper is dry, late or not damp. */
-  gas: 1,
+  gas: 2,
   /** A precipitate that dissolves or not: too little was added, or it was not shaken. */
-  fate: 2,
+  fate: 3,
   /** Colours apart. */
-  colour: 3,
+  colour: 4,
   /** A precipitate where there should be none, or none where there should be one. */
-  solid: 4,
+  solid: 5,
 } as const;
 
 function slip(recorded: Observation, expected: Observation): number {
@@ -40,6 +43,7 @@ export function easeOf(
   recorded: number,
   expected: number,
 ): number {
+  if (recorded === SOMETHING_ELSE) return SLIP.unlisted;
   if (sets[set].atBorder.some(([r, cell]) => r === row && cell === c)) return SLIP.border;
   const { readings } = cells[c];
   return slip(readings[recorded], readings[expected]);

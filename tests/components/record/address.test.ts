@@ -3,6 +3,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { fromAddress, toAddress } from "../../../src/components/record/address.ts";
 import type { PredictionTable, TableRecord } from "../../../src/engine/bench/prediction-table.ts";
+import { SOMETHING_ELSE } from "../../../src/engine/deduction/something-else.ts";
 import { tableWithRecord } from "../../engine/deduction/random-table.ts";
 
 /** Only places a test is done on, as a page's own record has them. */
@@ -74,6 +75,19 @@ describe("an address by hand", () => {
     );
     expect(toAddress(table, given, { record: given, own: false })).toBe("");
     expect(toAddress(table, given, { record: {}, own: true })).toBe("record=own");
+  });
+
+  test("tells of something else than the list in words of its own, and of no other", () => {
+    const record = { P: { "a(ii)": SOMETHING_ELSE, b: 0 } };
+    expect(toAddress(table, given, { record, own: false })).toBe("P.a.ii=something+else");
+    expect(fromAddress(table, given, "P.a.ii=something+else")).toEqual({ record, own: false, faults: [] });
+    for (const near of ["-1", "Something else", "something"]) {
+      expect(fromAddress(table, given, `P.a.ii=${near}`)).toEqual({
+        record: given,
+        own: false,
+        faults: [`a(ii) for P: found “${near}”, expected an observation of its list.`],
+      });
+    }
   });
 
   test("is refused entry by entry, and the rest is kept", () => {

@@ -1,5 +1,5 @@
 /** The meaning of a conclusion spelled out: every way of giving salts to samples is written down and looked at. For small tables. */
-import type { PredictionTable, TableRecord } from "../../../src/engine/bench/prediction-table.ts";
+import type { PredictionTable, TableCell, TableRecord } from "../../../src/engine/bench/prediction-table.ts";
 import type { Place } from "../../../src/engine/deduction/conclusion.ts";
 
 /** One salt (index) for each sample, in the order of the samples. */
@@ -12,14 +12,18 @@ function everyAssignment(choices: number[][]): Assignment[] {
   );
 }
 
+/** Whether a salt that may show these readings (as bits) could have given what was recorded: -1 is something that is none of them. */
+export function couldGive(mayShow: number, { agrees }: TableCell, recorded: number): boolean {
+  return mayShow === 0 || (recorded !== -1 && (mayShow & agrees[recorded]) !== 0);
+}
+
 function agreesWithRecord(table: PredictionTable, record: TableRecord, way: Assignment): boolean {
   return table.samples.every(({ label, set }, s) => {
     const row = table.sets[set].salts.indexOf(way[s]);
     return table.cells.every((cell, c) => {
       const reading = record[label]?.[cell.id];
       if (reading === undefined || !cell.samples.includes(label)) return true;
-      const mayShow = table.sets[set].accepts[row][c];
-      return mayShow === 0 || (mayShow & cell.agrees[reading]) !== 0;
+      return couldGive(table.sets[set].accepts[row][c], cell, reading);
     });
   });
 }

@@ -4,7 +4,7 @@ import { expect, test } from "vitest";
 import type { PredictionTable, TableRecord } from "../../../src/engine/bench/prediction-table.ts";
 import { certificate } from "../../../src/engine/deduction/certificate.ts";
 import type { Place } from "../../../src/engine/deduction/conclusion.ts";
-import { allowed, choose, placesOf, saltsLeft, without } from "./brute-force.ts";
+import { allowed, choose, couldGive, placesOf, saltsLeft, without } from "./brute-force.ts";
 import { tableWithRecord } from "./random-table.ts";
 
 /** Observations that another assignment the paper allows would have to clash with, one number for each of the others. */
@@ -18,8 +18,7 @@ function agrees({ cells, samples, sets }: PredictionTable, record: TableRecord, 
   const s = samples.findIndex(({ label }) => label === place.sample);
   const c = cells.findIndex(({ id }) => id === place.cell);
   const set = sets[samples[s].set];
-  const mayShow = set.accepts[set.salts.indexOf(way[s])][c];
-  return mayShow === 0 || (mayShow & cells[c].agrees[record[place.sample][place.cell]]) !== 0;
+  return couldGive(set.accepts[set.salts.indexOf(way[s])][c], cells[c], record[place.sample][place.cell]);
 }
 
 test("how near another answer comes", () => {

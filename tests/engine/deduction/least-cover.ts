@@ -4,7 +4,7 @@
  */
 import type load from "highs";
 import type { PredictionTable, TableRecord } from "../../../src/engine/bench/prediction-table.ts";
-import { allowed, placesOf } from "./brute-force.ts";
+import { allowed, couldGive, placesOf } from "./brute-force.ts";
 
 /** The solver, loaded. */
 export type Highs = Awaited<ReturnType<typeof load>>;
@@ -20,15 +20,14 @@ export function clashesWithout(
   const places = placesOf(table, record).map(({ sample, cell }) => {
     const at = table.samples.findIndex(({ label }) => label === sample);
     const c = table.cells.findIndex(({ id }) => id === cell);
-    return { at, c, set: table.sets[table.samples[at].set], agrees: table.cells[c].agrees[record[sample][cell]] };
+    return { at, c, set: table.sets[table.samples[at].set], cell: table.cells[c], seen: record[sample][cell] };
   });
   return allowed(table, {})
     .filter((way) => !table.salts[way[s]][kind].includes(ion))
     .map((way) =>
-      places.flatMap(({ at, c, set, agrees }, p) => {
-        const mayShow = set.accepts[set.salts.indexOf(way[at])][c];
-        return mayShow === 0 || mayShow & agrees ? [] : [p];
-      }),
+      places.flatMap(({ at, c, set, cell, seen }, p) =>
+        couldGive(set.accepts[set.salts.indexOf(way[at])][c], cell, seen) ? [] : [p],
+      ),
     );
 }
 
