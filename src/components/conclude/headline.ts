@@ -1,5 +1,5 @@
 /** The conclusion on one sample in a sentence, as the trade says it. */
-import type { PredictionTable } from "../../engine/bench/prediction-table.ts";
+import type { PredictionTable, SaltEntry } from "../../engine/bench/prediction-table.ts";
 import type { Conclusion, SampleConclusion } from "../../engine/deduction/conclusion.ts";
 import { type IonNames, saltWords, withName } from "../names.ts";
 import { list } from "../sentence.ts";
@@ -66,19 +66,50 @@ export function headline(
     const [{ formula, cations, anions }] = left;
     return `${sample} holds ${saltWords(left[0], names)}, ${formula}: ${list([...cations, ...anions])}.`;
   }
-  const cations = unique(left.flatMap(({ cations }) => cations));
-  const anions = unique(left.flatMap(({ anions }) => anions));
-  /** "calcium (Ca^2+) or magnesium (Mg^2+)", or "one of 7" when there are many. */
-  const open = (ions: string[]) =>
-    ions.length > NAMED
-      ? `one of ${ions.length}`
-      : list(
-          ions.map((ion) => withName(ion, names)),
-          "or",
-        );
-  if (cations.length === 1) return `${sample} holds ${open(cations)}; the anion is ${open(anions)}.`;
-  if (anions.length === 1) return `${sample} holds ${open(anions)}; the cation is ${open(cations)}.`;
+  const [cations, anions] = [ionsLeft(left, "cations", names), ionsLeft(left, "anions", names)];
+  if (cations.settled) return `${sample} holds ${cations.words}; the ${anions.are} ${anions.words}.`;
+  if (anions.settled) return `${sample} holds ${anions.words}; the ${cations.are} ${cations.words}.`;
   const { set } = table.samples.find(({ label }) => label === sample) ?? table.samples[0];
   const all = left.length === table.sets[set].salts.length ? "all " : "";
-  return `${sample} is still open, ${all}${left.length} salts: the cation is ${open(cations)}, the anion ${open(anions)}.`;
+  const open = [cations, anions].map(({ are, words }) => `the ${are} ${words}`);
+  return `${sample} is still open, ${all}${left.length} salts: ${open.join("; ")}.`;
+}
+
+interface IonsLeft {
+  /** Every salt left holds these ions and no others of the kind. */
+  settled: boolean;
+  /** "cation is", "anions are". */
+  are: string;
+  /**
+   * "calcium (Ca^2+) or magnesium (Mg^2+)"; "one of 7" when there are many; of samples with several ions of the kind
+   * "aluminium (Al^3+), with sodium (Na+) or potassium (K+)", "two of sodium (Na+), potassium (K+) and zinc (Zn^2+)".
+   */
+  words: string;
+}
+
+const NUMBERS = ["none", "one", "two"];
+
+function ionsLeft(left: readonly SaltEntry[], kind: "cations" | "anions", names: IonNames): IonsLeft {
+  const ions = unique(left.flatMap((salt) => salt[kind]));
+  const inAll = ions.filter((ion) => left.every((salt) => salt[kind].includes(ion)));
+  const rest = ions.filter((ion) => !inAll.includes(ion));
+  const sizes = unique(left.map((salt) => NUMBERS[salt[kind].length] ?? `${salt[kind].length}`));
+  const several = left.some((salt) => salt[kind].length > 1);
+  const named = (which: string[], word: string) =>
+    list(
+      which.map((ion) => withName(ion, names)),
+      word,
+    );
+  const are = several ? `${kind} are` : `${kind.slice(0, -1)} is`;
+  if (rest.length === 0) return { settled: true, are, words: named(ions, "and") };
+  if (inAll.length > 0) {
+    const others = rest.length > NAMED ? `one of ${rest.length}` : named(rest, "or");
+    return { settled: false, are, words: `${named(inAll, "and")}, with ${others}` };
+  }
+  if (ions.length > NAMED) return { settled: false, are, words: `${list(sizes, "or")} of ${ions.length}` };
+  return {
+    settled: false,
+    are,
+    words: several ? `${list(sizes, "or")} of ${named(ions, "and")}` : named(ions, "or"),
+  };
 }
