@@ -4,12 +4,12 @@
  */
 import { readFile, stat, writeFile } from "node:fs/promises";
 import { resolve } from "node:path";
+import { useCache } from "../src/build/cache/cache.ts";
 import { CartridgeFault } from "../src/build/cartridge/cartridge-fault.ts";
-import { courseCartridge } from "../src/build/cartridge/course.ts";
 import { readCartridge } from "../src/build/cartridge/read-cartridge.ts";
 import { BOUNDS } from "../src/build/cartridge/unpack.ts";
 import { writeCartridge } from "../src/build/cartridge/write-cartridge.ts";
-import { checkContent } from "../src/build/check-content.ts";
+import { checkAll } from "../src/build/check-all.ts";
 import { ContentFaults } from "../src/build/faults.ts";
 import { practicalPaths, readPage, readPracticalFile } from "../src/build/practical-files.ts";
 import { type Asked, readOptions, USAGE } from "./cartridge/options.ts";
@@ -32,7 +32,10 @@ function homeOf(environment: Readonly<Record<string, string | undefined>>): stri
 
 async function write(out: string): Promise<string> {
   const home = homeOf(process.env);
-  checkContent(ROOT);
+  useCache(ROOT);
+  await checkAll(ROOT, false);
+  // The engine comes with its cache, so only now; a cartridge is read without either.
+  const { courseCartridge } = await import("../src/build/cartridge/course.ts");
   const practicals = practicalPaths(ROOT, FOLDER).map((path) => {
     const read = readPracticalFile(path, readPage(ROOT, path));
     if ("faults" in read) throw new ContentFaults(read.faults);

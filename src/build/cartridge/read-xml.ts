@@ -10,6 +10,9 @@ import type { XmlElement, XmlNode } from "./xml.ts";
 export const DEEPEST = 64;
 export const MOST_ELEMENTS = 50_000;
 
+const isElement = (node: XmlNode): boolean => typeof node !== "string";
+const hasContent = (node: XmlNode): boolean => typeof node !== "string" || node.trim() !== "";
+
 /** @throws CartridgeFault naming the file, the line and the column */
 export function readXml(file: string, text: string): XmlElement {
   const parser = new SaxesParser({ xmlns: true, fileName: file });
@@ -36,7 +39,12 @@ export function readXml(file: string, text: string): XmlElement {
     open.push({ children });
   });
   parser.on("closetag", () => {
-    open.pop();
+    const closed = open.pop();
+    // Between elements blanks and line ends are layout.
+    if (!closed?.children.some(isElement)) return;
+    const kept = closed.children.filter(hasContent);
+    closed.children.length = 0;
+    for (const child of kept) closed.children.push(child);
   });
   const addText = (words: string) => {
     if (open.length > 1) open[open.length - 1].children.push(words);

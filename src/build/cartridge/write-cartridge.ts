@@ -9,8 +9,8 @@ import { MANIFEST } from "./namespaces.ts";
 import { writeWebLink } from "./web-link.ts";
 import { allOf, writeDocument, type XmlElement } from "./xml.ts";
 
-/** Every file bears this date, so that two exports differ only where the course does. Local time, for that is what a zip archive keeps. */
-const DATE = new Date(2020, 0, 1);
+/** Every file bears the same date, so that two exports differ only where the course does. Local time, for that is what a zip archive keeps. */
+const date = (): Date => new Date(2020, 0, 1);
 
 /** @throws CartridgeFault when two things would bear one identifier */
 export function writeCartridge(cartridge: Cartridge): Uint8Array {
@@ -27,7 +27,7 @@ export function writeCartridge(cartridge: Cartridge): Uint8Array {
     for (const [index, { file }] of resourcesOf(unit).entries()) files.push([file, contents[index]]);
   }
   const zipped = files.map(([file, root]) => [file, strToU8(writeDocument(root))] as const);
-  return zipSync(Object.fromEntries(zipped), { level: 9, mtime: DATE });
+  return zipSync(Object.fromEntries(zipped), { level: 9, mtime: date() });
 }
 
 const allElements = (root: XmlElement): XmlElement[] =>

@@ -39,12 +39,10 @@ const FORBIDDEN = /[^\t\n\r\u0020-\uD7FF\uE000-\uFFFD\u{10000}-\u{10FFFF}]/gu;
 const NAMED: Readonly<Record<string, string>> = { "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;" };
 const escaped = (sign: string): string => NAMED[sign] ?? `&#${sign.charCodeAt(0)};`;
 
-const escapeText = (text: string): string =>
-  text.replace(FORBIDDEN, "\uFFFD").replace(/[&<>\r]/g, escaped);
+const escapeText = (text: string): string => text.replace(FORBIDDEN, "\uFFFD").replace(/[&<>\r]/g, escaped);
 
 /** A reader would turn bare line ends and tabs in an attribute into spaces (section 3.3.3). */
-const escapeAttribute = (text: string): string =>
-  text.replace(FORBIDDEN, "\uFFFD").replace(/[&<>"\t\n\r]/g, escaped);
+const escapeAttribute = (text: string): string => text.replace(FORBIDDEN, "\uFFFD").replace(/[&<>"\t\n\r]/g, escaped);
 
 /** The child elements of this name. */
 export const elementsOf = ({ children }: XmlElement, name: string): XmlElement[] =>
