@@ -39,7 +39,13 @@ async function write(out: string): Promise<string> {
   const practicals = practicalPaths(ROOT, FOLDER).map((path) => {
     const read = readPracticalFile(path, readPage(ROOT, path));
     if ("faults" in read) throw new ContentFaults(read.faults);
-    return { slug: path.slice(FOLDER.length + 1).replace(/\.mdx$/, ""), practical: read.practical };
+    return {
+      slug: path
+        .slice(FOLDER.length + 1)
+        .replace(/\.mdx$/, "")
+        .replaceAll("\\", "/"),
+      practical: read.practical,
+    };
   });
   const { cartridge, leftOut } = courseCartridge(practicals, home);
   const bytes = writeCartridge(cartridge);
