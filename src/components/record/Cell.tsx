@@ -12,11 +12,13 @@ interface Props {
   before: number | undefined;
   /** A choice made now would be taken; until then the page carries only the option chosen. */
   awake: boolean;
+  /** Besides the sights of its list a cell takes "something else". */
+  takesElse?: boolean;
   onChange(reading: number | undefined): void;
 }
 
 /** One observation: its words in full, with a native select over them. */
-export function Cell({ cell, sample, reading, before, awake, onChange }: Props) {
+export function Cell({ cell, sample, reading, before, awake, takesElse, onChange }: Props) {
   const changed = before !== undefined && reading !== before;
   return (
     <>
@@ -41,7 +43,9 @@ export function Cell({ cell, sample, reading, before, awake, onChange }: Props) 
                 </option>
               ),
           )}
-          {(awake || reading === SOMETHING_ELSE) && <option value={String(SOMETHING_ELSE)}>{ELSE}</option>}
+          {(reading === SOMETHING_ELSE || (awake && takesElse)) && (
+            <option value={String(SOMETHING_ELSE)}>{ELSE}</option>
+          )}
           {(awake || reading === undefined) && <option value="">{NOT_DONE}</option>}
         </select>
       </span>

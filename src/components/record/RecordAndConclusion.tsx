@@ -120,7 +120,15 @@ export default function RecordAndConclusion({ table: json, given, tests, names, 
         {changes > 0 && (
           <p class="small soft">The address of this page now holds your record: copy it to keep or share it.</p>
         )}
-        <RecordTable table={table} tests={tests} record={record} before={before} awake={awake} onChange={change} />
+        <RecordTable
+          table={table}
+          tests={tests}
+          record={record}
+          before={before}
+          awake={awake}
+          takesElse
+          onChange={change}
+        />
       </section>
       {/* biome-ignore lint/a11y/useKeyWithClickEvents: a tap on a mark that comes before the reasoning is kept for it */}
       <section

@@ -11,11 +11,13 @@ interface Props {
   /** What changes are measured against. */
   before: TableRecord;
   awake: boolean;
+  /** A record that says "something else" can be kept where this table stands. */
+  takesElse?: boolean;
   onChange(sample: string, cell: TableCell, reading: number | undefined): void;
 }
 
 /** Tests down, samples across, an observation to choose in each place. */
-export function RecordTable({ table, tests, record, before, awake, onChange }: Props) {
+export function RecordTable({ table, tests, record, before, awake, takesElse, onChange }: Props) {
   const letters = useMemo(() => table.samples.map(({ label }) => label), [table]);
   // A row is left alone while nothing in it changes; what it calls must still be the newest.
   const newest = useRef(onChange);
@@ -44,6 +46,7 @@ export function RecordTable({ table, tests, record, before, awake, onChange }: P
               readings={letters.map((sample) => record[sample]?.[cell.id])}
               before={letters.map((sample) => before[sample]?.[cell.id])}
               awake={awake}
+              takesElse={takesElse}
               newest={newest}
             />
           ))}
@@ -62,11 +65,12 @@ interface RowProps {
   readings: (number | undefined)[];
   before: (number | undefined)[];
   awake: boolean;
+  takesElse?: boolean;
   newest: { current: Props["onChange"] };
 }
 
 /** One line of the record. The browser redraws it only when something in it changed: the lists of all lines are long. */
-function Row({ cell, test, letters, readings, before, awake, newest }: RowProps) {
+function Row({ cell, test, letters, readings, before, awake, takesElse, newest }: RowProps) {
   return useMemo(
     () => (
       <tr>
@@ -83,6 +87,7 @@ function Row({ cell, test, letters, readings, before, awake, newest }: RowProps)
                   reading={readings[s]}
                   before={before[s]}
                   awake={awake}
+                  takesElse={takesElse}
                   onChange={(reading) => newest.current(sample, cell, reading)}
                 />
               </div>
