@@ -7,8 +7,8 @@ import { join } from "node:path";
 const SOURCES = ["src/engine", "src/build"];
 
 /**
- * A name for the program as it stands in `root`: it changes with any byte of its source, with zod, which reads practicals, and with the
- * JavaScript engine, whose arithmetic and way of writing objects down may differ.
+ * A name for the program as it stands in `root`: it changes with any byte of its source, with any package (zod and yaml read practicals), and
+ * with the JavaScript engine, whose arithmetic and way of writing objects down may differ.
  */
 export function programVersion(root: string): string {
   const hash = createHash("sha256");
@@ -18,6 +18,6 @@ export function programVersion(root: string): string {
       hash.update(`\0${folder}/${file}\0`).update(readFileSync(join(root, folder, file)));
     }
   }
-  const zod = JSON.parse(readFileSync(join(root, "node_modules/zod/package.json"), "utf8")) as { version: string };
-  return hash.update(`\0zod ${zod.version}, v8 ${process.versions.v8}, ${process.arch}`).digest("hex").slice(0, 20);
+  hash.update("\0packages\0").update(readFileSync(join(root, "package-lock.json")));
+  return hash.update(`\0v8 ${process.versions.v8}, ${process.arch}`).digest("hex").slice(0, 20);
 }

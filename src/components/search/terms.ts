@@ -68,12 +68,13 @@ const MOST_WORDINGS = 8;
 export function wordingsOf(terms: readonly Term[]): string[] {
   const wordings = terms.reduce<string[]>(
     (before, { says, formula }) =>
-      [says, ...(formula?.printed ? [formula.printed] : [])].flatMap((one) =>
-        before.map((text) => `${text} ${one}`.trim()),
-      ),
+      [says, ...(formula?.printed ? [formula.printed] : [])]
+        .flatMap((one) => before.map((text) => `${text} ${one}`.trim()))
+        // Cut at every term: their number would double with each formula that is typed.
+        .slice(0, MOST_WORDINGS),
     [""],
   );
-  return wordings.filter((text) => text !== "").slice(0, MOST_WORDINGS);
+  return wordings.filter((text) => text !== "");
 }
 
 /** The words of a text, in small letters; marks between them go. */
