@@ -197,7 +197,7 @@ describe("what cannot be drawn is said, and the last curve stays", () => {
     await sample.fill("0.2");
     await curve.getByText(/^Not drawn: the calculation could not be loaded, so load the page again/).waitFor();
     // The browser logs each file it could not get, and nothing else may go wrong.
-    for (const fault of takeFaults()) expect(fault).toMatch(/ERR_INTERNET_DISCONNECTED \(.*\/curve-desk/);
+    for (const fault of takeFaults()) expect(fault).toMatch(/ERR_INTERNET_DISCONNECTED \(.*\/_astro\/[^/]+\.js/);
     await page.context().setOffline(false);
     await page.reload();
     await readToTheEnd(page);
