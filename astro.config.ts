@@ -2,6 +2,7 @@ import mdx from "@astrojs/mdx";
 import preact from "@astrojs/preact";
 import sitemap from "@astrojs/sitemap";
 import { defineConfig } from "astro/config";
+import type { Plugin } from "vite";
 import { siteAddress } from "./scripts/site-address.ts";
 import { useCache } from "./src/build/cache/cache.ts";
 import { FENCES } from "./src/build/equations/fences.ts";
@@ -17,6 +18,19 @@ const ISLAND_RUNTIME =
 
 /** What holds JSX. Without this the plugin also takes every other file of ours apart and writes it anew, a quarter of a build's time. */
 const JSX_FILES = ["**/*.tsx"];
+
+/** What a walkthrough's two islands share with the page for a paper of one's own: one file instead of one for each module. */
+const RECORD_AND_RACK = /src[\\/](?:components[\\/]record[\\/]RecordTable|engine[\\/]planning[\\/]geometry)\.tsx?/;
+
+/**
+ * Lets the file an island starts from also hold what other islands import of it. Astro asks for files that export nothing else, and the
+ * bundler then puts a file of one line before each of them: a request of its own for fifty bytes.
+ */
+const islandsShareFiles: Plugin = {
+  name: "islands-share-files",
+  applyToEnvironment: ({ name }) => name === "client",
+  options: (given) => ({ ...given, preserveEntrySignatures: "allow-extension" }),
+};
 
 export default defineConfig({
   base,
@@ -51,12 +65,20 @@ export default defineConfig({
     },
   },
   vite: {
+    plugins: [islandsShareFiles],
     // The engine's worker loads its rooms as modules.
     worker: { format: "es" },
     build: {
       rolldownOptions: {
         checks: { moduleLevelDirective: false },
-        output: { codeSplitting: { groups: [{ name: "island-runtime", test: ISLAND_RUNTIME }] } },
+        output: {
+          codeSplitting: {
+            groups: [
+              { name: "island-runtime", test: ISLAND_RUNTIME },
+              { name: "record-and-rack", test: RECORD_AND_RACK },
+            ],
+          },
+        },
       },
     },
   },
