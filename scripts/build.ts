@@ -5,6 +5,7 @@ import { parseArgs } from "node:util";
 import { useCache } from "../src/build/cache/cache.ts";
 import { checkAll } from "../src/build/check-all.ts";
 import { headerRules, headersFile } from "../src/build/hosting/headers.ts";
+import { finishPages } from "./finish-pages.ts";
 import { writeSearchIndex } from "./search-index.ts";
 import { type SiteAddress, siteAddress } from "./site-address.ts";
 
@@ -22,7 +23,8 @@ export interface LastBuild {
 }
 
 /**
- * Builds the site with Astro, then writes its search index to `<dist>/pagefind` and the headers for its host to `<dist>/_headers`.
+ * Builds the site with Astro, then writes its search index to `<dist>/pagefind` and the headers for its host to `<dist>/_headers`, and
+ * takes out of the pages what only the build needed.
  * @returns number of pages written
  * @throws the content check's own error, Astro's, or an Error with the search index's complaints
  */
@@ -39,6 +41,7 @@ export async function buildSite(dist: string, address: SiteAddress): Promise<num
     logLevel: "warn",
   });
   await writeSearchIndex(dist);
+  await finishPages(dist);
   await writeFile(join(dist, "_headers"), headersFile(headerRules(await foldersOfPages(dist)), address.base));
   return countPages(dist);
 }
