@@ -19,8 +19,9 @@ const ISLAND_RUNTIME =
 /** What holds JSX. Without this the plugin also takes every other file of ours apart and writes it anew, a quarter of a build's time. */
 const JSX_FILES = ["**/*.tsx"];
 
-/** What a walkthrough's two islands share with the page for a paper of one's own: one file instead of one for each module. */
-const RECORD_AND_RACK = /src[\\/](?:components[\\/]record[\\/]RecordTable|engine[\\/]planning[\\/]geometry)\.tsx?/;
+/** The record's island, with what the rack and the page for a paper of one's own share with it: one file instead of three. */
+const RECORD =
+  /src[\\/](?:components[\\/]record[\\/]Record(?:AndConclusion|Table)|engine[\\/]planning[\\/]geometry)\.tsx?/;
 
 /**
  * Lets the file an island starts from also hold what other islands import of it. Astro asks for files that export nothing else, and the
@@ -75,7 +76,7 @@ export default defineConfig({
           codeSplitting: {
             groups: [
               { name: "island-runtime", test: ISLAND_RUNTIME },
-              { name: "record-and-rack", test: RECORD_AND_RACK },
+              { name: "record", test: RECORD },
             ],
           },
         },

@@ -18,7 +18,6 @@ const EVERY_FILE: HeaderRule = {
     "X-Content-Type-Options": "nosniff",
     // A reader's record stands in the address: no other site is told it.
     "Referrer-Policy": "no-referrer",
-    "Permissions-Policy": "camera=(), geolocation=(), microphone=(), payment=(), usb=()",
   },
 };
 
@@ -28,6 +27,9 @@ const BUILT_FILES: HeaderRule = {
   headers: { "Cache-Control": "public, max-age=31536000, immutable" },
 };
 
+/** Counts for a page and all it loads, so other files do without: a head comes with each of them. */
+const NO_DEVICES = { "Permissions-Policy": "camera=(), geolocation=(), microphone=(), payment=(), usb=()" };
+
 const NOT_FRAMED = { "Content-Security-Policy": "frame-ancestors 'self'" };
 
 /**
@@ -35,11 +37,13 @@ const NOT_FRAMED = { "Content-Security-Policy": "frame-ancestors 'self'" };
  * @param folders names of the folders with pages right below the site's folder
  */
 export function headerRules(folders: readonly string[]): HeaderRule[] {
-  const closed = folders.filter((name) => name !== FRAMED_FOLDER);
   return [
     EVERY_FILE,
     BUILT_FILES,
-    ...["", "404.html", ...closed.map((name) => `${name}/*`)].map((path) => ({ path, headers: NOT_FRAMED })),
+    ...["", "404.html", ...folders.map((name) => `${name}/*`)].map((path) => ({
+      path,
+      headers: path === `${FRAMED_FOLDER}/*` ? NO_DEVICES : { ...NOT_FRAMED, ...NO_DEVICES },
+    })),
   ];
 }
 

@@ -1,10 +1,10 @@
-import type { TableCell } from "../../engine/bench/prediction-table.ts";
 import { SOMETHING_ELSE } from "../../engine/deduction/something-else.ts";
 import { Words } from "../Words.tsx";
 import { ELSE, inWords, NOT_DONE } from "./in-words.ts";
+import type { SheetLine } from "./record-sheet.ts";
 
 interface Props {
-  cell: TableCell;
+  cell: SheetLine;
   sample: string;
   /** Reading recorded, or undefined when the test was not done. */
   reading: number | undefined;

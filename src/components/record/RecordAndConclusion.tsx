@@ -4,18 +4,24 @@
  */
 import type { ComponentChildren } from "preact";
 import { useEffect, useMemo, useRef } from "preact/hooks";
-import type { PredictionTable, TableCell, TableRecord } from "../../engine/bench/prediction-table.ts";
+import type { TableRecord } from "../../engine/bench/prediction-table.ts";
 import { useAwake } from "../awake.ts";
 import { useConclusion } from "../conclude/use-conclusion.ts";
+import { MarkPractised } from "../map/MarkPractised.tsx";
 import type { IonNames } from "../names.ts";
 import { plain } from "../sentence.ts";
 import { inWords } from "./in-words.ts";
 import { RecordTable } from "./RecordTable.tsx";
+import type { RecordSheet, SheetLine } from "./record-sheet.ts";
 import { useRecord } from "./use-record.ts";
 
 interface Props {
-  /** A PredictionTable as JSON: as one string it takes a third of the space it would as separate properties. */
-  table: string;
+  /** Name of the practical. */
+  practical: string;
+  /** A RecordSheet as JSON: as one string it takes a third of the space it would as separate properties. */
+  sheet: string;
+  /** Address of the table of predictions, fetched when the reader turns to the record. */
+  predictionsAt: string;
   /** The walkthrough's record. */
   given: TableRecord;
   /** What is done at each cell, in the order of the table, in words. */
@@ -30,28 +36,37 @@ interface Props {
 
 const at = (of: TableRecord, { sample, id }: { sample: string; id: string }) => of[sample]?.[id];
 
-export default function RecordAndConclusion({ table: json, given, tests, names, furtherAt, conclusion }: Props) {
-  const table = useMemo(() => JSON.parse(json) as PredictionTable, [json]);
+export default function RecordAndConclusion({
+  practical,
+  sheet: json,
+  predictionsAt,
+  given,
+  tests,
+  names,
+  furtherAt,
+  conclusion,
+}: Props) {
+  const sheet = useMemo(() => JSON.parse(json) as RecordSheet, [json]);
   const awake = useAwake();
-  const { reasoning, failed, load } = useConclusion();
+  const { reasoning, failed, load } = useConclusion(predictionsAt);
   const news = useRef<HTMLParagraphElement>(null);
   /** Speaks what was done and what it changed, in a sentence: written past Preact, which would look through the whole island again. */
   const tell = (next: TableRecord, what: string, from = record) =>
     load().then((ready) => {
       const follows = ready
-        ? ready.changeInWords({ table, names, record: next }, from)
+        ? ready.changeInWords({ table: ready.table, names, record: next }, from)
         : "the conclusion could not be fetched, so it is still that of the walkthrough";
       if (news.current) news.current.textContent = plain(`${what}; ${follows}.`);
     });
-  const kept = useRecord(table, given, ({ record }) => tell(record, "The record is the one in the link"));
+  const kept = useRecord(sheet, given, ({ record }) => tell(record, "The record is the one in the link"));
   const { record, own, before } = kept;
-  const places = table.samples.flatMap(({ label: sample }) =>
-    table.cells.filter((cell) => cell.samples.includes(sample)).map(({ id }) => ({ sample, id })),
+  const places = sheet.samples.flatMap(({ label: sample }) =>
+    sheet.cells.filter((cell) => cell.samples.includes(sample)).map(({ id }) => ({ sample, id })),
   );
   const done = places.filter((place) => at(record, place) !== undefined).length;
   const changes = places.filter((place) => at(record, place) !== at(given, place)).length;
 
-  const change = (sample: string, cell: TableCell, reading: number | undefined) => {
+  const change = (sample: string, cell: SheetLine, reading: number | undefined) => {
     const { [cell.id]: _, ...row } = record[sample] ?? {};
     const next = { ...record, [sample]: reading === undefined ? row : { ...row, [cell.id]: reading } };
     kept.set(next);
@@ -69,9 +84,9 @@ export default function RecordAndConclusion({ table: json, given, tests, names, 
   const compare = changes > 0 && !own;
   // The same element again is not looked through again.
   const follows = useMemo(() => {
-    const of = { table, tests, names, record, given: compare ? given : undefined, furtherAt };
-    return reasoning && <reasoning.Conclusion {...of} />;
-  }, [reasoning, table, tests, names, record, given, compare, furtherAt]);
+    const of = { tests, names, record, given: compare ? given : undefined, furtherAt };
+    return reasoning && <reasoning.Conclusion {...of} table={reasoning.table} />;
+  }, [reasoning, tests, names, record, given, compare, furtherAt]);
   /** The reader turned to this part. */
   const turned = reasoning ? undefined : load;
   const conclude = useRef<HTMLElement>(null);
@@ -80,8 +95,8 @@ export default function RecordAndConclusion({ table: json, given, tests, names, 
     if (!conclude.current || !reasoning) return;
     const early = tapped.current;
     tapped.current = undefined;
-    return reasoning.answerMarks(conclude.current, { table, names, record }, early);
-  }, [reasoning, table, names, record]);
+    return reasoning.answerMarks(conclude.current, { table: reasoning.table, names, record }, early);
+  }, [reasoning, names, record]);
 
   return (
     <>
@@ -121,7 +136,7 @@ export default function RecordAndConclusion({ table: json, given, tests, names, 
           <p class="small soft">The address of this page now holds your record: copy it to keep or share it.</p>
         )}
         <RecordTable
-          table={table}
+          table={sheet}
           tests={tests}
           record={record}
           before={before}
@@ -150,6 +165,7 @@ export default function RecordAndConclusion({ table: json, given, tests, names, 
         )}
         {touched.current && follows ? follows : conclusion}
       </section>
+      {awake && <MarkPractised practical={practical} />}
     </>
   );
 }

@@ -1,10 +1,11 @@
 import { useMemo, useRef } from "preact/hooks";
-import type { PredictionTable, TableCell, TableRecord } from "../../engine/bench/prediction-table.ts";
+import type { TableRecord } from "../../engine/bench/prediction-table.ts";
 import { Words } from "../Words.tsx";
 import { Cell } from "./Cell.tsx";
+import type { RecordSheet, SheetLine } from "./record-sheet.ts";
 
 interface Props {
-  table: PredictionTable;
+  table: RecordSheet;
   /** What is done at each cell, in the order of the table, in words. */
   tests: string[];
   record: TableRecord;
@@ -13,7 +14,7 @@ interface Props {
   awake: boolean;
   /** A record that says "something else" can be kept where this table stands. */
   takesElse?: boolean;
-  onChange(sample: string, cell: TableCell, reading: number | undefined): void;
+  onChange(sample: string, cell: SheetLine, reading: number | undefined): void;
 }
 
 /** Tests down, samples across, an observation to choose in each place. */
@@ -57,7 +58,7 @@ export function RecordTable({ table, tests, record, before, awake, takesElse, on
 }
 
 interface RowProps {
-  cell: TableCell;
+  cell: SheetLine;
   /** What is done, in words. */
   test: string;
   /** The samples; what was seen on each, and what was before anything was changed. */

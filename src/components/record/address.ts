@@ -3,9 +3,10 @@
  * walkthrough's, in the words of the list it was chosen from, "something else" and "not done" among them; or `record=own` and one for each
  * observation, for a record begun empty.
  */
-import type { PredictionTable, TableCell, TableRecord } from "../../engine/bench/prediction-table.ts";
+import type { TableRecord } from "../../engine/bench/prediction-table.ts";
 import { SOMETHING_ELSE } from "../../engine/deduction/something-else.ts";
 import { ELSE, inWords, NOT_DONE } from "./in-words.ts";
+import type { RecordSheet, SheetLine } from "./record-sheet.ts";
 
 /** A record, and whether the reader began it empty. */
 export interface Kept {
@@ -19,7 +20,7 @@ const OWN = "own";
 const inAddress = (cell: string): string => cell.replace(/\((\w+)\)/, ".$1");
 
 /** Every place of the record, in the order of the samples. */
-const places = (table: PredictionTable): { sample: string; cell: TableCell }[] =>
+const places = (table: RecordSheet): { sample: string; cell: SheetLine }[] =>
   table.samples.flatMap(({ label: sample }) =>
     table.cells.filter((cell) => cell.samples.includes(sample)).map((cell) => ({ sample, cell })),
   );
@@ -30,7 +31,7 @@ const PLACE = /^[A-Z][A-Z0-9]?\.[a-z](\.[ivx]{1,4})?$/;
  * The part of an address after "?"; empty for the walkthrough's own record.
  * @param before what stood there: entries that belong to somebody else are kept
  */
-export function toAddress(table: PredictionTable, given: TableRecord, { record, own }: Kept, before = ""): string {
+export function toAddress(table: RecordSheet, given: TableRecord, { record, own }: Kept, before = ""): string {
   const entries = new URLSearchParams(before);
   for (const name of [...entries.keys()]) if (name === "record" || PLACE.test(name)) entries.delete(name);
   if (own) entries.set("record", OWN);
@@ -51,7 +52,7 @@ const TOLD = 6;
 const quote = (text: string): string => `“${text.length > QUOTED ? `${text.slice(0, QUOTED)}…` : text}”`;
 
 /** Reads such a part of an address. What cannot be read is left as the walkthrough has it, and said, entry by entry. */
-export function fromAddress(table: PredictionTable, given: TableRecord, search: string): Kept & { faults: string[] } {
+export function fromAddress(table: RecordSheet, given: TableRecord, search: string): Kept & { faults: string[] } {
   if (search.length > LONGEST)
     return {
       record: given,

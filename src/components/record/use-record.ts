@@ -1,7 +1,8 @@
 /** The record a reader is changing: undo, the walkthrough's own again, an empty one; kept in the address of the page. */
 import { useEffect, useState } from "preact/hooks";
-import type { PredictionTable, TableRecord } from "../../engine/bench/prediction-table.ts";
+import type { TableRecord } from "../../engine/bench/prediction-table.ts";
 import { fromAddress, type Kept, toAddress } from "./address.ts";
+import type { RecordSheet } from "./record-sheet.ts";
 
 export interface RecordState extends Kept {
   /** What changes are measured against: the walkthrough's record, or nothing once the reader has begun one of their own. */
@@ -18,7 +19,7 @@ export interface RecordState extends Kept {
 const EMPTY: TableRecord = {};
 
 /** @param onFound called once, when the page was opened with a record in its address */
-export function useRecord(table: PredictionTable, given: TableRecord, onFound: (found: Kept) => void): RecordState {
+export function useRecord(table: RecordSheet, given: TableRecord, onFound: (found: Kept) => void): RecordState {
   const [{ kept, past, moved }, keep] = useState<{ kept: Kept; past: Kept[]; moved?: true }>({
     kept: { record: given, own: false },
     past: [],

@@ -18,6 +18,13 @@ test.each(["", "practicals/shed/", "embed/shed/", "_astro/a.js", "pagefind/pagef
     expect(headers(path)).toMatchObject({ "X-Content-Type-Options": "nosniff", "Referrer-Policy": "no-referrer" }),
 );
 
+test("no page asks for camera, place or microphone, and no other file says so again", () => {
+  for (const path of ["", "404.html", "practicals/shed/", "embed/shed/"]) {
+    expect(headers(path)["Permissions-Policy"]).toContain("camera=()");
+  }
+  expect(headers("_astro/a.js")).not.toHaveProperty("Permissions-Policy");
+});
+
 test("only files whose name changes with their content are kept for good", () => {
   expect(headers("_astro/page.X1.css")["Cache-Control"]).toContain("immutable");
   expect(headers("practicals/shed/")).not.toHaveProperty("Cache-Control");
