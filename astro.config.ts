@@ -14,14 +14,13 @@ if (process.env.IONWRIGHT_CACHE_OF === undefined) useCache(import.meta.dirname);
 
 /** Modules every island needs: one file instead of eight keeps a first visit to few requests. */
 const ISLAND_RUNTIME =
-  /node_modules[\\/](?:preact[\\/]|@astrojs[\\/]preact[\\/]dist[\\/](?:client|static-html))|vite[\\/]preload-helper|src[\\/](?:components[\\/](?:Words|awake|later|names|sentence)|engine[\\/]formula[\\/]typeset)\.tsx?/;
+  /node_modules[\\/](?:preact[\\/]|@astrojs[\\/]preact[\\/]dist[\\/](?:client|static-html))|vite[\\/]preload-helper|src[\\/](?:components[\\/](?:Words|awake|later|names|sentence)|engine[\\/](?:formula[\\/]typeset|planning[\\/]geometry|deduction[\\/]something-else))\.tsx?/;
 
 /** What holds JSX. Without this the plugin also takes every other file of ours apart and writes it anew, a quarter of a build's time. */
 const JSX_FILES = ["**/*.tsx"];
 
-/** The record's island, with what the rack and the page for a paper of one's own share with it: one file instead of three. */
-const RECORD =
-  /src[\\/](?:components[\\/]record[\\/]Record(?:AndConclusion|Table)|engine[\\/]planning[\\/]geometry)\.tsx?/;
+/** The record's island, with the table that the page for a paper of one's own shares with it: one file instead of two. */
+const RECORD = /src[\\/]components[\\/]record[\\/]Record(?:AndConclusion|Table)\.tsx/;
 
 /**
  * Lets the file an island starts from also hold what other islands import of it. Astro asks for files that export nothing else, and the

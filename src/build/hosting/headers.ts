@@ -16,8 +16,6 @@ const EVERY_FILE: HeaderRule = {
   path: "*",
   headers: {
     "X-Content-Type-Options": "nosniff",
-    // A reader's record stands in the address: no other site is told it.
-    "Referrer-Policy": "no-referrer",
   },
 };
 
@@ -27,8 +25,12 @@ const BUILT_FILES: HeaderRule = {
   headers: { "Cache-Control": "public, max-age=31536000, immutable" },
 };
 
-/** Counts for a page and all it loads, so other files do without: a head comes with each of them. */
-const NO_DEVICES = { "Permissions-Policy": "camera=(), geolocation=(), microphone=(), payment=(), usb=()" };
+/** What counts for a page and all it loads: other files do without, for a head comes with each of them. */
+const PAGE = {
+  // A reader's record stands in the address of a page: no other site is told it.
+  "Referrer-Policy": "no-referrer",
+  "Permissions-Policy": "camera=(), geolocation=(), microphone=(), payment=(), usb=()",
+};
 
 const NOT_FRAMED = { "Content-Security-Policy": "frame-ancestors 'self'" };
 
@@ -42,7 +44,7 @@ export function headerRules(folders: readonly string[]): HeaderRule[] {
     BUILT_FILES,
     ...["", "404.html", ...folders.map((name) => `${name}/*`)].map((path) => ({
       path,
-      headers: path === `${FRAMED_FOLDER}/*` ? NO_DEVICES : { ...NOT_FRAMED, ...NO_DEVICES },
+      headers: path === `${FRAMED_FOLDER}/*` ? PAGE : { ...NOT_FRAMED, ...PAGE },
     })),
   ];
 }

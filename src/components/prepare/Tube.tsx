@@ -30,7 +30,7 @@ export function Tube({ tube, size, limitCm3 }: { tube: RackTube; size: DrawnSize
   if (limitCm3 !== undefined) lines.push({ cm3: limitCm3, mm: depthOfVolume(limitCm3, size), limit: true });
   lines.sort((a, b) => a.mm - b.mm);
   const at = lines.map((line) => tenth(bottom - line.mm * SCALE));
-  const words = spread(at.map((y) => y + 4)).map(tenth);
+  const words = spread(at.map((y) => y + 4)).map(Math.round);
   const width = Math.round(right + 116);
   const label = tube.labels[0];
   const labelTop = top + 12;
@@ -50,7 +50,7 @@ export function Tube({ tube, size, limitCm3 }: { tube: RackTube; size: DrawnSize
         <g key={`${line.cm3} ${line.limit}`}>
           <path class={line.limit ? "limit" : "fillmark"} d={`M${left} ${at[index]}H${right}`} />
           <path class="leader" d={`M${right} ${at[index]}l10 ${tenth(words[index] - 4 - at[index])}`} />
-          <text class={line.limit ? "over" : undefined} x={tenth(right + 13)} y={words[index]}>
+          <text class={line.limit ? "over" : undefined} x={Math.round(right + 13)} y={words[index]}>
             {line.limit ? "no higher" : `${figure(line.cm3)} cm³`} · {Math.round(line.mm)} mm
           </text>
         </g>
