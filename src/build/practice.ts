@@ -9,7 +9,7 @@ import { formKey, tabulate } from "../engine/bench/tabulate.ts";
 import { BENCH_PRACTICE } from "../engine/constants/bench-practice.ts";
 import { COLOURS } from "../engine/constants/colours.ts";
 import { salts as store } from "../engine/constants/salts.ts";
-import { BOUNDS, chooseUnknowns } from "../engine/deduction/choose-unknowns.ts";
+import { BOUNDS, chooseUnknowns, judge } from "../engine/deduction/choose-unknowns.ts";
 import { STANDINGS, type Standing } from "../engine/deduction/hardness.ts";
 import type { BenchPlan } from "../engine/planning/bench-plan.ts";
 import { type Colour, cellsOf, type Practical, type Step } from "../engine/practical.ts";
@@ -71,7 +71,7 @@ export function practiceOf(practical: Practical, plan: BenchPlan): Practice {
   return { table, draws, standings, colours, solutions, solids, liquids, cm3: filling(practical, plan) };
 }
 
-/** The walkthrough's own set, which its readers know, is left out unless it is the only one. */
+/** The walkthrough's own set, which its readers know, is left out unless it is the only one, or no set is safe to give out. */
 function drawsOf(table: PredictionTable, practical: Practical): Pick<Practice, "draws" | "standings"> {
   const own = practical.samples.map((sample) => {
     const answer = answerOf(table, sample);
@@ -81,7 +81,8 @@ function drawsOf(table: PredictionTable, practical: Practical): Pick<Practice, "
   const kept = [...possible].filter((salt) => isKept(table, salt)).sort((a, b) => a - b);
   const { sets } = chooseUnknowns(table, [...new Set([...kept, ...own])], { ...BOUNDS, listed: LISTED });
   const judged = STANDINGS.filter((standing) => standing !== "undecided").flatMap((standing) => sets[standing]);
-  const all = judged.length > 0 ? judged : sets.undecided;
+  const found = judged.length > 0 ? judged : sets.undecided;
+  const all = found.length > 0 ? found : [{ salts: own, standing: judge(table, own)?.standing ?? "undecided" }];
   const others = all.filter(({ salts }) => salts.join() !== own.join());
   const chosen = others.length > 0 ? others : all;
   return { draws: chosen.map(({ salts }) => [...salts]), standings: chosen.map(({ standing }) => standing) };

@@ -2,6 +2,7 @@
 import { describe, expect, test } from "vitest";
 import { unknownsOf } from "../../src/build/unknowns.ts";
 import { chooseUnknowns, judge } from "../../src/engine/deduction/choose-unknowns.ts";
+import { forSamples } from "../../src/engine/deduction/other-samples.ts";
 import { type SettlingTest, settlingTests } from "../../src/engine/deduction/settling-tests.ts";
 import { practical } from "../../src/engine/practical.ts";
 
@@ -81,5 +82,60 @@ describe("both alkalis, and potassium iodide on one of two samples", () => {
     expect(of.hazards[salt("Pb(NO3)2")].bottle).toMatch(/unborn/);
     expect(of.hazards[salt("Pb(NO3)2")].heat).toBeUndefined();
     expect(of.hazards[salt("KNO3")].bottle).toMatch(/oxidiser/);
+  });
+});
+
+describe("a flame test on the second sample", () => {
+  const parts = [{ label: "d", title: "Flame test", samples: ["K"], tests: [{ steps: [{ flame: true }] }] }];
+  const flame = practical.parse({
+    title: "Two nitrates and a flame",
+    summary: "Two solutions of nitrates, potassium iodide and a flame.",
+    level: "foundation",
+    minutes: 20,
+    order: 1,
+    samples: [
+      { label: "H", given: "solution", concentration: "0.1 mol/dm3", salt: "Zn(NO3)2" },
+      { label: "K", given: "solution", concentration: "0.1 mol/dm3", salt: "KNO3" },
+    ],
+    paper: { cations: ["Al^3+", "Zn^2+", "Pb^2+", "K+"], anions: ["NO3-"] },
+    parts: [{ label: "c", title: "Potassium iodide", tests: add("KI(aq)").slice(0, 1) }, ...parts],
+    record: {},
+  });
+  const unknowns = unknownsOf(flame);
+  const lead = unknowns.table.salts.findIndex(({ formula }) => formula === "Pb(NO3)2");
+  const everySet = (table: typeof unknowns.table) => {
+    const { inAll, sets } = chooseUnknowns(table, unknowns.store, { listed: 99, looked: 99, steps: 1e6 });
+    return { inAll, salts: Object.values(sets).flatMap((some) => some.map(({ salts }) => salts)) };
+  };
+
+  test("lead is given out as H, never as K, and still counts among the answers of K", () => {
+    const { inAll, salts } = everySet(unknowns.table);
+    // Three salts for K, three others for H.
+    expect(inAll?.sets).toBe(9);
+    expect(salts).toHaveLength(9);
+    expect(salts.some(([h]) => h === lead)).toBe(true);
+    expect(salts.some(([, k]) => k === lead)).toBe(false);
+    expect(unknowns.table.sets[0].salts).toContain(lead);
+  });
+
+  test("for another number of samples each test is done on all, so lead is none of them", () => {
+    const { salts } = everySet(forSamples(unknowns.table, 3));
+    expect(salts.length).toBeGreaterThan(0);
+    expect(salts.flat()).not.toContain(lead);
+  });
+
+  test("where too many sets are to be looked at, none counted has lead in the flame", () => {
+    const { inAll } = chooseUnknowns(unknowns.table, unknowns.store, { listed: 99, looked: 2, steps: 1e6 });
+    expect(inAll?.sets).toBe(9);
+  });
+
+  test("a flame test is not what settles a sample of lead", () => {
+    const open = settlingTests(
+      unknowns.table,
+      [lead, unknowns.own[1]],
+      [{ name: "flame", own: true, cells: unknowns.table.cells.flatMap(({ id }, c) => (id === "d" ? [c] : [])) }],
+      9,
+    );
+    expect(open).toEqual([]);
   });
 });

@@ -4,10 +4,11 @@ import type { PredictionTable } from "../../engine/bench/prediction-table.ts";
 export const choosingTable = (table: PredictionTable): PredictionTable => ({
   ...table,
   facts: [],
-  cells: table.cells.map(({ id, samples, agrees }) => ({
+  cells: table.cells.map(({ id, samples, agrees, unsafeOn }) => ({
     id,
     samples,
     agrees,
+    ...(unsafeOn && { unsafeOn }),
     readings: [],
     words: [],
     comesOff: [],

@@ -27,7 +27,10 @@ export const wordSet = ({ samples, salts }: PredictionTable, set: readonly numbe
 export const OTHER_NUMBER =
   "The paper has another number of samples, so what it says of them falls away, and each test is done on every sample.";
 
-/** What holds for every set: the statements of the paper, and which samples could change places. */
+const UNSAFE_LEFT_OUT =
+  "Left out are sets that would put lead into a flame, or would have lead(II) nitrate or another salt heated dry that is not safe to heat in class.";
+
+/** What holds for every set: the statements of the paper, which samples could change places, and which salts are not put where. */
 export function wordTerms(table: PredictionTable): string[] {
   const rules = rulesOf(table);
   const letters = table.samples.map(({ label }) => label);
@@ -40,6 +43,7 @@ export function wordTerms(table: PredictionTable): string[] {
     ...alike
       .filter((some) => some.length > 1)
       .map((some) => `${list(some)} are treated alike: which of them holds which salt makes no new set.`),
+    ...(table.cells.some(({ unsafeOn, samples }) => unsafeOn && samples.length > 0) ? [UNSAFE_LEFT_OUT] : []),
   ];
 }
 

@@ -19,6 +19,8 @@ export interface TableCell {
   samples: string[];
   /** The test begins with a dry sample: its solid is "the solid", not a precipitate. */
   dry?: true;
+  /** Salts (indices) that the test is unsafe on: never given out where it is done. Absent where there are none. */
+  unsafeOn?: number[];
   /** Different observations some salt would show, then some general ones no salt shows. */
   readings: Observation[];
   /** Each reading in words, same order. */

@@ -15,6 +15,7 @@ import type { PredictionSet, PredictionTable, TableCell } from "./prediction-tab
 import type { Predictor } from "./predictor.ts";
 import type { Content } from "./salt.ts";
 import { refuseMore } from "./too-many-readings.ts";
+import { isUnsafeOn } from "./unsafe-on.ts";
 
 export { TooManyReadings } from "./too-many-readings.ts";
 
@@ -64,18 +65,22 @@ export function tabulate(
   const all = [...contents.values()].flat();
   const cells = cellsOf(parts);
   const letters = samples.map(({ label }) => label);
-  const lines: Line[] = cells.map((cell) => ({
-    cell,
-    of: {
-      id: cell.id,
-      samples: cell.part.samples ?? letters,
-      ...(startsDry(cell, samples) && { dry: true as const }),
-      readings: [],
-      words: [],
-      agrees: [],
-      comesOff: [],
-    },
-  }));
+  const lines: Line[] = cells.map((cell) => {
+    const unsafeOn = [...all.keys()].filter((salt) => isUnsafeOn(cell.test.steps, all[salt]));
+    return {
+      cell,
+      of: {
+        id: cell.id,
+        samples: cell.part.samples ?? letters,
+        ...(startsDry(cell, samples) && { dry: true as const }),
+        ...(unsafeOn.length > 0 && { unsafeOn }),
+        readings: [],
+        words: [],
+        agrees: [],
+        comesOff: [],
+      },
+    };
+  });
   const facts = new Map<string, number>();
   const predictions: Tabulation["predictions"] = new Map();
   const borders: Tabulation["borders"] = new Map();

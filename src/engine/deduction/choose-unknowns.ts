@@ -9,7 +9,7 @@ import { nearestOther } from "./nearest-other.ts";
 import { type Paths, pathsOf, type Work } from "./paths.ts";
 import { type Rule, rulesOf } from "./rules.ts";
 import { type Separations, separationsOf } from "./separations.ts";
-import { countSets, interchangeable, type SetsFound, setsOfUnknowns, type UnknownSet } from "./sets-of-unknowns.ts";
+import { countSets, interchangeable, isSafe, type SetsFound, setsOfUnknowns, type UnknownSet } from "./sets-of-unknowns.ts";
 
 /** A set with its figures. */
 export interface JudgedSet extends Judged {
@@ -38,7 +38,10 @@ export interface Bounds {
 
 export const BOUNDS: Bounds = { listed: 12, looked: 7_000, steps: 2_000_000 };
 
-/** @param store salts (indices into the table's) to choose from; one that cannot be a sample as given is never chosen for it */
+/**
+ * @param store salts (indices into the table's) to choose from; one that cannot be a sample as given, or that a test done on it is unsafe
+ * for, is never chosen for it
+ */
 export function chooseUnknowns(table: PredictionTable, store: readonly number[], bounds: Bounds = BOUNDS): Choice {
   const rules = rulesOf(table);
   const apart = separationsOf(table);
@@ -121,7 +124,9 @@ function countedApart(
   const groups = (allowed: (s: number, salt: number) => boolean) =>
     [...new Set(group)].map((first) => ({
       places: group.filter((one) => one === first).length,
-      salts: store.filter((salt) => apart[first][salt] !== undefined && allowed(first, salt)),
+      salts: store.filter(
+        (salt) => apart[first][salt] !== undefined && isSafe(table, first, salt) && allowed(first, salt),
+      ),
     }));
   return {
     sets: countSets(groups(() => true)),

@@ -1,6 +1,7 @@
 /**
  * The sets of unknowns that can be made up from a store: a salt for every sample so that what the paper says holds. No salt is given out
- * twice, unless the paper says that the samples are the same; samples that could change places make no new set by doing so.
+ * twice, unless the paper says that the samples are the same; samples that could change places make no new set by doing so. None is given
+ * out where a test of the paper would be unsafe on it.
  */
 import type { PredictionTable } from "../bench/prediction-table.ts";
 import type { Paths, Step, Work } from "./paths.ts";
@@ -14,6 +15,10 @@ export interface SetsFound {
   /** These are all there are. */
   complete: boolean;
 }
+
+/** No test that is done on sample s is unsafe on the salt. */
+export const isSafe = ({ samples, cells }: PredictionTable, s: number, salt: number): boolean =>
+  !cells.some((cell) => cell.unsafeOn?.includes(salt) && cell.samples.includes(samples[s].label));
 
 /**
  * All sets, or when there are more than `most`, so many at most from all over the store. Within a set, samples that could change places
@@ -38,7 +43,7 @@ export function setsOfUnknowns(
     if (before !== undefined && place[salt] < place[before]) return false;
     return set.every((other, at) => other !== salt || areSame(at, s));
   };
-  const fromStore = stepsWithin(paths, place, work);
+  const fromStore = stepsWithin(paths, place, work, (s, salt) => isSafe(table, s, salt));
   /** Sets that begin in this way, at most `quota`; evenly: each way to go on gets an equal part of what is left of it. */
   const begun = (state: number, set: UnknownSet, quota: number, evenly: boolean, found: UnknownSet[]): void => {
     if (set.length === paths.length) {
@@ -65,8 +70,13 @@ export function setsOfUnknowns(
   return { sets: ordered(some.length > 0 ? some : first.slice(0, most)), complete: false };
 }
 
-/** The steps that give a salt of the store, in its order. */
-function stepsWithin(paths: Paths, place: readonly number[], work: Work): Paths["from"] {
+/** The steps that give a salt of the store that is safe there, in the store's order. */
+function stepsWithin(
+  paths: Paths,
+  place: readonly number[],
+  work: Work,
+  safe: (s: number, salt: number) => boolean,
+): Paths["from"] {
   const known = Array.from({ length: paths.length }, () => new Map<number, readonly Step[]>());
   return (s, state) => {
     const own = known[s].get(state) ?? [];
@@ -74,7 +84,7 @@ function stepsWithin(paths: Paths, place: readonly number[], work: Work): Paths[
     if (known[s].has(state)) return own;
     const all = paths.from(s, state);
     work.left -= all.length;
-    const within = all.filter(({ salt }) => salt in place).sort((a, b) => place[a.salt] - place[b.salt]);
+    const within = all.filter(({ salt }) => salt in place && safe(s, salt)).sort((a, b) => place[a.salt] - place[b.salt]);
     known[s].set(state, within);
     return within;
   };

@@ -29,7 +29,7 @@ const STEPS = 4_000_000;
 /**
  * What settles an undecided set. A test the paper has already, on one more sample or, where that is not enough, on all the others; else a
  * new test on one sample, or on every sample; else the first two of any of these on every sample. In
- * the order offered.
+ * the order offered. None is put to a salt that it is unsafe on.
  * @param salts index of the salt of each sample; the set obeys the paper
  * @param most ways named
  * @returns undefined where it would take too long, because too many assignments fit
@@ -102,6 +102,7 @@ function clashesAdded(
 ): number[] | undefined {
   const { salts, accepts, main } = sets[samples[s].set];
   const own = main[salts.indexOf(salt)];
+  if (further.some((c) => cells[c].unsafeOn?.includes(salt))) return undefined;
   const seen = further.filter((c) => !cells[c].samples.includes(samples[s].label) && own[c] >= 0);
   if (seen.length === 0) return undefined;
   const clashes: number[] = [];

@@ -57,6 +57,24 @@ describe.each(practicalPaths(ROOT))("%s", (path) => {
     }
   });
 
+  test("draws no salt that a test is unsafe on: lead in a flame, lead(II) nitrate or what may explode or dust heated dry", () => {
+    const holds = ({ cations, anions }: { cations: string[]; anions: string[] }, ...ions: string[]) =>
+      ions.every((ion) => cations.includes(ion) || anions.includes(ion));
+    for (const { part, test } of cellsOf(practical.parts)) {
+      const [flame, heated] = ["flame", "heat solid"].map((kind) => test.steps.some((step) => step.do === kind));
+      practice.table.samples.forEach(({ label }, s) => {
+        if (!(part.samples?.includes(label) ?? true)) return;
+        for (const draw of practice.draws) {
+          const salt = practice.table.salts[draw[s]];
+          if (flame) expect(holds(salt, "Pb^2+"), `${label} ${salt.formula}`).toBe(false);
+          if (!heated) continue;
+          expect(holds(salt, "NO3-", "Pb^2+") || holds(salt, "NH4+", "NO3-"), `${label} ${salt.formula}`).toBe(false);
+          for (const ion of ["Cr2O7^2-", "CrO4^2-", "Co^2+", "Ni^2+"]) expect(holds(salt, ion)).toBe(false);
+        }
+      });
+    }
+  });
+
   test("shows every tube in words, none of which is the wording that is credited", () => {
     for (const seed of seeds.slice(0, 12)) {
       for (const of of unknownsOf(practice, seed)) {
