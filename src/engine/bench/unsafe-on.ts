@@ -4,7 +4,10 @@ import type { Step } from "../practical.ts";
 import type { SaltEntry } from "./prediction-table.ts";
 
 /** True where no class should carry out these steps on such a sample: lead in a flame, ammonium nitrate heated dry. */
-export const isUnsafeOn = (steps: readonly Step[], { cations, anions }: Pick<SaltEntry, "cations" | "anions">): boolean =>
+export const isUnsafeOn = (
+  steps: readonly Step[],
+  { cations, anions }: Pick<SaltEntry, "cations" | "anions">,
+): boolean =>
   NOT_GIVEN_OUT.some(
     ({ step, ions }) =>
       steps.some((one) => one.do === step) && ions.every((ion) => cations.includes(ion) || anions.includes(ion)),

@@ -9,7 +9,11 @@ export interface NotGivenOut {
 }
 
 export const NOT_GIVEN_OUT: readonly NotGivenOut[] = [
-  { step: "flame", ions: ["Pb^2+"], source: "lead fume is toxic and harms unborn children (CLP); common practice, from memory" },
+  {
+    step: "flame",
+    ions: ["Pb^2+"],
+    source: "lead fume is toxic and harms unborn children (CLP); common practice, from memory",
+  },
   {
     step: "heat solid",
     ions: ["Pb^2+", "NO3-"],

@@ -9,7 +9,14 @@ import { nearestOther } from "./nearest-other.ts";
 import { type Paths, pathsOf, type Work } from "./paths.ts";
 import { type Rule, rulesOf } from "./rules.ts";
 import { type Separations, separationsOf } from "./separations.ts";
-import { countSets, interchangeable, isSafe, type SetsFound, setsOfUnknowns, type UnknownSet } from "./sets-of-unknowns.ts";
+import {
+  countSets,
+  interchangeable,
+  isSafe,
+  type SetsFound,
+  setsOfUnknowns,
+  type UnknownSet,
+} from "./sets-of-unknowns.ts";
 
 /** A set with its figures. */
 export interface JudgedSet extends Judged {

@@ -84,7 +84,9 @@ function stepsWithin(
     if (known[s].has(state)) return own;
     const all = paths.from(s, state);
     work.left -= all.length;
-    const within = all.filter(({ salt }) => salt in place && safe(s, salt)).sort((a, b) => place[a.salt] - place[b.salt]);
+    const within = all
+      .filter(({ salt }) => salt in place && safe(s, salt))
+      .sort((a, b) => place[a.salt] - place[b.salt]);
     known[s].set(state, within);
     return within;
   };

@@ -57,8 +57,8 @@ test("the salts are those of the page: two tins, an etching bath with two metals
     const { questions } = questionsOf(slug, named(slug).practical);
     return questions.map(({ title, correct }) => `${title} ${correct.join(" ")}`);
   };
-  // The frontmatter says salt: FeCl2 + CuCl2 for M and FeCl3 for N.
-  expect(right("etching-room")).toEqual(["Sample M: cation Fe_2p Cu_2p", "Sample N: cation Fe_3p"]);
+  // The frontmatter says salt: FeCl2 + ZnCl2 for M and FeCl3 for N.
+  expect(right("etching-room")).toEqual(["Sample M: cation Fe_2p Zn_2p", "Sample N: cation Fe_3p"]);
 });
 
 test("what stays open, or offers too few ions to choose from, is not asked, and it is said", () => {

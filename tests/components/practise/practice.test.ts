@@ -112,8 +112,17 @@ describe.each(practicalPaths(ROOT))("%s", (path) => {
         const proofs = table.salts[salt][kind].map((ion) => proofOfIon(table, truth, s, kind, ion));
         if (proofs.some((proof) => proof === undefined)) return { ions: [OPEN], because: [] };
         const places = proofs.flatMap((proof) => proof?.places ?? []);
-        const own = places.filter((place) => place.sample === sample).map(({ cell }) => cell);
-        return { ions: [...table.salts[salt][kind]], because: [...new Set(own)] };
+        const own = [...new Set(places.filter((place) => place.sample === sample).map(({ cell }) => cell))];
+        // The fewest over all samples may spare a line of another sample; the mark takes the others' lines as given.
+        const proves = (cells: string[]) => {
+          const row = Object.fromEntries(cells.map((cell) => [cell, truth[sample][cell]]));
+          return table.salts[salt][kind].every((ion) => proofOfIon(table, { ...truth, [sample]: row }, s, kind, ion));
+        };
+        const because = own.reduce((kept, cell) => {
+          const rest = kept.filter((one) => one !== cell);
+          return proves(rest) ? rest : kept;
+        }, own);
+        return { ions: [...table.salts[salt][kind]], because };
       };
       session.answers[sample] = { cations: answer("cations"), anions: answer("anions") };
     });
