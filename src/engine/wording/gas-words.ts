@@ -22,6 +22,9 @@ const DAMP = "(?:damp |moist |wet )?";
 const LITMUS = "litmus(?: paper)?";
 const TO = "(?: (?:turns?|turned|goes|went|becomes?|became|to|from|is|was|,))*";
 
+/** Some words between what is tested and its sign, none of which denies it. */
+const BETWEEN = "(?:(?!(?: not| never|n't| no| fails?| without)(?![a-z]))[^~]){0,40}";
+
 /** The longer before the shorter. */
 export const SIGNS: readonly SignWords[] = [
   {
@@ -65,7 +68,7 @@ export const SIGNS: readonly SignWords[] = [
     evidence: GAS_EVIDENCE.H2,
     shows: ["H2"],
     whole:
-      "(?:lighted|lit|burning) splint[^~]{0,40} pops?|(?:a )?(?:squeaky )?pops?(?: sound)?(?: with (?:a )?(?:lighted|lit|burning) splint)?",
+      `(?:lighted|lit|burning) splint${BETWEEN} pops?|(?:a )?(?:squeaky )?pops?(?: sound)?(?: with (?:a )?(?:lighted|lit|burning) splint)?`,
     short: "pops?(?: heard)?",
   },
   {
@@ -80,7 +83,7 @@ export const SIGNS: readonly SignWords[] = [
     evidence: GAS_EVIDENCE.SO2,
     shows: ["SO2"],
     whole:
-      "(?:acidified )?(?:aqueous )?(?:potassium )?(?:manganate|kmno4)[^~]{0,40}?(?:purple to colourless|colourless|decolouri[sz]ed)|(?:decolouri[sz]e[sd]|turns) (?:the )?(?:acidified )?(?:aqueous )?(?:potassium )?(?:manganate|kmno4)(?: paper| solution)?(?: (?:from )?(?:purple )?(?:to )?colourless)?",
+      `(?:acidified )?(?:aqueous )?(?:potassium )?(?:manganate|kmno4)${BETWEEN}?(?:purple to colourless|colourless|decolouri[sz]ed)|(?:decolouri[sz]e[sd]|turns) (?:the )?(?:acidified )?(?:aqueous )?(?:potassium )?(?:manganate|kmno4)(?: paper| solution)?(?: (?:from )?(?:purple )?(?:to )?colourless)?`,
     short: "(?:turns |goes )?(?:from )?(?:purple )?(?:to )?colourless|(?:is |was )?decolouri[sz]e[sd]",
   },
   {

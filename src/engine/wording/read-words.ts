@@ -12,7 +12,7 @@ import { readLiquid } from "./reading/liquid.ts";
 import { readNothing } from "./reading/nothing.ts";
 import type { Missing, Reading } from "./reading/reading.ts";
 import { readSolids } from "./reading/solids.ts";
-import { Sentence } from "./sentence.ts";
+import { DENIAL, Sentence } from "./sentence.ts";
 
 export type { AskedOf } from "./asked-of.ts";
 export type { Missing } from "./reading/reading.ts";
@@ -49,6 +49,9 @@ const inOrder = (seen: Observation): Observation =>
 /** Longest text that is read: a line of a record is far shorter, and nothing can make a page work for long. */
 const LONGEST = 300;
 
+const DENIED =
+  'It says that something was not seen, so nothing of this line is read: write what was seen, such as "no precipitate", "insoluble" or "no visible change".';
+
 /**
  * @example readWords("white ppt sol in xs giving colourless soln").seen
  * // { precipitate: { colour: "white", amount: "plain" }, fate: "dissolves", solution: "colourless" }
@@ -68,6 +71,8 @@ export function readWords(text: string, asked: AskedOf = {}): ReadWords {
   for (const read of [readGas, readDry, readSolids, readLiquid, readNothing, complete]) read(reading);
   const { seen, questions, missing, named } = reading;
   const left = words.left();
+  // A denial that no reading took may be of anything that was read: "bubbles that do not turn limewater milky".
+  if (DENIAL.test(left)) return { questions: [`Not understood: "${left}". ${DENIED}`], missing: [] };
   if (Object.keys(seen).length === 0 && questions.length === 0 && !left)
     questions.push(
       'This names nothing that is seen: write a colour and of what, a gas with its test, or "no visible change".',

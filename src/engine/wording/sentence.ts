@@ -83,6 +83,10 @@ function compiled(pattern: string): RegExp {
   return regexp;
 }
 
+/** A word that says of another that it is not so. */
+export const DENIAL =
+  /(?<![a-z])(?:no|not|never|none|nor|neither|without|cannot|fail(?:s|ed|ing|ure)?|lacks?|absent|absence|(?:is|was|are|were|do|does|did|wo|ca|has|had|have|could|would)n'?t)(?![a-z])/;
+
 /** Small words, and words of the instruction that a record repeats: they name no sight. */
 const FILLING =
   /(?<![a-z0-9'-])(?:a|an|the|is|are|was|were|it|its|and|then|which|that|this|there|with|of|in|on|to|at|by|but|from|into|for|some|so|has|had|have|been|i|we|seen|saw|see|observed|formed|forms|form|forming|produced|produces|given|off|evolved|gives|give|giving|gave|leaving|leaves|obtained|appears|appeared|present|excess|reagent|more|when|after|before|until|first|initially|finally|again|paper|gas|turns|turned|turning|goes|went|becomes|became|changes|changed|test|tested|tests|positive|colour|coloured|solution|also|still|acidified|aqueous|dilute|potassium|sodium|adding|added|add|warming|warmed|warm|heating|heated|heat|drops|drop|few|cold|cool|cooling|hot|shaking|shaken|now|as|very|liquid|damp|moist|wet|rapid|rapidly|vigorous|vigorously|steady|slow|slowly|quickly|gradually|immediately|at once|left|tube|mixture|sample|completely|readily|easily|all|only|just|just about|because|shows|showing|held|near|mouth|dry|faster|filter|made|makes)(?![a-z0-9'-])/g;

@@ -219,3 +219,33 @@ const shortOf = (seen: Observation): object =>
   Object.fromEntries(
     Object.entries(seen).map(([key, value]) => [key, value === false && key !== "effervescence" ? "none" : value]),
   );
+
+describe("a denial that is not understood denies all that was read", () => {
+  test.each<[string, AskedOf]>([
+    ["bubbles that do not turn limewater milky", {}],
+    ["bubbles that do not turn limewater milky", { gas: true, gasTest: "limewater" }],
+    ["white ppt did not form", {}],
+    ["ppt never dissolves", { solid: true }],
+    ["gas does not pop", {}],
+    ["no brown fumes", {}],
+    ["lighted splint held near the gas never pops", {}],
+    ["KMnO4 was not at all decolourised", { gas: true }],
+    ["limewater isnt milky", {}],
+    ["isn't blue", { gasTest: "damp red litmus" }],
+    ["fails to relight a glowing splint", {}],
+  ])("%s %j", (text, asked) => {
+    const { seen, named, questions } = read(text, asked);
+    expect(seen).toBeUndefined();
+    expect(named).toBeUndefined();
+    expect(questions.join(" ")).toMatch(/^Not understood: ".*". It says that something was not seen/);
+  });
+
+  test.each<[string, AskedOf, object]>([
+    ["no ppt", {}, { precipitate: "none" }],
+    ["ppt does not dissolve", { solid: true }, { fate: "remains" }],
+    ["splint does not pop", {}, { gas: "none" }],
+    ["limewater did not turn milky", {}, { gas: "none" }],
+  ])("but what is read as a denial stands: %s", (text, asked, seen) => {
+    expect(read(text, asked).seen).toEqual(observation.parse(seen));
+  });
+});
