@@ -3,8 +3,9 @@ import { useState } from "preact/hooks";
 import type { ReadInstruction } from "../../engine/wording/read-instruction.ts";
 import { list } from "../sentence.ts";
 import { Words } from "../Words.tsx";
-import { type Draft, type DraftPart, freeLetter } from "./draft.ts";
+import type { Draft } from "./draft.ts";
 import { placeId } from "./fields.tsx";
+import { partsFrom } from "./parts-from.ts";
 import { type Bottles, wordsOf } from "./step-kinds.ts";
 import type { Editing } from "./use-draft.ts";
 
@@ -134,21 +135,3 @@ export function Paste({ draft, edit, focus, bottles }: Editing & { draft: Draft;
 }
 
 const count = (many: number, what: string) => `${many} ${what}${many === 1 ? "" : "s"}`;
-
-/** The tests as parts of the draft. Letters that are no samples of the paper are left out: "none" stands for all. */
-function partsFrom(read: ReadInstruction, draft: Draft): DraftPart[] {
-  const taken = draft.parts.map(({ label }) => label);
-  const known = draft.samples.map(({ label }) => label);
-  return read.parts.map((part): DraftPart => {
-    const label = freeLetter("abcdefghijklmnopqrstuvwxyz", taken);
-    taken.push(label);
-    const samples = part.samples.filter((letter) => known.includes(letter));
-    return {
-      label,
-      title: "",
-      samples: samples.length === known.length ? [] : samples,
-      from: "",
-      tests: part.tests.filter(({ steps }) => steps.length > 0).map(({ says, steps }) => ({ says, steps, seen: {} })),
-    };
-  });
-}
