@@ -67,8 +67,7 @@ export const SIGNS: readonly SignWords[] = [
     test: "lighted splint",
     evidence: GAS_EVIDENCE.H2,
     shows: ["H2"],
-    whole:
-      `(?:lighted|lit|burning) splint${BETWEEN} pops?|(?:a )?(?:squeaky )?pops?(?: sound)?(?: with (?:a )?(?:lighted|lit|burning) splint)?`,
+    whole: `(?:lighted|lit|burning) splint${BETWEEN} pops?|(?:a )?(?:squeaky )?pops?(?: sound)?(?: with (?:a )?(?:lighted|lit|burning) splint)?`,
     short: "pops?(?: heard)?",
   },
   {
@@ -82,8 +81,7 @@ export const SIGNS: readonly SignWords[] = [
     test: "acidified manganate(VII) paper",
     evidence: GAS_EVIDENCE.SO2,
     shows: ["SO2"],
-    whole:
-      `(?:acidified )?(?:aqueous )?(?:potassium )?(?:manganate|kmno4)${BETWEEN}?(?:purple to colourless|colourless|decolouri[sz]ed)|(?:decolouri[sz]e[sd]|turns) (?:the )?(?:acidified )?(?:aqueous )?(?:potassium )?(?:manganate|kmno4)(?: paper| solution)?(?: (?:from )?(?:purple )?(?:to )?colourless)?`,
+    whole: `(?:acidified )?(?:aqueous )?(?:potassium )?(?:manganate|kmno4)${BETWEEN}?(?:purple to colourless|colourless|decolouri[sz]ed)|(?:decolouri[sz]e[sd]|turns) (?:the )?(?:acidified )?(?:aqueous )?(?:potassium )?(?:manganate|kmno4)(?: paper| solution)?(?: (?:from )?(?:purple )?(?:to )?colourless)?`,
     short: "(?:turns |goes )?(?:from )?(?:purple )?(?:to )?colourless|(?:is |was )?decolouri[sz]e[sd]",
   },
   {

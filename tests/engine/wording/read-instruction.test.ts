@@ -185,6 +185,151 @@ describe("the reagents of the bench", () => {
   );
 });
 
+const NAOH = (amount: object) => ({ add: "NaOH(aq)", ...amount });
+const HOW_MUCH = /^How much /;
+
+describe("a clause that warms or mixes keeps its sample and its reagents", () => {
+  test.each<[string, string[], object[], RegExp[]]>([
+    [
+      "Warm 2 cm3 of solution B with aqueous sodium hydroxide.",
+      ["B"],
+      [{ take: "2 cm3" }, NAOH({}), { warm: true }],
+      [HOW_MUCH],
+    ],
+    ["Boil with aluminium foil.", [], [{ add: "Al(s)", pieces: 1 }, { boil: "1 min" }], []],
+    [
+      "Shake solid C with 5 cm3 of water.",
+      ["C"],
+      [{ take: "0.3 g" }, { add: "H2O(l)", volume: "5 cm3" }, { shake: true }],
+      [],
+    ],
+    [
+      "Heat a spatula measure of solid B with dilute hydrochloric acid.",
+      ["B"],
+      [{ take: "0.3 g" }, { add: "HCl(aq)" }, { warm: true }],
+      [HOW_MUCH],
+    ],
+    ["Heat in a water bath.", [], [{ warm: true }], []],
+    ["Heat in a beaker of boiling water.", [], [{ warm: true }], []],
+    ["Heat solid B strongly.", ["B"], [{ take: "0.3 g" }, { heat: "strongly" }], []],
+    ["Mix well.", [], [{ shake: true }], []],
+    [
+      "Mix 1 cm3 of solution B with 2 cm3 of aqueous sodium hydroxide.",
+      ["B"],
+      [{ take: "1 cm3" }, NAOH({ volume: "2 cm3" }), { shake: true }],
+      [],
+    ],
+    ["Treat 1 cm3 of solution B with 5 drops of NaOH.", ["B"], [{ take: "1 cm3" }, NAOH({ drops: 5 })], []],
+    [
+      "Acidify 2 cm3 of solution B with dilute nitric acid.",
+      ["B"],
+      [{ take: "2 cm3" }, { add: "HNO3(aq)", volume: "1 cm3" }],
+      [],
+    ],
+    ["Boil the aqueous ammonia.", [], [{ boil: "1 min" }], [/^Is aqueous ammonia added here/]],
+    ["Warm gently without bringing it to the boil.", [], [{ warm: true }], []],
+  ])("%s", (sentence, samples, steps, questions) => {
+    expect(stepsOf(sentence).flat()).toEqual(steps);
+    expect(readInstruction(sentence).parts.flatMap((part) => part.samples)).toEqual(samples);
+    expect(questionsOf(sentence)).toEqual(questions.map((one) => expect.stringMatching(one)));
+  });
+});
+
+describe("a name inside another one is not poured", () => {
+  test.each([
+    ["Add 1 cm3 of bromine water.", "bromine water"],
+    ["Add 1 cm3 of baryta water.", "baryta water"],
+    ["Add 1 cm3 of NaOH and 1 cm3 of ethanol.", "ethanol"],
+    ["Add 1 cm3 of alkaline potassium manganate(VII).", "alkaline potassium manganate(vii)"],
+    ["Add 5 drops of 30 % hydrogen peroxide.", "30 % hydrogen peroxide"],
+    ["Add 5 drops of hydrogen peroxide (30 %).", "30 % hydrogen peroxide"],
+    ["Add 1 cm3 of zinc nitrate.", "zinc nitrate"],
+    ["Add ethanol and 1 cm3 of NaOH.", "ethanol"],
+  ])("%s", (sentence, name) => {
+    expect(questionsOf(sentence)).toEqual([
+      `Which reagent is meant by "${name}"? There is none of that name on this bench.`,
+    ]);
+    expect(
+      stepsOf(sentence)
+        .flat()
+        .some(({ add }) => add === ""),
+    ).toBe(true);
+  });
+
+  test.each([
+    ["Add 5 drops of 10 volume hydrogen peroxide.", { add: "H2O2(aq)", drops: 5 }],
+    ["Add 1 cm3 of chlorine water.", { add: "Cl2(aq)", volume: "1 cm3" }],
+    [
+      "Carefully add about 1 cm3 of freshly prepared dilute aqueous sodium hydroxide, a little at a time.",
+      NAOH({ volume: "1 cm3" }),
+    ],
+    ["Add, with constant stirring, 1 cm3 of NaOH and then more slowly.", NAOH({ volume: "1 cm3" })],
+  ])("but words of making up and adding are no names: %s", (sentence, step) => {
+    expect(stepsOf(sentence)).toEqual([[step]]);
+    expect(questionsOf(sentence)).toEqual([]);
+  });
+});
+
+describe("amounts, letters and what must not be done", () => {
+  test.each<[string, string[], object[]]>([
+    [
+      "Add ammonia to 1 cm3 of solution B until in excess.",
+      ["B"],
+      [{ take: "1 cm3" }, { add: "NH3(aq)", until: "in excess" }],
+    ],
+    ["Add ammonia to 1 cm3 of solution B drop by drop.", ["B"], [{ take: "1 cm3" }, { add: "NH3(aq)", drops: 5 }]],
+    ["Add 1 to 2 cm3 of NaOH to 1 cm3 of solution B.", ["B"], [{ take: "1 cm3" }, NAOH({ volume: "2 cm3" })]],
+    [
+      "Add 5 drops of dilute nitric acid to solid A in a boiling tube.",
+      ["A"],
+      [{ take: "0.3 g" }, { add: "HNO3(aq)", drops: 5 }],
+    ],
+    ["To 1 cm3 of the filtrate add 5 drops of NaOH.", [], [NAOH({ drops: 5 })]],
+    ["Boil for half a minute.", [], [{ boil: "30 s" }]],
+    ["Boil for one and a half minutes.", [], [{ boil: "90 s" }]],
+    ["Do not add excess ammonia.", [], []],
+    ["Never boil the mixture.", [], []],
+    ["Add 5 drops of NaOH but not an excess.", [], [NAOH({ drops: 5 })]],
+  ])("%s", (sentence, samples, steps) => {
+    expect(stepsOf(sentence).flat()).toEqual(steps);
+    expect(readInstruction(sentence).parts.flatMap((part) => part.samples)).toEqual(samples);
+    expect(questionsOf(sentence)).toEqual([]);
+  });
+});
+
+describe("no reagent of the text is lost", () => {
+  const NAMED = [
+    ["NaOH(aq)", "aqueous sodium hydroxide"],
+    ["HCl(aq)", "dilute hydrochloric acid"],
+    ["AgNO3(aq)", "aqueous silver nitrate"],
+    ["KI(aq)", "aqueous potassium iodide"],
+    ["Al(s)", "aluminium foil"],
+  ] as const;
+  const CLAUSES = [
+    "Add 1 cm3 of X.",
+    "Add X to 1 cm3 of solution B until in excess.",
+    "Warm with X.",
+    "Warm 2 cm3 of solution B with X.",
+    "Boil with X.",
+    "Boil the X.",
+    "Heat solid B with X.",
+    "Shake solid C with X.",
+    "Mix X with 1 cm3 of solution B.",
+    "Treat solid C with X.",
+    "Acidify with X.",
+    "Add 1 cm3 of X and 2 cm3 of ethanol.",
+  ];
+  test.each(CLAUSES)("%s", (clause) => {
+    for (const [id, name] of NAMED) {
+      const text = clause.replace("X", name);
+      const isAdded = stepsOf(text)
+        .flat()
+        .some(({ add }) => add === id);
+      expect(isAdded || questionsOf(text).some((question) => question.includes(name)), text).toBe(true);
+    }
+  });
+});
+
 /** Pieces of papers, to be put together at random. */
 const PIECES = [
   "add",

@@ -38,17 +38,26 @@ const MEASURES = {
   depth: new RegExp(`(?<![\\w.])${NUMBER} ?cm(?:[- ]depth|[- ]deep)|depth of (?:about )?${NUMBER} ?cm(?!\\w)`),
 };
 
+/** "half a minute", "one and a half minutes", "a minute and a half" in figures. */
+const inFigures = (text: string): string =>
+  text
+    .replace(new RegExp(`\\b(${FIGURE}|${WORD}) and a half\\b`, "g"), (_, figure) => String(figureOf(figure) + 0.5))
+    .replace(/\ban? (minute|hour|second) and a half\b/g, "1.5 $1")
+    .replace(/\bhalf (?:of )?an? /g, "0.5 ");
+
 const figureOf = (text: string): number => NUMBERS[text] ?? Number(text);
 
 function measured(text: string, kind: keyof typeof MEASURES): { value: number; unit?: string } | undefined {
-  const found = MEASURES[kind].exec(text);
+  const found = MEASURES[kind].exec(inFigures(text));
   if (!found) return undefined;
   const [number, unit] = kind === "depth" ? [found[1] ?? found[2]] : [found[1], found[2]];
   return { value: figureOf(number), unit };
 }
 
 export const saysExcess = (text: string): boolean =>
-  /\bexcess\b|until no (?:further|more) (?:change|reaction|precipitate|effervescence)|until nothing more/.test(text);
+  /\bexcess\b|until no (?:further|more) (?:change|reaction|precipitate|effervescence)|until nothing more/.test(
+    text.replace(/\b(?:not|never|without|avoid(?:ing)?)\b[^,;]{0,40}?\bexcess\b/g, " "),
+  );
 export const saysDropwise = (text: string): boolean =>
   /\bdropwise\b|\bdrop[- ]by[- ]drop\b|\bdrops? at a time\b|\bslowly\b|\blittle at a time\b/.test(text);
 /** "a few drops", "several drops", "some drops". */
@@ -119,7 +128,12 @@ export function strengthIn(text: string): string | undefined {
 
 /** How long, as a written step has it. */
 export function timeIn(text: string): string | undefined {
-  const found = new RegExp(`(?<![\\w.])${NUMBER} ?(minutes?|mins?|seconds?|secs?|s|hours?)(?!\\w)`).exec(text);
+  const found = new RegExp(`(?<![\\w.])${NUMBER} ?(minutes?|mins?|seconds?|secs?|s|hours?)(?!\\w)`).exec(
+    inFigures(text),
+  );
   if (!found) return /\ba few minutes\b/.test(text) ? "3 min" : undefined;
-  return `${figureOf(found[1])} ${found[2].startsWith("s") ? "s" : found[2].startsWith("h") ? "h" : "min"}`;
+  const [value, unit] = [figureOf(found[1]), found[2].startsWith("s") ? "s" : found[2].startsWith("h") ? "h" : "min"];
+  // Part of a minute or an hour in the smaller unit.
+  if (unit === "s" || Number.isInteger(value)) return `${value} ${unit}`;
+  return `${Math.round(value * 60)} ${unit === "h" ? "min" : "s"}`;
 }

@@ -43,7 +43,7 @@ const VERBS = [
 const ADVERB = "(?:(?:gently|carefully|slowly|cautiously|strongly|gradually|immediately|now|again|further|more) )?";
 /** A verb begins a stretch at the start, after a comma or "and", "then", "before"; "add" after "To 1 cm3 of K" as well. */
 const HEAD = new RegExp(
-  `(?:^|,|:|\\b(?:and|then|before|when)\\b)\\s*(?:(?:and|then|to)\\s+){0,2}(${ADVERB}(?:${VERBS})\\b)|\\s(add\\b)(?=\\s(?!to\\b))`,
+  `(?:^|,|:|\\b(?:and|then|before|when)\\b)\\s*(?:(?:and|then|to)\\s+){0,2}(${ADVERB}(?:${VERBS})\\b)|(?<!\\b(?:not|never|don't|without))\\s(add\\b)(?=\\s(?!to\\b))`,
   "gi",
 );
 
