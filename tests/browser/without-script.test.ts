@@ -23,7 +23,7 @@ test("without script the walkthrough shows record, conclusion and plan", async (
 
   // 1 cm3 stands 8.8 mm high in a tube of 125 x 16 mm: tests/reference/tube-depths.json.
   const plan = page.getByRole("table", { name: /fill marks/ });
-  expect(await plan.getByRole("row", { name: "S d" }).textContent()).toMatch(/125 × 16 mm.*1 cm³ at 9 mm/);
+  expect(await plan.getByRole("row", { name: "S d" }).textContent()).toMatch(/125 × 16\smm.*1\scm³ at 9\smm/);
   expect(await page.locator("noscript p", { hasText: "needs JavaScript" }).isVisible()).toBe(true);
 });
 
