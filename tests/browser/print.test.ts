@@ -4,7 +4,7 @@ import { builtSite } from "../build-output/pages.ts";
 import { openPage } from "./setup/open-page.ts";
 
 const walkthroughs = builtSite().pages.flatMap(
-  ({ file }) => file.match(/^practicals\/[^/]+\/(?=index\.html$)(?<!\/map\/)/)?.[0] ?? [],
+  ({ file }) => file.match(/^practicals\/(?!map\/)[^/]+\/(?=index\.html$)/)?.[0] ?? [],
 );
 
 test("there are walkthroughs to print", () => {
