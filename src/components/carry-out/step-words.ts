@@ -149,7 +149,7 @@ function wordStep(step: Step, bench: Bench, then: string): string | string[] {
     case "wash":
       return "Wash the residue two or three times with a little deionised water; throw the washings away as waste.";
     case "heat solid":
-      return `Heat the solid ${step.how}, the mouth of the tube away from everyone. Look at it hot, and again when cold.`;
+      return `Heat the solid ${step.how}, the mouth of the tube a little lower than the bottom and away from everyone. Look at it hot, and again when cold.`;
     case "test gas":
       return GAS_TEST[step.with];
     case "lead through":

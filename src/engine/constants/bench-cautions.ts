@@ -35,7 +35,7 @@ export const ACTION_CAUTIONS = {
   },
   heatSolid: {
     rank: 1,
-    text: "Heat a solid in a dry hard-glass tube, gently first and then strongly, because many salts spit. Hot glass looks like cold glass.",
+    text: "Heat a solid in a dry hard-glass tube, gently first and then strongly, because many salts spit. Hold the mouth a little lower than the bottom: water that runs back cracks the hot glass, which looks like cold glass.",
     source: COMMON,
   },
   suckBack: {
