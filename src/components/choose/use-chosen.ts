@@ -1,6 +1,7 @@
 /** What a teacher is choosing from, kept in the address of the page. */
 import { useEffect, useState } from "preact/hooks";
 import type { PredictionTable } from "../../engine/bench/prediction-table.ts";
+import { showInAddress } from "../address-bar.ts";
 import { type Chosen, fromAddress, toAddress } from "./choice-address.ts";
 
 export interface ChosenState extends Chosen {
@@ -31,12 +32,7 @@ export function useChosen(
     faults,
     set: (next) => {
       keep({ chosen: next, changed: true });
-      const search = toAddress(table, usual, next, location.search);
-      try {
-        history.replaceState(history.state, "", `${location.pathname}${search && `?${search}`}${location.hash}`);
-      } catch {
-        // Some browsers refuse after many changes in a short time; the next change writes the address again.
-      }
+      showInAddress(toAddress(table, usual, next, location.search));
     },
   };
 }

@@ -1,6 +1,7 @@
 /** The class a reader is choosing: what is typed, what of it can be read, and the address that shows it again. */
 import { useEffect, useState } from "preact/hooks";
 import { type ClassEntry, type ClassSize, readEntry } from "../../engine/planning/class/class-size.ts";
+import { showInAddress } from "../address-bar.ts";
 import { capital } from "../capital.ts";
 import { entriesOf, fromAddress, toAddress } from "./class-address.ts";
 
@@ -33,12 +34,7 @@ export function useClassSize(own: ClassSize): ClassSizeState {
     const chosen = { ...size };
     for (const { one, value } of read) if (typeof value === "number") chosen[one] = value;
     set({ typed: next, size: chosen, faults: wrong });
-    const search = toAddress(chosen, own, location.search);
-    try {
-      history.replaceState(history.state, "", `${location.pathname}${search && `?${search}`}${location.hash}`);
-    } catch {
-      // Some browsers refuse after many changes in a short time; the next change writes the address again.
-    }
+    showInAddress(toAddress(chosen, own, location.search));
   };
   return { typed, size, faults, type };
 }

@@ -16,6 +16,7 @@ import { ionName } from "../../engine/formula/ion-name.ts";
 import { brimCapacity } from "../../engine/planning/geometry.ts";
 import { tubeWorkOf } from "../../engine/planning/order-of-work/tube-work.ts";
 import { planBench } from "../../engine/planning/plan-bench.ts";
+import { rackedOf } from "../../engine/planning/rack-places.ts";
 import type { PracticalFault } from "../../engine/practical/faults.ts";
 import { cellsOf, type Paper, type Step } from "../../engine/practical.ts";
 import { askedOf } from "../../engine/wording/asked-of.ts";
@@ -137,7 +138,7 @@ function paperWork(
   const record = recordInTable(table, paper.record, phrase);
   const plan = planBench(paper, table, DEFAULT_TUBES);
   const cells = cellsOf(paper.parts);
-  const rack = rackOf(plan.tubes, (tube) => brimCapacity(tube.size));
+  const rack = rackOf([...plan.tubes, ...plan.limewater], (tube) => brimCapacity(tube.size));
   const tests = cells.map(({ test }) => wordTest(test, plan));
   return {
     table: islandTable(table),
@@ -214,7 +215,7 @@ function orderOf(paper: Paper, plan: Plan): PaperWork["order"] {
     allowed: paper.minutes ?? ALLOWED,
     // The patient proof takes seconds: here the quick one is enough.
     proved: [],
-    racked: plan.tubes.map(({ label, sample, part, size }) => ({ label, sample, part, size: { id: size.id } })),
+    racked: [...plan.tubes, ...plan.limewater].map(rackedOf),
   };
 }
 

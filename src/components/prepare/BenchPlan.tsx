@@ -1,11 +1,11 @@
 /** The rack: every tube to scale with its fill marks, for the tubes the school really has. Reads fully as built, without script. */
-import { useState } from "preact/hooks";
 import { brimCapacity } from "../../engine/planning/geometry.ts";
 import { useAwake } from "../awake.ts";
 import { list } from "../sentence.ts";
 import { Words } from "../Words.tsx";
 import type { DrawnSize, RackTube, TubeKind } from "./rack.ts";
 import { depthWords, figure, Tube, upTo } from "./Tube.tsx";
+import { useTubeSizes } from "./use-tube-sizes.ts";
 
 /** A label stays on one line. */
 const unbroken = (label: string) => label.replace(/ /g, "\u00a0");
@@ -30,12 +30,14 @@ interface Props {
   kinds: TubeKind[];
   /** Part of the brim volume above which a tube cannot be shaken. */
   shakenFill: number;
+  /** The page is one practical's: its address keeps the sizes chosen. */
+  inAddress?: boolean;
 }
 
-export default function BenchPlan({ tubes, kinds, shakenFill }: Props) {
+export default function BenchPlan({ tubes, kinds, shakenFill, inAddress = false }: Props) {
   const kindOf = (id: string) => kinds.findIndex((kind) => kind.sizes.some((size) => size.id === id));
   const awake = useAwake();
-  const [chosen, choose] = useState(kinds.map((_, index) => tubes.find((tube) => kindOf(tube.size) === index)?.size));
+  const { chosen, faults: unread, choose } = useTubeSizes(tubes, kinds, inAddress);
   const sizeOf = (tube: RackTube): DrawnSize => {
     const kind = kindOf(tube.size);
     return kinds[kind].sizes.find((size) => size.id === chosen[kind]) as DrawnSize;
@@ -61,7 +63,7 @@ export default function BenchPlan({ tubes, kinds, shakenFill }: Props) {
                   autocomplete="off"
                   disabled={!awake}
                   value={chosen[index]}
-                  onChange={(event) => choose(chosen.map((id, k) => (k === index ? event.currentTarget.value : id)))}
+                  onChange={(event) => choose(index, event.currentTarget.value)}
                 >
                   {kind.sizes.map((size) => (
                     <option key={size.id} value={size.id}>
@@ -113,6 +115,11 @@ export default function BenchPlan({ tubes, kinds, shakenFill }: Props) {
         </tbody>
       </table>
       <div aria-live="polite">
+        {unread.map((fault) => (
+          <p class="caution small" key={fault}>
+            <b>Not understood.</b> {fault}
+          </p>
+        ))}
         {faults.map(({ labels, fault }) => (
           <p class="caution small" key={labels}>
             <b>Take another tube.</b> {labels}: {fault}

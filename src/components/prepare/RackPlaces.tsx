@@ -6,11 +6,18 @@ interface Props {
   rows: readonly RackRow[];
   /** What stands under a label, line by line: fill marks on a bench card. */
   under?: (label: string) => readonly string[];
+  /** It is said how the rows are to be read. */
+  told?: boolean;
 }
 
-export function RackPlaces({ rows, under }: Props) {
+export function RackPlaces({ rows, under, told = false }: Props) {
   return (
     <>
+      {told && (
+        <p class="small soft">
+          Front row first, each row from left to right: the hand finds the tubes in the order of use.
+        </p>
+      )}
       {rows.map(({ kind, places }) => (
         <div class="row" key={places[0][0]}>
           <p>{capital(kind)}</p>

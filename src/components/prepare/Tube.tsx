@@ -5,6 +5,8 @@ import type { DrawnSize, RackTube } from "./rack.ts";
 const SCALE = 1.6;
 const LINE = 14;
 const LIP = 5;
+/** Width of a letter on a label. */
+const LETTER = 7;
 
 /** A tenth of a pixel is finer than any screen, and long figures weigh on every visit. */
 const tenth = (pixels: number) => Math.round(pixels * 10) / 10;
@@ -19,7 +21,9 @@ function spread(heights: readonly number[]): number[] {
 /** One tube, to scale: round bottom, label, a line for each fill mark and a dashed one for the limit when it is heated. */
 export function Tube({ tube, size, limitCm3 }: { tube: RackTube; size: DrawnSize; limitCm3?: number }) {
   const r = tenth((boreMm(size) / 2) * SCALE);
-  const left = LIP;
+  const label = tube.labels[0];
+  const wide = Math.max(2 * r - 4, label.length * LETTER);
+  const left = tenth(Math.max(LIP, wide / 2 - r + 1));
   const right = tenth(left + 2 * r);
   const top = 2;
   const bottom = top + size.lengthMm * SCALE;
@@ -32,9 +36,7 @@ export function Tube({ tube, size, limitCm3 }: { tube: RackTube; size: DrawnSize
   const at = lines.map((line) => tenth(bottom - line.mm * SCALE));
   const words = spread(at.map((y) => y + 4)).map(Math.round);
   const width = Math.round(right + 116);
-  const label = tube.labels[0];
   const labelTop = top + 12;
-  const wide = Math.max(2 * r - 4, label.length * 7);
   return (
     <svg
       width={width}

@@ -44,6 +44,7 @@ export function rackOf(tubes: readonly PlannedTube[], brim: (tube: PlannedTube) 
       tube.size.id,
       tube.heatingLimitCm3,
       tube.solidG,
+      tube.holds,
       ...tube.marks.map((mark) => mark.cm3),
     ].join();
     const alike = rack.get(key);

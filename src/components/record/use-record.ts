@@ -1,6 +1,7 @@
 /** The record a reader is changing: undo, the walkthrough's own again, an empty one; kept in the address of the page. */
 import { useEffect, useState } from "preact/hooks";
 import type { TableRecord } from "../../engine/bench/prediction-table.ts";
+import { showInAddress } from "../address-bar.ts";
 import { fromAddress, type Kept, toAddress } from "./address.ts";
 import type { RecordSheet } from "./record-sheet.ts";
 
@@ -37,12 +38,7 @@ export function useRecord(table: RecordSheet, given: TableRecord, onFound: (foun
   // After the frame is painted: writing an address takes a slow machine as long as half the conclusion.
   useEffect(() => {
     if (!moved) return;
-    const search = toAddress(table, given, kept, location.search);
-    try {
-      history.replaceState(history.state, "", `${location.pathname}${search && `?${search}`}${location.hash}`);
-    } catch {
-      // Some browsers refuse after many changes in a short time; the next change writes the address again.
-    }
+    showInAddress(toAddress(table, given, kept, location.search));
   }, [kept]);
 
   const move = (kept: Kept, past: Kept[]) => keep({ kept, past, moved: true });

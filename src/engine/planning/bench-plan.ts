@@ -28,6 +28,8 @@ export interface PlannedTube {
   marks: FillMark[];
   /** Set when the tube is heated: filling must stay below this, cm3. */
   heatingLimitCm3?: number;
+  /** Set when it stands ready to receive a gas: what is in it. */
+  holds?: "limewater";
 }
 
 export interface PlannedReagent {
@@ -66,6 +68,8 @@ export interface WasteRow {
 
 export interface BenchPlan {
   tubes: PlannedTube[];
+  /** Tubes with limewater for the gases that a step tests in it or leads through it: one for each sample and step. */
+  limewater: PlannedTube[];
   reagents: PlannedReagent[];
   /** Volume of each sample solution used, cm3, or mass of solid, g, with what to set out. */
   samples: { sample: string; needed: string; setOut: string; forms: SampleForm[] }[];

@@ -2,22 +2,23 @@
 import { BENCH_PRACTICE } from "../constants/bench-practice.ts";
 import { INDICATORS, type Indicator } from "../constants/indicators.ts";
 import type { Part } from "../practical.ts";
-import type { BenchPlan, PlannedTube } from "./bench-plan.ts";
+import type { BenchPlan, PlannedTube, TubeSize } from "./bench-plan.ts";
 import { DELIVERY, type GasKit, type GasTestCount } from "./gas-plan.ts";
+import { depthOfVolume } from "./geometry.ts";
 import { printed } from "./portions.ts";
 import { heatsLiquid, heatsSolid, stepsOf } from "./tube-choice.ts";
 
 type Extra = BenchPlan["extras"][number];
 
 /** What stands ready for each way of testing a gas, and what is done with it first. */
-const GAS_KIT: Readonly<Record<GasKit, { what: string; prepare: (count: number) => string }>> = {
+const GAS_KIT: Readonly<Record<GasKit, { what: string; prepare: (count: number, tube: TubeSize) => string }>> = {
   "damp red litmus": { what: "red litmus paper", prepare: () => DAMP },
   "damp blue litmus": { what: "blue litmus paper", prepare: () => DAMP },
   limewater: {
     what: "small tube with limewater and a clean dropper",
-    prepare: (count) => {
+    prepare: (count, tube) => {
       const { value } = BENCH_PRACTICE.limewater;
-      return `Put ${printed(value)} cm3 of limewater in each, ${printed(count * value)} cm3 in all. Draw the gas up with the dropper just above the liquid and bubble it through.`;
+      return `${wordFilling(value, count, tube)} Draw the gas up with the dropper just above the liquid and bubble it through.`;
     },
   },
   "glowing splint": { what: "splint", prepare: () => "Light it, blow the flame out and use it while it glows." },
@@ -49,12 +50,15 @@ const GAS_KIT: Readonly<Record<GasKit, { what: string; prepare: (count: number) 
   },
   [DELIVERY]: {
     what: "delivery tube with a stopper, and a tube with limewater",
-    prepare: (count) => {
+    prepare: (count, tube) => {
       const { value } = BENCH_PRACTICE.limewaterLed;
-      return `Put ${printed(value)} cm3 of limewater in each, ${printed(count * value)} cm3 in all. See that the delivery tube is open from end to end.`;
+      return `${wordFilling(value, count, tube)} See that the delivery tube is open from end to end.`;
     },
   },
 };
+const wordFilling = (cm3: number, count: number, tube: TubeSize): string =>
+  `Put ${printed(cm3)} cm3 of limewater in each, ${printed(count * cm3)} cm3 in all: ${Math.round(depthOfVolume(cm3, tube))} mm deep in a ${tube.name}.`;
+
 const WITH_TEACHER =
   "It fumes and burns: your teacher does this, or stands by, in a fume cupboard or at an open window.";
 const DAMP = "Damp it with deionised water and hold it at the mouth of the tube without touching the glass.";
@@ -71,6 +75,8 @@ interface Needs {
   indicators: readonly { indicator: Indicator; count: number; cells: readonly string[] }[];
   /** Some of a solid sample is taken. */
   solids: boolean;
+  /** What limewater stands in. */
+  testTube: TubeSize;
   /** Bottles of liquids, each with its own dropper. */
   bottles: number;
 }
@@ -84,6 +90,7 @@ export function extrasFor({
   flameSamples,
   indicators,
   solids,
+  testTube,
   bottles,
 }: Needs): Extra[] {
   const partsWith = (does: (step: ReturnType<typeof stepsOf>[number]) => boolean) =>
@@ -168,7 +175,7 @@ export function extrasFor({
     ...gasTests.map(({ test, count, because }) => ({
       what: GAS_KIT[test].what,
       count,
-      prepare: GAS_KIT[test].prepare(count),
+      prepare: GAS_KIT[test].prepare(count, testTube),
       because: `${test}: ${because}`,
     })),
     coloured.length > 0 && {

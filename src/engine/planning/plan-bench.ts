@@ -13,6 +13,7 @@ import { benchCautions, mayHeatAmmoniumNitrate } from "./cautions.ts";
 import { checksFor } from "./checks.ts";
 import { extrasFor } from "./extras.ts";
 import { DELIVERY, expectedGases, type GasTestCount, gasRows, gasTestCounts } from "./gas-plan.ts";
+import { limewaterTubes } from "./limewater-tubes.ts";
 import { amountWarnings, planReagents, reagentCautions, reagentOf } from "./reagent-plan.ts";
 import { sampleAmounts } from "./sample-plan.ts";
 import { glassOf, stepsOf } from "./tube-choice.ts";
@@ -73,6 +74,7 @@ export function planBench(
 
   return {
     tubes,
+    limewater: limewaterTubes(parts, samples, glass.testTube),
     reagents,
     samples: amounts,
     besides: besidesFor({ gasTests, flameTests: flameSamples.length }),
@@ -86,6 +88,7 @@ export function planBench(
         flameSamples: flameSamples.length,
         indicators,
         solids: plans.some(({ plan }) => plan.solidG > 0),
+        testTube: glass.testTube,
         bottles: solutions + liquids,
       }),
       ...wasteBottles(waste),

@@ -8,11 +8,21 @@ export interface Racked {
   sample: string;
   part: string;
   size: { id: string };
+  holds?: "limewater";
 }
+
+/** No more of a tube than a page has to carry. */
+export const rackedOf = ({ label, sample, part, size, holds }: Racked): Racked => ({
+  label,
+  sample,
+  part,
+  size: { id: size.id },
+  ...(holds && { holds }),
+});
 
 /** One row of a rack: tubes of one kind, for they share the width of a hole. */
 export interface RackRow {
-  /** "test-tubes", "boiling tubes", "hard-glass tubes". */
+  /** "test-tubes", "boiling tubes", "hard-glass tubes", "limewater tubes". */
   kind: string;
   /** From left to right. Of one tube the labels it carries one after the other: more than one when it is rinsed and used again. */
   places: string[][];
@@ -21,10 +31,16 @@ export interface RackRow {
 /** Holes in a row of a common school rack: common practice, no source. */
 const HOLES = 6;
 
-const KINDS: readonly { kind: string; start: string; rinsed?: Rinsed }[] = [
-  { kind: "test-tubes", start: "test-tube", rinsed: "test-tube" },
-  { kind: "boiling tubes", start: "boiling-tube", rinsed: "boiling tube" },
-  { kind: "hard-glass tubes", start: "hard-glass" },
+const sized =
+  (start: string) =>
+  ({ size, holds }: Racked): boolean =>
+    size.id.startsWith(start) && holds === undefined;
+
+const KINDS: readonly { kind: string; of: (tube: Racked) => boolean; rinsed?: Rinsed }[] = [
+  { kind: "test-tubes", of: sized("test-tube"), rinsed: "test-tube" },
+  { kind: "boiling tubes", of: sized("boiling-tube"), rinsed: "boiling tube" },
+  { kind: "hard-glass tubes", of: sized("hard-glass") },
+  { kind: "limewater tubes", of: ({ holds }) => holds === "limewater" },
 ];
 
 /** A tube of glass with the labels it carries in turn. */
@@ -44,18 +60,19 @@ export function rackRows(
   { work }: Pick<OrderOfWork, "work">,
   limits: Partial<Record<Rinsed, number>> = {},
 ): RackRow[] {
-  const mine = (tube: Racked) => (one: Work) => one.sample === tube.sample && one.part === tube.part;
+  const workOn = (tube: Racked) => (one: Work) => one.sample === tube.sample && one.part === tube.part;
   const uses = tubes.map((tube, place) => {
-    const last = work.findLast(mine(tube));
-    return { tube, place, at: work.findIndex(mine(tube)), begun: work.find(mine(tube))?.start ?? 0, last };
+    const last = work.findLast(workOn(tube));
+    return { tube, place, at: work.findIndex(workOn(tube)), begun: work.find(workOn(tube))?.start ?? 0, last };
   });
   // Tubes begun together keep the order of the plan: a filtrate stands beside what it came from.
   uses.sort((a, b) => a.at - b.at || a.place - b.place);
-  const rows = KINDS.flatMap(({ kind, start, rinsed }) => {
+  const rows = KINDS.flatMap(({ kind, of, rinsed }) => {
     const most = (rinsed && limits[rinsed]) ?? Number.POSITIVE_INFINITY;
     const standing: Standing[] = [];
-    const first = uses.find(({ tube }) => tube.size.id.startsWith(start));
-    for (const { tube, begun, last } of uses.filter((use) => use.tube.size.id.startsWith(start))) {
+    const mine = uses.filter(({ tube }) => of(tube));
+    const first = mine.at(0);
+    for (const { tube, begun, last } of mine) {
       const free = last ? last.start + last.minutes : begun;
       const used = standing.length < most ? undefined : standing.filter((one) => one.free <= begun)[0];
       if (used) {

@@ -30,12 +30,14 @@ interface Props {
   proved: number[];
   /** The tubes of the bench plan. */
   racked: Racked[];
+  /** The page is one practical's: its address keeps what is chosen. */
+  inAddress?: boolean;
 }
 
-export default function OrderOfWork({ work, letters, words, allowed, proved, racked }: Props) {
+export default function OrderOfWork({ work, letters, words, allowed, proved, racked, inAddress = false }: Props) {
   const awake = useAwake();
   const offer = useMemo(() => offerOf(work, allowed), [work, allowed]);
-  const { choice, typed, faults, choose } = useOrderChoice(offer);
+  const { choice, typed, faults, choose } = useOrderChoice(offer, inAddress);
   const tubes = useMemo(
     () => work.map((one) => ({ ...one, turns: one.turns.map((turn) => ({ ...turn, steps: [] })) })),
     [work],
@@ -71,11 +73,10 @@ export default function OrderOfWork({ work, letters, words, allowed, proved, rac
         {order.tubesInUse === 1 ? "tube is" : "tubes are"} in use at once.
         {rinsed && " A used tube is rinsed twice with deionised water: tap water holds chloride."}
       </p>
-      <h2>Where each tube stands</h2>
-      <p class="small soft">
-        Front row first, each row from left to right: the hand finds the tubes in the order of use.
-      </p>
-      <RackPlaces rows={rackRows(racked, order, hands.tubes)} />
+      <section class="stands">
+        <h2>Where each tube stands</h2>
+        <RackPlaces rows={rackRows(racked, order, hands.tubes)} told />
+      </section>
       <table class="stack">
         <caption>Step by step</caption>
         <thead>

@@ -27,8 +27,25 @@ const LARGEST = 26;
 /** Letters for which a name has room on a wide page, alone or beside a second person's. */
 const LETTERS = { one: 84, two: 34 };
 
-const cut = (text: string, letters: number) =>
-  text.length <= letters ? text : `${text.slice(0, Math.max(0, letters - 1))}…`;
+/**
+ * Words in lines: `first` letters on the first, `letters` on the others, `most` lines at most. What the last has no room for is cut, for the
+ * table says it whole.
+ */
+function linesOf(text: string, first: number, letters: number, most: number): string[] {
+  const lines = [""];
+  for (const word of text.split(" ")) {
+    const last = lines[lines.length - 1];
+    const room = lines.length === 1 ? first : letters;
+    if (last === "") lines[lines.length - 1] = word;
+    else if (last.length + 1 + word.length <= room) lines[lines.length - 1] = `${last} ${word}`;
+    else if (lines.length < most) lines.push(word);
+    else {
+      lines[lines.length - 1] = `${last.slice(0, room - 1)}…`;
+      break;
+    }
+  }
+  return lines;
+}
 
 /** A bar with its name, times in minutes from the beginning of the planning. */
 interface Named {
@@ -111,6 +128,7 @@ export function Timeline({ of, blocks, words }: Props) {
               bottom={y(bar.to)}
               x={BAR + 6 + ALONE * Math.max(0, ...lanes.map((lane) => lane + 1))}
               name={names[person][index]}
+              room={(names[person][index + 1] ?? height) - names[person][index]}
               letters={people === 1 ? LETTERS.one : LETTERS.two}
             />
           ))}
@@ -127,11 +145,14 @@ interface BarProps {
   /** Where its name begins, and the foot of it. */
   x: number;
   name: number;
+  /** Down to the foot of the next name. */
+  room: number;
   letters: number;
 }
 
-function Bar({ bar, top, bottom, x, name, letters }: BarProps) {
+function Bar({ bar, top, bottom, x, name, room, letters }: BarProps) {
   const { kind, short, more } = bar;
+  const lines = linesOf(more, letters - short.length, letters, Math.max(1, Math.floor(room / LINE)));
   const displaced = name > Math.max(bottom, top + FOOT) + 2;
   return (
     <g>
@@ -139,7 +160,11 @@ function Bar({ bar, top, bottom, x, name, letters }: BarProps) {
       {displaced && <path class="leader" d={`M${BAR} ${(top + bottom) / 2}L${x - 1} ${name - 4}`} />}
       <text x={x} y={name}>
         {short}
-        <tspan class="more">{cut(more, letters - short.length)}</tspan>
+        {lines.map((line, index) => (
+          <tspan class="more" key={line} {...(index > 0 && { x, dy: LINE })}>
+            {line}
+          </tspan>
+        ))}
       </text>
     </g>
   );

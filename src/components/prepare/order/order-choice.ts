@@ -2,6 +2,7 @@
 import type { Rinsed, TubeWork } from "../../../engine/planning/order-of-work/bench-work.ts";
 import type { Hands } from "../../../engine/planning/order-of-work/order-of-work.ts";
 import { lasting, QUARTERS } from "../../../engine/planning/order-of-work/quarter-minutes.ts";
+import { foundText } from "../../address-bar.ts";
 
 /** Names of the entries in an address. */
 export type Entry = "people" | "burners" | "test-tubes" | "boiling-tubes" | "places" | "planning" | "minutes" | "free";
@@ -77,16 +78,14 @@ export function handsOf(choice: Choice, offer: Offer): Hands {
   };
 }
 
-/** Longest text of an entry that is quoted back. */
-const QUOTED = 20;
-
 /** Reads what somebody typed, or a link carries. @returns the number, or a sentence on what is wrong */
 export function readEntry(entry: Entry, text: string, { least, most }: Bounds): number | { fault: string } {
   const typed = text.trim();
   const value = /^\d{1,3}$/.test(typed) ? Number(typed) : Number.NaN;
   if (value >= least && value <= most) return value;
-  const found = typed === "" ? "nothing" : `“${typed.length > QUOTED ? `${typed.slice(0, QUOTED)}…` : typed}”`;
-  return { fault: `${ENTRY_NAMES[entry]}: found ${found}, expected a whole number from ${least} to ${most}.` };
+  return {
+    fault: `${ENTRY_NAMES[entry]}: found ${foundText(text)}, expected a whole number from ${least} to ${most}.`,
+  };
 }
 
 /** Reads the part after "?". What cannot be read is left as the page has it, and said. */

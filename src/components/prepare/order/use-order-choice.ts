@@ -1,5 +1,6 @@
 /** What a reader is choosing for the order of work, and the address that shows it again. */
 import { useEffect, useState } from "preact/hooks";
+import { showInAddress } from "../../address-bar.ts";
 import { type Choice, type Entry, fromAddress, type Offer, readEntry, toAddress, usualChoice } from "./order-choice.ts";
 
 export interface OrderChoice {
@@ -15,13 +16,15 @@ export interface OrderChoice {
 const asTyped = (choice: Choice): OrderChoice["typed"] =>
   Object.fromEntries(Object.entries(choice).map(([entry, value]) => [entry, String(value)]));
 
-export function useOrderChoice(offer: Offer): OrderChoice {
+/** @param inAddress the page is one practical's: its address keeps the choice */
+export function useOrderChoice(offer: Offer, inAddress: boolean): OrderChoice {
   const [{ choice, typed, faults }, set] = useState(() => {
     const usual = usualChoice(offer);
     return { choice: usual, typed: asTyped(usual), faults: [] as string[] };
   });
 
   useEffect(() => {
+    if (!inAddress) return;
     const found = fromAddress(location.search, offer);
     if (found.faults.length > 0 || toAddress(found.choice, offer) !== "") {
       set({ ...found, typed: asTyped(found.choice) });
@@ -38,12 +41,7 @@ export function useOrderChoice(offer: Offer): OrderChoice {
       else if (read) wrong.push(read.fault);
     }
     set({ choice: chosen, typed: next, faults: wrong });
-    const search = toAddress(chosen, offer, location.search);
-    try {
-      history.replaceState(history.state, "", `${location.pathname}${search && `?${search}`}${location.hash}`);
-    } catch {
-      // Some browsers refuse after many changes in a short time; the next change writes the address again.
-    }
+    if (inAddress) showInAddress(toAddress(chosen, offer, location.search));
   };
   return { choice, typed, faults, choose };
 }

@@ -1,0 +1,30 @@
+/** The tube sizes a reader has chosen, kind by kind, and the address that shows them again. */
+import { useEffect, useState } from "preact/hooks";
+import { showInAddress } from "../address-bar.ts";
+import type { RackTube, TubeKind } from "./rack.ts";
+import { fromAddress, toAddress } from "./tube-address.ts";
+
+export interface TubeSizes {
+  /** Ids of sizes, by kind. */
+  chosen: readonly string[];
+  /** What of a link could not be read, in sentences. */
+  faults: readonly string[];
+  choose(kind: number, id: string): void;
+}
+
+/** @param inAddress the page is one practical's: its address keeps the choice */
+export function useTubeSizes(tubes: readonly RackTube[], kinds: readonly TubeKind[], inAddress: boolean): TubeSizes {
+  const planned = kinds.map(
+    ({ sizes }) => tubes.find(({ size }) => sizes.some(({ id }) => id === size))?.size ?? sizes[0].id,
+  );
+  const [{ chosen, faults }, set] = useState({ chosen: planned, faults: [] as string[] });
+  useEffect(() => {
+    if (inAddress) set(fromAddress(location.search, kinds, planned));
+  }, []);
+  const choose = (kind: number, id: string) => {
+    const next = chosen.map((one, index) => (index === kind ? id : one));
+    set({ chosen: next, faults: [] });
+    if (inAddress) showInAddress(toAddress(next, kinds, planned, location.search));
+  };
+  return { chosen, faults, choose };
+}
