@@ -48,7 +48,7 @@ function How({ of }: { of: PreparedSupply }) {
 /** What is made up, how much of it and how. Names the salts behind the letters. */
 export function MakeUp({ supplies }: { supplies: readonly PreparedSupply[] }) {
   return (
-    <table class="stack">
+    <table class="stack make">
       <caption>Make up, with the salt behind each letter</caption>
       <thead>
         <tr>
