@@ -5,12 +5,15 @@ import { defineConfig } from "astro/config";
 import type { Plugin } from "vite";
 import { siteAddress } from "./scripts/site-address.ts";
 import { useCache } from "./src/build/cache/cache.ts";
+import { department, useDepartment } from "./src/build/department/department.ts";
+import { departmentPlugin } from "./src/build/department/vite-plugin.ts";
 import { FENCES } from "./src/build/equations/fences.ts";
-
-const { base, site } = siteAddress(process.env);
 
 // A build has chosen already; this is for the server that shows pages while they are written.
 if (process.env.IONWRIGHT_CACHE_OF === undefined) useCache(import.meta.dirname);
+useDepartment(import.meta.dirname);
+
+const { base, site } = siteAddress(process.env, department());
 
 /** Modules every island needs: one file instead of eight keeps a first visit to few requests. */
 const ISLAND_RUNTIME =
@@ -65,7 +68,7 @@ export default defineConfig({
     },
   },
   vite: {
-    plugins: [islandsShareFiles],
+    plugins: [islandsShareFiles, departmentPlugin()],
     // The engine's worker loads its rooms as modules.
     worker: { format: "es" },
     build: {

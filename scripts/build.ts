@@ -4,6 +4,7 @@ import { performance } from "node:perf_hooks";
 import { parseArgs } from "node:util";
 import { useCache } from "../src/build/cache/cache.ts";
 import { checkAll } from "../src/build/check-all.ts";
+import { department, useDepartment } from "../src/build/department/department.ts";
 import { headerRules, headersFile } from "../src/build/hosting/headers.ts";
 import { finishPages } from "./finish-pages.ts";
 import { writeSearchIndex } from "./search-index.ts";
@@ -25,12 +26,18 @@ export interface LastBuild {
 /**
  * Builds the site with Astro, then writes its search index to `<dist>/pagefind` and the headers for its host to `<dist>/_headers`, and
  * takes out of the pages what only the build needed.
- * @returns number of pages written
- * @throws the content check's own error, Astro's, or an Error with the search index's complaints
+ * @param environment variables that say where the site will live, instead of the department's file
+ * @returns number of pages written, and where they expect to be served
+ * @throws the content check's own error, a setting's, Astro's, or an Error with the search index's complaints
  */
-export async function buildSite(dist: string, address: SiteAddress): Promise<number> {
+export async function buildSite(
+  dist: string,
+  environment: Readonly<Record<string, string | undefined>>,
+): Promise<{ pages: number; address: SiteAddress }> {
   useCache(ROOT);
+  useDepartment(ROOT);
   await checkAll(ROOT, true);
+  const address = siteAddress(environment, department());
   process.env.ASTRO_TELEMETRY_DISABLED ??= "1";
   const { build } = await import("astro");
   await build({
@@ -43,7 +50,7 @@ export async function buildSite(dist: string, address: SiteAddress): Promise<num
   await writeSearchIndex(dist);
   await finishPages(dist);
   await writeFile(join(dist, "_headers"), headersFile(headerRules(await foldersOfPages(dist)), address.base));
-  return countPages(dist);
+  return { pages: await countPages(dist), address };
 }
 
 /** Folders right below the site's own that hold pages. */
@@ -78,10 +85,9 @@ export function failureText(error: unknown): string {
 async function main(): Promise<void> {
   const { values } = parseArgs({ options: { out: { type: "string", default: DIST } } });
   const dist = resolve(ROOT, values.out);
-  const address = siteAddress(process.env);
   const begun = performance.now();
   if (dist === DIST) await rm(LAST_BUILD, { force: true });
-  const pages = await buildSite(dist, address);
+  const { pages, address } = await buildSite(dist, process.env);
   if (dist === DIST) await rememberBuild({ base: address.base });
   const seconds = ((performance.now() - begun) / 1000).toFixed(1);
   console.log(`Built ${pages} ${pages === 1 ? "page" : "pages"} and the search index in ${seconds} s.`);

@@ -10,18 +10,20 @@ import { readCartridge } from "../src/build/cartridge/read-cartridge.ts";
 import { BOUNDS } from "../src/build/cartridge/unpack.ts";
 import { writeCartridge } from "../src/build/cartridge/write-cartridge.ts";
 import { checkAll } from "../src/build/check-all.ts";
+import { coursePaths } from "../src/build/department/course.ts";
+import { department, useDepartment } from "../src/build/department/department.ts";
 import { ContentFaults } from "../src/build/faults.ts";
-import { practicalPaths, readPage, readPracticalFile } from "../src/build/practical-files.ts";
+import { readPage, readPracticalFile } from "../src/build/practical-files.ts";
+import { practicalName } from "../src/build/practical-paths.ts";
 import { type Asked, readOptions, USAGE } from "./cartridge/options.ts";
 import { reportCartridge } from "./cartridge/report.ts";
 import { SettingFault, siteAddress } from "./site-address.ts";
 
 const ROOT = resolve(import.meta.dirname, "..");
-const FOLDER = "src/content/practicals";
 
 /** Address of the course's first page. */
 function homeOf(environment: Readonly<Record<string, string | undefined>>): string {
-  const { site, base } = siteAddress(environment);
+  const { site, base } = siteAddress(environment, department());
   if (site === undefined) {
     throw new SettingFault(
       "IONWRIGHT_SITE is not set. A learning platform needs whole addresses: give the host the course lives on, and its folder if it has one, such as IONWRIGHT_SITE=https://school.example IONWRIGHT_BASE=/chemistry/ npm run cartridge.",
@@ -31,23 +33,21 @@ function homeOf(environment: Readonly<Record<string, string | undefined>>): stri
 }
 
 async function write(out: string): Promise<string> {
-  const home = homeOf(process.env);
   useCache(ROOT);
+  useDepartment(ROOT);
+  const home = homeOf(process.env);
   await checkAll(ROOT, false);
   // The engine comes with its cache, so only now; a cartridge is read without either.
   const { courseCartridge } = await import("../src/build/cartridge/course.ts");
-  const practicals = practicalPaths(ROOT, FOLDER).map((path) => {
+  const practicals = coursePaths(ROOT).map((path) => {
     const read = readPracticalFile(path, readPage(ROOT, path));
     if ("faults" in read) throw new ContentFaults(read.faults);
     return {
-      slug: path
-        .slice(FOLDER.length + 1)
-        .replace(/\.mdx$/, "")
-        .replaceAll("\\", "/"),
+      slug: practicalName(path),
       practical: read.practical,
     };
   });
-  const { cartridge, leftOut } = courseCartridge(practicals, home);
+  const { cartridge, leftOut } = courseCartridge(practicals, home, department().name);
   const bytes = writeCartridge(cartridge);
   await writeFile(out, bytes);
   return reportCartridge({ cartridge, besides: [] }, [

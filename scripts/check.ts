@@ -2,12 +2,14 @@
 import { resolve } from "node:path";
 import { useCache } from "../src/build/cache/cache.ts";
 import { checkAll } from "../src/build/check-all.ts";
+import { useDepartment } from "../src/build/department/department.ts";
 import { ContentFaults } from "../src/build/faults.ts";
 
 const ROOT = resolve(import.meta.dirname, "..");
 
 try {
   useCache(ROOT);
+  useDepartment(ROOT);
   const count = await checkAll(ROOT, false);
   console.log(`${count} practicals checked with the engine: every observation and answer agrees.`);
 } catch (error) {

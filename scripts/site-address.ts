@@ -1,4 +1,6 @@
-/** Where the built site will live, as the two environment variables of the build say it. */
+import { basePath, hostAddress } from "../src/build/hosting/base-path.ts";
+
+/** Where the built site will live: as the two environment variables of the build say it, or else the department's file. */
 export interface SiteAddress {
   /** Path under which every page lies; starts and ends with a slash. */
   base: string;
@@ -12,30 +14,33 @@ export class SettingFault extends Error {
 }
 
 /**
- * Reads `IONWRIGHT_BASE` (default `/`) and `IONWRIGHT_SITE` (default: none).
+ * Reads `IONWRIGHT_BASE` (default: the department's, or `/`) and `IONWRIGHT_SITE` (default: the department's, or none).
  * @throws SettingFault naming the variable, what it holds and what it should hold
  */
-export function siteAddress(environment: Readonly<Record<string, string | undefined>>): SiteAddress {
-  return { base: basePath(environment.IONWRIGHT_BASE), site: hostAddress(environment.IONWRIGHT_SITE) };
+export function siteAddress(
+  environment: Readonly<Record<string, string | undefined>>,
+  department: { base?: string; site?: string } = {},
+): SiteAddress {
+  const { IONWRIGHT_BASE: base, IONWRIGHT_SITE: site } = environment;
+  return {
+    base: base === undefined ? (department.base ?? "/") : baseIn(base),
+    site: site === undefined || site === "" ? department.site : siteIn(site),
+  };
 }
 
-function basePath(given: string | undefined): string {
-  const inner = (given ?? "").split("/").filter((part) => part !== "");
-  if (inner.some((part) => !/^[\w.~-]+$/.test(part) || part === ".." || part === ".")) {
-    throw new SettingFault(
-      `IONWRIGHT_BASE is "${given}", which is not a path on a host. ` +
-        "Give a path such as /chemistry/ (letters, digits, dots and hyphens between slashes).",
-    );
-  }
-  return inner.length === 0 ? "/" : `/${inner.join("/")}/`;
+function baseIn(given: string): string {
+  const path = basePath(given);
+  if (path !== undefined) return path;
+  throw new SettingFault(
+    `IONWRIGHT_BASE is "${given}", which is not a path on a host. ` +
+      "Give a path such as /chemistry/ (letters, digits, dots and hyphens between slashes).",
+  );
 }
 
-function hostAddress(given: string | undefined): string | undefined {
-  if (given === undefined || given === "") return undefined;
-  if (!URL.canParse(given) || !/^https?:$/.test(new URL(given).protocol)) {
-    throw new SettingFault(
-      `IONWRIGHT_SITE is "${given}". Give the whole address of the host, such as https://example.org.`,
-    );
-  }
-  return new URL(given).origin;
+function siteIn(given: string): string {
+  const host = hostAddress(given);
+  if (host !== undefined) return host;
+  throw new SettingFault(
+    `IONWRIGHT_SITE is "${given}". Give the whole address of the host, such as https://example.org.`,
+  );
 }

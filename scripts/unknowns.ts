@@ -4,8 +4,10 @@
  */
 import { existsSync, readFileSync } from "node:fs";
 import { resolve } from "node:path";
+import { coursePaths } from "../src/build/department/course.ts";
+import { useDepartment } from "../src/build/department/department.ts";
 import { ContentFaults } from "../src/build/faults.ts";
-import { practicalPaths, readPracticalFile } from "../src/build/practical-files.ts";
+import { readPracticalFile } from "../src/build/practical-files.ts";
 import { unknownsOf } from "../src/build/unknowns.ts";
 import { UnknownReagent } from "../src/engine/bench/operations.ts";
 import { NoEquilibrium } from "../src/engine/bench/tube.ts";
@@ -16,7 +18,7 @@ import { reportUnknowns } from "./unknowns/report.ts";
 const ROOT = resolve(import.meta.dirname, "..");
 
 function fileOf(practical: string): string {
-  const known = practicalPaths(ROOT);
+  const known = coursePaths(ROOT);
   const nameOf = (path: string) => path.replace(/.*\/|\.mdx$/g, "");
   const path = known.find((one) => nameOf(one) === practical);
   if (path) return resolve(ROOT, path);
@@ -53,6 +55,7 @@ function answer(asked: Asked): string {
 
 const options = readOptions(process.argv.slice(2));
 try {
+  useDepartment(ROOT);
   if (options === "help") console.log(USAGE);
   else if ("faults" in options) throw new Refused([...options.faults, "", USAGE]);
   else console.log(answer(options.asked));

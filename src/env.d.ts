@@ -4,3 +4,6 @@ declare namespace App {
     terms?: number;
   }
 }
+
+/** The department's colours and type: see src/build/department/vite-plugin.ts. */
+declare module "department:theme.css";

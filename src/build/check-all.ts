@@ -1,11 +1,17 @@
-/** Checks every practical, those that have changed since an earlier run in several threads, and every equation of the pages. */
+/**
+ * Checks every practical, those that have changed since an earlier run in several threads, and of all pages their frontmatter, equations, links
+ * and components.
+ */
 import { availableParallelism } from "node:os";
 import { Worker } from "node:worker_threads";
 import { openCache } from "./cache/cache.ts";
 import type { CheckAnswer, CheckOrder } from "./check-worker.ts";
-import { checkAllEquations } from "./equations/check-equations.ts";
+import { coursePaths } from "./department/course.ts";
+import { department } from "./department/department.ts";
+import { houseOf } from "./department/key.ts";
 import { type ContentFault, ContentFaults } from "./faults.ts";
-import { practicalPaths, readPage } from "./practical-files.ts";
+import { checkAllPages } from "./pages/check-pages.ts";
+import { readPage } from "./practical-paths.ts";
 
 /** More threads than this only wait for memory. Common practice, no source. */
 const MOST_THREADS = 8;
@@ -19,8 +25,11 @@ const MOST_THREADS = 8;
  */
 export async function checkAll(root: string, pages: boolean, cache = openCache()): Promise<number> {
   const name = pages ? "worked out" : "checked";
-  const orders = practicalPaths(root).map((path): CheckOrder => ({ path, text: readPage(root, path), pages }));
-  const input = ({ path, text }: CheckOrder) => `${path}\0${text}`;
+  // At which strengths practicals are to be held is not known while the department's file cannot be read.
+  const ofHouse = faultsOf(department);
+  const paths = ofHouse.length > 0 ? [] : coursePaths(root);
+  const orders = paths.map((path): CheckOrder => ({ path, text: readPage(root, path), pages }));
+  const input = ({ path, text }: CheckOrder) => checkedInput(path, text);
   const known = new Map(orders.map((order) => [order, cache.read<ContentFault[]>(name, input(order))]));
   const fresh = orders.filter((order) => known.get(order) === undefined);
   // One alone is checked here: a thread would first have to load the engine a second time.
@@ -28,9 +37,22 @@ export async function checkAll(root: string, pages: boolean, cache = openCache()
     known.set(order, faults);
     cache.write(name, input(order), faults);
   });
-  const faults = [...orders.flatMap((order) => known.get(order) ?? []), ...checkAllEquations(root)];
+  const faults = [...ofHouse, ...orders.flatMap((order) => known.get(order) ?? []), ...checkAllPages(root)];
   if (faults.length > 0) throw new ContentFaults(faults);
   return orders.length;
+}
+
+/** What the faults of a practical hang on besides the program: its file, and the department that shows it. */
+export const checkedInput = (path: string, text: string): string => `${path}\0${text}\0${JSON.stringify(houseOf())}`;
+
+function faultsOf(read: () => unknown): readonly ContentFault[] {
+  try {
+    read();
+    return [];
+  } catch (error) {
+    if (error instanceof ContentFaults) return error.faults;
+    throw error;
+  }
 }
 
 type Done = (order: CheckOrder, faults: ContentFault[]) => void;

@@ -1,5 +1,5 @@
 /** One file of a practical: held against the engine, once for all runs. */
-import { checkPractical } from "./check-practical.ts";
+import { houseFaults } from "./department/house-faults.ts";
 import type { ContentFault } from "./faults.ts";
 import { workOutPages } from "./kept-pages.ts";
 import { type PracticalFile, readPracticalFile } from "./practical-files.ts";
@@ -8,7 +8,7 @@ import { type PracticalFile, readPracticalFile } from "./practical-files.ts";
 export function checkFile(path: string, text: string, pages: boolean): ContentFault[] {
   const read: PracticalFile | { faults: ContentFault[] } = readPracticalFile(path, text);
   if ("faults" in read) return read.faults;
-  const faults = checkPractical(read);
+  const faults = houseFaults(read);
   if (pages && faults.length === 0) workOutPages(read.practical);
   return faults;
 }

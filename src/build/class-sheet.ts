@@ -1,5 +1,4 @@
 /** All that the preparation sheet of one practical shows, worked out at build for the usual class. */
-import { DEFAULT_CLASS } from "../engine/constants/class-practice.ts";
 import type { Solver } from "../engine/equilibrium/solve.ts";
 import { type ClassHazard, classHazards } from "../engine/planning/class/class-hazards.ts";
 import type { ClassSize } from "../engine/planning/class/class-size.ts";
@@ -7,6 +6,7 @@ import { groupNeeds } from "../engine/planning/class/group-needs.ts";
 import { sameForAll } from "../engine/planning/class/sample-supplies.ts";
 import type { GroupNeeds } from "../engine/planning/class/supply.ts";
 import type { Practical } from "../engine/practical.ts";
+import { department } from "./department/department.ts";
 import { walkthrough } from "./walkthrough.ts";
 
 export interface ClassPage {
@@ -27,8 +27,7 @@ export function classPage(practical: Practical, solve: Solver): ClassPage {
     ...groupNeeds(practical, plan, solve),
     hazards: classHazards(practical.samples, plan),
     own: {
-      groups: DEFAULT_CLASS.groups.value,
-      sparePercent: DEFAULT_CLASS.sparePercent.value,
+      ...department().class,
       ...(sampleCm3 !== undefined && { sampleCm3 }),
       ...(sampleG !== undefined && { sampleG }),
     },

@@ -6,7 +6,7 @@ import { STANDARD_TESTS } from "../engine/constants/standard-tests.ts";
 import { confusable } from "../engine/deduction/confusable.ts";
 import { type Paper, phrase, tabulate } from "../engine/index.ts";
 import { standardParts } from "../engine/practical/standard-parts.ts";
-import { type Cell, cellsOf } from "../engine/practical.ts";
+import { type Cell, cellsOf, type Procedure } from "../engine/practical.ts";
 
 export interface FurtherPredictions {
   /** The standard tests that tell some of the salts apart; samples, paper and salts as in the paper's own table. */
@@ -21,12 +21,14 @@ const ENOUGH = 2;
 /**
  * Tests are taken in the order of the list, so one that needs a toxic reagent only where those before it do not do.
  * @param table the paper's own tests
+ * @param tests each standard test as the parts it makes of these samples
  * @returns undefined when these tests never leave two salts together, or no standard test would tell them apart
  */
 export function furtherPredictions(
   { samples, paper }: Pick<Paper, "samples" | "paper">,
   table: PredictionTable,
   predictor: Predictor,
+  tests: readonly Procedure[] = STANDARD_TESTS.map((test) => standardParts(samples, [test])),
 ): FurtherPredictions | undefined {
   const pairs = confusable(table);
   const formulas = new Set(pairs.flat().map((salt) => table.salts[salt].formula));
@@ -34,8 +36,7 @@ export function furtherPredictions(
   // What stands on a border takes most of the time, and is looked for only where a test tells something without it.
   const plainly = { ...predictor, border: () => new Map() };
   const told = new Map(pairs.map((pair) => [String(pair), 0]));
-  const useful = STANDARD_TESTS.flatMap((test) => {
-    const parts = standardParts(samples, [test]);
+  const useful = tests.flatMap((parts) => {
     const predicted = (by: Predictor) => {
       try {
         return tabulate({ samples, paper, parts }, by, phrase, isWanted).table;

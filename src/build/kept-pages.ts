@@ -1,13 +1,14 @@
 /** What the pages beside a walkthrough show, each worked out once for all runs. Throws what the functions behind them throw. */
 import type { Practical } from "../engine/practical.ts";
 import { type ClassPage, classPage } from "./class-sheet.ts";
+import { keyOf } from "./department/key.ts";
 import { type LiveCurve, liveCurves } from "./live-curves.ts";
 import { cache, predictor } from "./predictor.ts";
 import { type Unknowns, unknownsOf } from "./unknowns.ts";
 import { walkthrough } from "./walkthrough.ts";
 
 const kept = <T>(name: string, make: (practical: Practical) => T) => {
-  return (practical: Practical): T => cache.recall(name, JSON.stringify(practical), () => make(practical));
+  return (practical: Practical): T => cache.recall(name, keyOf(practical), () => make(practical));
 };
 
 export const keptCurves: (practical: Practical) => LiveCurve[] = kept("curves", (one) =>

@@ -1,14 +1,21 @@
 /** The practicals on disk: each MDX file with its frontmatter read as a Practical, or the faults that keep it from being one. */
-import { readdirSync, readFileSync } from "node:fs";
-import { join, relative } from "node:path";
 import { readPractical } from "../engine/practical/faults.ts";
 import type { Practical } from "../engine/practical.ts";
+import { department } from "./department/department.ts";
+import { atHouseStrengths, strengthsAtWork, withHouseIons } from "./department/strengths.ts";
 import { type ContentFault, ContentFaults } from "./faults.ts";
 import { type Frontmatter, readFrontmatter } from "./frontmatter.ts";
 
+export { practicalPaths, readPage } from "./practical-paths.ts";
+
 export interface PracticalFile {
   source: Frontmatter;
+  /** At the strengths of the school's bottles. */
   practical: Practical;
+  /** Bottles of the school at work in it that are other than the usual ones, in words. */
+  atHouse: string[];
+  /** At the usual strengths. */
+  asWritten: Practical;
 }
 
 /** Reads one page. Faults are collected, not thrown. */
@@ -20,8 +27,13 @@ export function readPracticalFile(file: string, text: string): PracticalFile | {
     if (error instanceof ContentFaults) return { faults: [...error.faults] };
     throw error;
   }
-  const read = readPractical(source.data);
-  if ("practical" in read) return { source, practical: read.practical };
+  const house = department();
+  const read = readPractical(withHouseIons(source.data, house));
+  if ("practical" in read) {
+    const asWritten = read.practical;
+    const practical = { ...asWritten, parts: atHouseStrengths(asWritten.parts, house) };
+    return { source, practical, asWritten, atHouse: strengthsAtWork(asWritten, house) };
+  }
   return {
     faults: read.faults.map(({ path, message }) => ({
       ...source.placeOf(path),
@@ -31,14 +43,3 @@ export function readPracticalFile(file: string, text: string): PracticalFile | {
     })),
   };
 }
-
-/** Paths of all practicals below a folder, in a stable order, relative to `root`. */
-export function practicalPaths(root: string, folder = "src/content/practicals"): string[] {
-  return readdirSync(join(root, folder), { recursive: true, encoding: "utf8" })
-    .filter((name) => name.endsWith(".mdx"))
-    .sort()
-    .map((name) => relative(root, join(root, folder, name)));
-}
-
-/** The text of a page. */
-export const readPage = (root: string, path: string): string => readFileSync(join(root, path), "utf8");

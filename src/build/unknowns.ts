@@ -9,10 +9,10 @@ import { salts as schoolStore } from "../engine/constants/salts.ts";
 import { separationsOf } from "../engine/deduction/separations.ts";
 import type { FurtherTest } from "../engine/deduction/settling-tests.ts";
 import { type StoreHazard, storeHazard } from "../engine/planning/store-hazards.ts";
-import { standardParts } from "../engine/practical/standard-parts.ts";
 import type { Part, Practical } from "../engine/practical.ts";
 import { phrase } from "../engine/wording/phrase.ts";
 import { answerOf } from "./answer.ts";
+import { houseParts } from "./department/standard-tests.ts";
 import { predictor } from "./predictor.ts";
 
 export interface Unknowns {
@@ -35,7 +35,7 @@ export interface Unknowns {
 export function unknownsOf(practical: Practical): Unknowns {
   const own = tabulate(practical, predictor, phrase).table;
   // What stands on a border there is looked for only where a first look shows that it could matter: it takes ten times as long.
-  const further = standardParts(practical.samples).flatMap((part) => {
+  const further = houseParts(practical.samples).flatMap((part) => {
     const first = columnsOf(practical, part, () => false);
     const near = first && couldMislead(own, first);
     const table = near && columnsOf(practical, part, (salt) => near.has(salt));

@@ -2,13 +2,15 @@
 import { interference } from "../engine/bench/interference.ts";
 import type { PredictionTable } from "../engine/bench/prediction-table.ts";
 import { formKey, type Tabulation } from "../engine/bench/tabulate.ts";
-import { DEFAULT_TUBES } from "../engine/constants/glassware.ts";
 import { HEAT_OPENS, SEEN_FIRST, SLOW_SOLIDS, SOLID_TO_SOLID } from "../engine/constants/kinetic-gates.ts";
 import { STARCH } from "../engine/constants/starch.ts";
 import { certificate } from "../engine/deduction/certificate.ts";
 import { deduce, type Practical, phrase, planBench, purposes, tabulate } from "../engine/index.ts";
 import { answerOf } from "./answer.ts";
 import { curvesOf } from "./curves.ts";
+import { department } from "./department/department.ts";
+import { keyOf } from "./department/key.ts";
+import { houseParts, houseTests } from "./department/standard-tests.ts";
 import { furtherPredictions } from "./further-predictions.ts";
 import { cache, predictor } from "./predictor.ts";
 import { recordInTable } from "./record-in-table.ts";
@@ -23,7 +25,7 @@ const MOST = 300;
 
 /** Predicts, deduces and plans. Throws what the engine throws for a procedure it cannot carry out; the content check words that. */
 export function walkthrough(practical: Practical): Walkthrough {
-  const key = JSON.stringify(practical);
+  const key = keyOf(practical);
   const before = known.get(key);
   if (before) return before;
   const one = { practical, ...cache.recall("walkthrough", key, () => workOut(practical)) };
@@ -51,14 +53,19 @@ function workOut(practical: Practical): Omit<Walkthrough, "practical"> {
     conclusion: deduce(table, record),
     certificate: certificate(table, record),
     purposes: purposes(table),
-    plan: planBench(practical, table, DEFAULT_TUBES),
+    plan: planBench(practical, table, department().tubes),
     answers,
     predicted,
     gates: namedGates(acted),
     interference: interference(practical, predictor.solve),
     borderline: bordersOf(practical, table, borders),
     curves: curvesOf(practical, predictor.solve),
-    further: furtherPredictions(practical, table, predictor),
+    further: furtherPredictions(
+      practical,
+      table,
+      predictor,
+      houseTests().map((test) => houseParts(practical.samples, [test])),
+    ),
   };
 }
 

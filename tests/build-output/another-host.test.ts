@@ -15,7 +15,7 @@ const HOST = "https://school.example";
 let site: Site;
 let served: ServedSite;
 beforeAll(async () => {
-  await buildApart(FOLDER, { IONWRIGHT_BASE: "/", IONWRIGHT_SITE: HOST });
+  await buildApart(FOLDER, { IONWRIGHT_BASE: "/", IONWRIGHT_SITE: HOST, IONWRIGHT_DEPARTMENT: "" });
   const dist = resolve(FOLDER);
   site = builtSite({ base: "/", dist });
   served = await serve({ port: 0, base: "/", dist });

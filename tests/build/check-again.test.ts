@@ -4,7 +4,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, expect, test } from "vitest";
 import { cacheIn } from "../../src/build/cache/cache.ts";
-import { checkAll } from "../../src/build/check-all.ts";
+import { checkAll, checkedInput } from "../../src/build/check-all.ts";
 import { ContentFaults } from "../../src/build/faults.ts";
 import { BROKEN } from "./broken.ts";
 
@@ -30,7 +30,7 @@ test("faults of an earlier run are told again as they were, until the file chang
   expect(await faultsOf()).toStrictEqual(first);
 
   // What the cache says is believed: a mark left in it comes back, so nothing was checked.
-  cache.write("checked", `src/content/practicals/a.mdx\0${BROKEN["a bad unit"]}`, []);
+  cache.write("checked", checkedInput("src/content/practicals/a.mdx", BROKEN["a bad unit"]), []);
   expect(await faultsOf()).toEqual([]);
   writeFileSync(join(folder, "a.mdx"), `${BROKEN["a bad unit"]}\n`);
   expect((await faultsOf()).map(({ what }) => what)).toEqual(first.map(({ what }) => what));

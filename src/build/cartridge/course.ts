@@ -1,5 +1,6 @@
 /** The course as a cartridge: a folder for each practical, with links to its pages and its questions. */
 import type { Practical } from "../../engine/practical.ts";
+import { COURSE_NAME } from "../department/read-department.ts";
 import type { Cartridge, Unit } from "./cartridge.types.ts";
 import { nameOf } from "./identifiers.ts";
 import { questionsOf } from "./questions.ts";
@@ -17,17 +18,18 @@ const PAGES = [
   { name: "practice", path: "practice/", title: "practice" },
 ] as const;
 
-const TITLE = "Ionwright";
 const DESCRIPTION =
   "Salt analysis, worked through: for each practical its record sheet, walkthrough and practice as links, and questions on its record.";
 
 /**
  * @param home address of the course's first page, with host, ending in a slash
+ * @param title of the site, by which a platform lists it
  * @returns the cartridge, and what is not asked in it, in sentences
  */
 export function courseCartridge(
   practicals: readonly NamedPractical[],
   home: string,
+  title = COURSE_NAME,
 ): { cartridge: Cartridge; leftOut: string[] } {
   const leftOut: string[] = [];
   const units = practicals
@@ -36,14 +38,17 @@ export function courseCartridge(
       const name = nameOf(slug);
       const made = questionsOf(name, practical);
       leftOut.push(...made.leftOut.map((sentence) => `${slug}: ${sentence}`));
-      const { title } = practical;
-      const assessment = { identifier: `questions-${name}`, title: `${title}: questions`, questions: made.questions };
+      const assessment = {
+        identifier: `questions-${name}`,
+        title: `${practical.title}: questions`,
+        questions: made.questions,
+      };
       return {
         identifier: `practical-${name}`,
-        title,
+        title: practical.title,
         links: PAGES.map((page) => ({
           identifier: `${page.name}-${name}`,
-          title: `${title}: ${page.title}`,
+          title: `${practical.title}: ${page.title}`,
           url: new URL(`practicals/${slug}/${page.path}`, home).href,
         })),
         // A section without a question is not allowed.
@@ -52,5 +57,5 @@ export function courseCartridge(
     });
   const { host, pathname } = new URL(home);
   const identifier = `course-${nameOf(host + pathname.replace(/\/$/, ""))}`;
-  return { cartridge: { identifier, title: TITLE, description: DESCRIPTION, units }, leftOut };
+  return { cartridge: { identifier, title, description: DESCRIPTION, units }, leftOut };
 }

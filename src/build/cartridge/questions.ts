@@ -11,7 +11,6 @@ import { withName } from "../../components/names.ts";
 import { wordGiven, wordPaper } from "../../components/read/paper-words.ts";
 import { plain } from "../../components/sentence.ts";
 import { tabulate } from "../../engine/bench/tabulate.ts";
-import { DEFAULT_TUBES } from "../../engine/constants/glassware.ts";
 import { candidates } from "../../engine/deduction/candidates.ts";
 import type { SampleConclusion } from "../../engine/deduction/conclusion.ts";
 import { type Proof, proofOfIon } from "../../engine/deduction/proof.ts";
@@ -26,6 +25,7 @@ import {
 } from "../../engine/index.ts";
 import { cellsOf } from "../../engine/practical.ts";
 import { answerOf } from "../answer.ts";
+import { department } from "../department/department.ts";
 import { predictor } from "../predictor.ts";
 import { recordInTable } from "../record-in-table.ts";
 import { FEWEST_CHOICES } from "./assessment.ts";
@@ -58,7 +58,7 @@ interface Worked {
 export function questionsOf(name: string, practical: Practical): Questions {
   const { table } = tabulate(practical, predictor, phrase);
   const record = recordInTable(table, practical.record, phrase);
-  const plan = planBench(practical, table, DEFAULT_TUBES);
+  const plan = planBench(practical, table, department().tubes);
   const done = new Map(cellsOf(practical.parts).map(({ id, test }) => [id, wordTest(test, plan)]));
   const worked = { practical, table, record, done };
   const asked = deduce(table, record).samples.flatMap((of) => KINDS.map((kind) => ask(name, worked, of, kind)));

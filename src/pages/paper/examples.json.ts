@@ -1,11 +1,9 @@
 /** The papers of the course without their answers, as their authors wrote them: what a paper of one's own can be started from. */
+import { coursePaths } from "../../build/department/course.ts";
+import { department, projectRoot } from "../../build/department/department.ts";
+import { withHouseIons } from "../../build/department/strengths.ts";
 import { readFrontmatter } from "../../build/frontmatter.ts";
-
-const files = import.meta.glob<string>("../../content/practicals/*.mdx", {
-  query: "?raw",
-  import: "default",
-  eager: true,
-});
+import { practicalName, readPage } from "../../build/practical-paths.ts";
 
 /** What is not on a paper: the answer, what was seen, and what the course says of the practical. */
 function paperOf(data: unknown): unknown {
@@ -20,9 +18,10 @@ function paperOf(data: unknown): unknown {
 }
 
 export function GET(): Response {
-  const papers = Object.entries(files).map(([path, text]) => {
-    const slug = path.replace(/^.*\/|\.mdx$/g, "");
-    return [slug, paperOf(readFrontmatter(path, text).data)];
+  const root = projectRoot();
+  const papers = coursePaths(root).map((path) => {
+    const { data } = readFrontmatter(path, readPage(root, path));
+    return [practicalName(path), paperOf(withHouseIons(data, department()))];
   });
   return Response.json(Object.fromEntries(papers));
 }

@@ -19,7 +19,10 @@ declare module "vitest" {
 /** Builds the site once for all tests of the project, serves it, and has the browser unpacked before the first test. */
 export default async function setup(project: TestProject): Promise<() => Promise<void>> {
   const ownBrowser = process.env.CHROMIUM_PATH;
-  await Promise.all([buildApart(DIST, { IONWRIGHT_BASE: BASE }), ownBrowser ? undefined : unpackedChromium()]);
+  await Promise.all([
+    buildApart(DIST, { IONWRIGHT_BASE: BASE, IONWRIGHT_DEPARTMENT: "" }),
+    ownBrowser ? undefined : unpackedChromium(),
+  ]);
   const dist = join(ROOT, DIST);
   const site = await serve({ port: 0, base: BASE, dist });
   project.provide("builtSite", { address: site.address, base: BASE, dist });

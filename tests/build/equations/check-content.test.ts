@@ -3,8 +3,8 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, expect, test } from "vitest";
 import { checkAll } from "../../../src/build/check-all.ts";
-import { checkAllEquations } from "../../../src/build/equations/check-equations.ts";
 import { ContentFaults } from "../../../src/build/faults.ts";
+import { checkAllPages } from "../../../src/build/pages/check-pages.ts";
 import { ROOT } from "../../architecture/source-files.ts";
 
 let site: string;
@@ -15,8 +15,8 @@ beforeEach(() => {
 });
 afterEach(() => rmSync(site, { recursive: true }));
 
-test("every equation of the site may be published", () => {
-  expect(checkAllEquations(ROOT)).toEqual([]);
+test("every page of the site may be published", () => {
+  expect(checkAllPages(ROOT)).toEqual([]);
 });
 
 test("faults of equations on any page are told together with those of practicals", async () => {

@@ -1,0 +1,58 @@
+/** The practicals a department shows: those that come with the course and its own. */
+
+import { ContentFaults } from "../faults.ts";
+import { practicalName, practicalPaths, SHIPPED } from "../practical-paths.ts";
+import { type Department, department, departmentFolder } from "./department.ts";
+
+/** Folder of the department's own practicals, relative to the project; undefined where there is no department. */
+export function ownPracticals(): string | undefined {
+  const place = departmentFolder();
+  return place && `${place.folder}/practicals`;
+}
+
+function isShown(name: string): boolean {
+  const { show, hide } = choice();
+  return show ? show.includes(name) : !hide?.includes(name);
+}
+
+/** While the department's file has faults, which the check reports, everything is shown. */
+function choice(): Department["practicals"] {
+  try {
+    return department().practicals;
+  } catch (error) {
+    if (error instanceof ContentFaults) return {};
+    throw error;
+  }
+}
+
+function ownPaths(root: string): string[] {
+  const folder = ownPracticals();
+  return folder === undefined ? [] : practicalPaths(root, folder);
+}
+
+/** Paths of all practicals of the site, relative to `root`. One of the department takes the place of ours of the same name. */
+export function coursePaths(root: string): string[] {
+  const left = leftOut(root);
+  return [...practicalPaths(root, SHIPPED), ...ownPaths(root)].filter((path) => !left.includes(path));
+}
+
+/** Paths of practicals that lie there and are not shown: hidden, or replaced by one of the same name. */
+export function leftOut(root: string): string[] {
+  const own = ownPaths(root);
+  const replaced = own.map(practicalName);
+  return [
+    ...practicalPaths(root, SHIPPED).filter(
+      (path) => replaced.includes(practicalName(path)) || !isShown(practicalName(path)),
+    ),
+    ...own.filter((path) => !isShown(practicalName(path))),
+  ];
+}
+
+/** Whether an address of the site, from its root, leads to one of our practicals that the site does not have. */
+export function isHidden(address: string): boolean {
+  const name = /^\/practicals\/([^/?#]+)\//.exec(address)?.[1];
+  const root = departmentFolder()?.root;
+  if (name === undefined || root === undefined) return false;
+  const named = (path: string) => practicalName(path) === name;
+  return practicalPaths(root, SHIPPED).some(named) && !coursePaths(root).some(named);
+}

@@ -1,0 +1,71 @@
+/** YAML that a person wrote, as data, with the place in the file of every entry. */
+import { LineCounter, parseDocument } from "yaml";
+import { ContentFaults, type SourcePlace } from "./faults.ts";
+
+export interface YamlSource {
+  file: string;
+  data: unknown;
+  /** Place of an entry, or of the nearest entry around it that exists. */
+  placeOf(path: readonly (string | number)[]): SourcePlace & { excerpt: string };
+}
+
+/** Where a piece of YAML stands in its file, and what a fault calls it. */
+export interface YamlPlace {
+  file: string;
+  /** "the frontmatter". */
+  called: string;
+  /** All lines of the file, for excerpts. */
+  lines: readonly string[];
+  /** Lines of the file above the first of the YAML. */
+  above: number;
+}
+
+/** @throws ContentFaults with every place that is not YAML */
+export function readYaml(yaml: string, { file, called, lines, above }: YamlPlace): YamlSource {
+  const counter = new LineCounter();
+  const document = parseDocument(yaml, { lineCounter: counter, prettyErrors: false });
+  const at = (offset: number) => {
+    const { line, col } = counter.linePos(offset);
+    return { file, line: line + above, column: Math.max(col, 1), excerpt: lines[line + above - 1] ?? "" };
+  };
+  if (document.errors.length > 0) {
+    throw new ContentFaults(
+      document.errors.map((error) => ({
+        ...at(error.pos[0]),
+        what: `${called} is not YAML`,
+        found: error.message,
+        advice: "check indentation, colons and brackets at this place",
+      })),
+    );
+  }
+  return {
+    file,
+    data: plainData(document, file, called),
+    placeOf(path) {
+      for (let length = path.length; length > 0; length--) {
+        const node = document.getIn(path.slice(0, length), true) as { range?: [number, number, number] } | undefined;
+        if (node?.range) return at(node.range[0]);
+      }
+      return at(0);
+    },
+  };
+}
+
+/** The document as plain data. Aliases that unfold without end are refused by the reader; that is a fault of the page, not a crash. */
+function plainData(document: ReturnType<typeof parseDocument>, file: string, called: string): unknown {
+  try {
+    return document.toJS();
+  } catch (error) {
+    if (!(error instanceof ReferenceError)) throw error;
+    throw new ContentFaults([
+      {
+        file,
+        line: 1,
+        column: 1,
+        what: `${called} repeats itself without end`,
+        found: error.message,
+        advice: "write repeated entries out instead of using YAML aliases",
+      },
+    ]);
+  }
+}
