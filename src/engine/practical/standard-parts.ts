@@ -13,6 +13,13 @@ interface Given {
   given: "solid" | "solution" | "both";
 }
 
+/** The steps of a standard test as an author writes them, one list for each observation. */
+export function writtenTests(test: StandardTest, from: "solid" | "solution"): readonly (readonly WrittenStep[])[] {
+  const takes = test.tests[0].some((one) => "take" in one);
+  if (from === "solution" || !takes) return test.tests;
+  return [FROM_SOLID, ...test.tests.map((steps) => steps.filter((one) => !("take" in one)))];
+}
+
 /**
  * One standard test as a part of a procedure.
  * @param label the part's letter; the standard list by itself uses the test's own name
@@ -20,11 +27,7 @@ interface Given {
  * @param samples letters; all samples when absent
  */
 export function standardPart(test: StandardTest, label: string, from: "solid" | "solution", samples?: string[]): Part {
-  const takes = test.tests[0].some((one) => "take" in one);
-  const tests =
-    from === "solid" && takes
-      ? [FROM_SOLID, ...test.tests.map((steps) => steps.filter((one) => !("take" in one)))]
-      : test.tests;
+  const tests = writtenTests(test, from);
   return {
     label,
     title: test.title,
