@@ -8,6 +8,7 @@ import { useCache } from "./src/build/cache/cache.ts";
 import { department, useDepartment } from "./src/build/department/department.ts";
 import { departmentPlugin } from "./src/build/department/vite-plugin.ts";
 import { FENCES } from "./src/build/equations/fences.ts";
+import { faultsInDev } from "./src/build/faults-in-dev.ts";
 
 // A build has chosen already; this is for the server that shows pages while they are written.
 if (process.env.IONWRIGHT_CACHE_OF === undefined) useCache(import.meta.dirname);
@@ -48,6 +49,7 @@ export default defineConfig({
   integrations: [
     mdx({ ...FENCES, smartypants: false }),
     preact({ include: JSX_FILES }),
+    faultsInDev(import.meta.dirname),
     // A sitemap holds whole addresses, so it takes a host that is known.
     ...(site === undefined ? [] : [sitemap()]),
   ],

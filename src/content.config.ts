@@ -2,9 +2,10 @@
 import { defineCollection } from "astro:content";
 import { file, glob } from "astro/loaders";
 import { housePractical, practicalsLoader } from "./build/department/practicals-loader.ts";
+import { patient } from "./build/pages/patient-loader.ts";
 import { caution, ionNotes, ionTest, method, term } from "./build/pages/schemas.ts";
 
-const pages = (folder: string) => glob({ pattern: "**/*.mdx", base: `./src/content/${folder}` });
+const pages = (folder: string) => patient(glob({ pattern: "**/*.mdx", base: `./src/content/${folder}` }));
 
 export const collections = {
   practicals: defineCollection({ loader: practicalsLoader(), schema: housePractical }),

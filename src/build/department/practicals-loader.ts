@@ -3,6 +3,7 @@ import type { Loader } from "astro/loaders";
 import { glob } from "astro/loaders";
 import { z } from "zod";
 import { practical } from "../../engine/practical.ts";
+import { patient } from "../pages/patient-loader.ts";
 import { practicalName, SHIPPED } from "../practical-paths.ts";
 import { leftOut, ownPracticals } from "./course.ts";
 import { department, departmentFolder } from "./department.ts";
@@ -19,15 +20,17 @@ export function practicalsLoader(): Loader {
   const own = ownPracticals();
   const root = departmentFolder()?.root;
   const out = root === undefined ? [] : leftOut(root);
-  const files = glob({
-    base: ".",
-    pattern: [
-      `${SHIPPED}/**/*.mdx`,
-      ...(own === undefined ? [] : [`${own}/**/*.mdx`]),
-      ...out.map((path) => `!${path}`),
-    ],
-    generateId: ({ entry }) => practicalName(entry),
-  });
+  const files = patient(
+    glob({
+      base: ".",
+      pattern: [
+        `${SHIPPED}/**/*.mdx`,
+        ...(own === undefined ? [] : [`${own}/**/*.mdx`]),
+        ...out.map((path) => `!${path}`),
+      ],
+      generateId: ({ entry }) => practicalName(entry),
+    }),
+  );
   return {
     ...files,
     // An entry is read anew when its file changes; here also when the department does.
