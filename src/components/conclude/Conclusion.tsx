@@ -2,7 +2,7 @@
 import type { TableRecord } from "../../engine/bench/prediction-table.ts";
 import { ConclusionPanel } from "./ConclusionPanel.tsx";
 import type { FurtherSource } from "./FurtherTests.tsx";
-import { findingOf, type Recorded } from "./finding.ts";
+import { findingOf, type Recorded, TOO_MUCH } from "./finding.ts";
 
 export { changeInWords } from "./change-in-words.ts";
 export { answerMarks } from "./marks.ts";
@@ -17,6 +17,13 @@ export interface Concluded extends Recorded, FurtherSource {
 const isEmpty = (record: TableRecord) => Object.values(record).every((row) => Object.keys(row).length === 0);
 
 export function Conclusion(of: Concluded) {
+  const finding = findingOf(of);
+  if (!finding)
+    return (
+      <p class="caution">
+        <b>{TOO_MUCH}</b> All that you entered is kept.
+      </p>
+    );
   return (
     <>
       {isEmpty(of.record) && (
@@ -25,7 +32,7 @@ export function Conclusion(of: Concluded) {
           that does not fit is struck out.
         </p>
       )}
-      <ConclusionPanel {...of} {...findingOf(of)} />
+      <ConclusionPanel {...of} {...finding} />
     </>
   );
 }

@@ -1,6 +1,7 @@
 /** What follows from the record of a paper, and the tests besides those of the paper that could settle what it leaves open. */
 import { useEffect, useRef, useState } from "preact/hooks";
 import { nextTests } from "../../engine/deduction/next-test.ts";
+import { unlessTooMuch } from "../../engine/deduction/work.ts";
 import { answerMarks, Conclusion } from "../conclude/Conclusion.tsx";
 import { findingOf, type Recorded } from "../conclude/finding.ts";
 import type { FurtherList } from "../conclude/further-list.ts";
@@ -17,9 +18,10 @@ interface Props extends Recorded {
 export { findingOf };
 
 export function PaperConclusion({ table, names, record, tests, draft, cautions }: Props) {
-  const { conclusion } = findingOf({ table, names, record });
+  // Where nothing can be followed there are no samples to say anything of.
+  const samples = findingOf({ table, names, record })?.conclusion.samples ?? [];
   const left = Object.fromEntries(
-    conclusion.samples.map(({ sample, salts }) => [sample, salts.map((salt) => table.salts[salt].formula)]),
+    samples.map(({ sample, salts }) => [sample, salts.map((salt) => table.salts[salt].formula)]),
   );
   const about = JSON.stringify(left);
   const [found, keep] = useState<{ about: string; further?: FurtherList; refused?: string }>();
@@ -28,8 +30,8 @@ export function PaperConclusion({ table, names, record, tests, draft, cautions }
   const further = found?.about === about ? found.further : undefined;
   const refused = found?.about === about ? found.refused : undefined;
   const none = found?.about === about && !further && !refused;
-  const open = conclusion.samples.some(({ salts }) => salts.length > 1);
-  const atEnd = open && nextTests(table, record).length === 0;
+  const open = samples.some(({ salts }) => salts.length > 1);
+  const atEnd = open && unlessTooMuch(() => nextTests(table, record))?.length === 0;
 
   useEffect(
     () => (here.current ? answerMarks(here.current, { table, names, record }) : undefined),

@@ -6,31 +6,9 @@ import { countIonByIon } from "../../../src/engine/deduction/ion-by-ion.ts";
 import { rulesOf } from "../../../src/engine/deduction/rules.ts";
 import { atStart, fold, trellisOf } from "../../../src/engine/deduction/trellis.ts";
 import { aPagesWork } from "../../../src/engine/deduction/work.ts";
-import { statement } from "../../../src/engine/practical.ts";
 import { allowed } from "./brute-force.ts";
+import { freeTable } from "./free-table.ts";
 import { tablesWithRecord } from "./random-table.ts";
-
-/** Salts of every pair, no predictions, and so many samples that may each hold those that `may` picks. */
-function freeTable(
-  ions: { cations: string[]; anions: string[] },
-  letters: string,
-  said: object,
-  may: (s: number, salt: number) => boolean,
-): PredictionTable {
-  const salts = ions.cations.flatMap((cation) =>
-    ions.anions.map((anion) => ({ formula: `${cation} ${anion}`, cations: [cation], anions: [anion] })),
-  );
-  const sets = [...letters].map((_, s) => ({
-    salts: salts.flatMap((_, salt) => (may(s, salt) ? [salt] : [])),
-    accepts: [],
-    main: [],
-    atBorder: [],
-    facts: [],
-    cannotBe: [],
-  }));
-  const samples = [...letters].map((label, set) => ({ label, set }));
-  return { salts, cells: [], facts: [], sets, samples, paper: statement.parse({ ...ions, ...said }) };
-}
 
 const optionsOf = (table: PredictionTable) => table.samples.map(({ set }) => table.sets[set].salts);
 
