@@ -24,7 +24,7 @@ export function eventsOf(trace: TestTrace, grown: readonly Growth[], fate: FateR
     // A solid that a change of oxidation state makes is told by that reaction.
     equation: madeBy(id) ?? netIonicEquation(id, true, trace.together, withSolid(trace, id)),
   }));
-  if (fate && fate.id !== "" && fate.dissolved >= WORTH_AN_EVENT && !isReplaced(fate.id, grown)) {
+  if (fate && fate.id !== "" && fate.dissolved >= WORTH_AN_EVENT && !isReplaced(fate.id, trace)) {
     const equation = netIonicEquation(fate.id, false, trace.together, trace.end);
     events.push({ kind: "precipitate dissolves", phase: fate.id, dissolved: fate.dissolved, equation });
   }
@@ -48,11 +48,15 @@ export function eventsOf(trace: TestTrace, grown: readonly Growth[], fate: FateR
   return events;
 }
 
-/** True when the metal of a precipitate is found in a new solid: it was changed, not dissolved. */
-function isReplaced(id: string, grown: readonly Growth[]): boolean {
+/** True when the metal of a precipitate is found in more of another solid: it was changed, not dissolved. */
+function isReplaced(id: string, { before, after }: TestTrace): boolean {
   const metals = metalsOf(id);
+  const start = new Map(before?.solids.map((solid) => [solid.id, solid.mol]));
+  const grown = after?.solids.filter((solid) => solid.mol > (start.get(solid.id) ?? 0) * GROWN) ?? [];
   return grown.some((other) => other.id !== id && metalsOf(other.id).some((metal) => metals.includes(metal)));
 }
+/** More than this many times what there was of a solid: less is rounding. */
+const GROWN = 1.01;
 const metalsOf = (id: string): string[] =>
   Object.keys(parseFormula(id).elements).filter((symbol) => METALS.has(symbol));
 const METALS = new Set(
