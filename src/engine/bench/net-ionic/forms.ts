@@ -89,10 +89,10 @@ export function formOf(
 }
 
 /** The first with the largest value above zero. */
-function mostOf<T>(all: readonly T[], valueOf: (one: T) => number): { one: T; value: number } | undefined {
+function mostOf<T>(all: readonly T[], measure: (one: T) => number): { one: T; value: number } | undefined {
   let best: { one: T; value: number } | undefined;
   for (const one of all) {
-    const value = valueOf(one);
+    const value = measure(one);
     if (value > (best?.value ?? 0)) best = { one, value };
   }
   return best;
