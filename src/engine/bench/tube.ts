@@ -104,10 +104,10 @@ export const MOST_ROUNDS = 100;
  * @throws NoEquilibrium when the solver gives up or the reactions do not end
  */
 export function settle(tube: Tube, solve: Solver): EquilibriumResult {
-  openByHeat(tube);
+  const tried = new Set<string>();
   for (let round = 0; round < MOST_ROUNDS; round++) {
     const result = atEquilibrium(tube, solve);
-    if (!react(tube, result)) return result;
+    if (!openByHeat(tube, result, tried) && !react(tube, result)) return result;
   }
   throw new NoEquilibrium(`oxidation and reduction do not come to an end in ${Object.keys(tube.contents).join(", ")}`);
 }
@@ -156,10 +156,14 @@ function react(tube: Tube, { pH, molality, phases }: EquilibriumResult): boolean
 /** Less than this of a component is none, mol. */
 const ABSENT = 1e-13;
 
-function openByHeat(tube: Tube): void {
-  for (const { solid, fromCelsius } of HEAT_OPENS) {
-    if (tube.celsius >= fromCelsius && !tube.opened.includes(solid)) tube.opened = [...tube.opened, solid];
-  }
+/** Opens the solids that heat makes of those there, each once in a rest. Returns whether there were any. */
+function openByHeat(tube: Tube, { phases }: EquilibriumResult, tried: Set<string>): boolean {
+  const opens = HEAT_OPENS.filter(
+    ({ solid, of, fromCelsius }) => tube.celsius >= fromCelsius && (phases.get(of) ?? 0) > 0 && !tried.has(solid),
+  ).map(({ solid }) => solid);
+  for (const solid of opens) tried.add(solid);
+  tube.opened = [...new Set([...tube.opened, ...opens])];
+  return opens.length > 0;
 }
 
 /** Takes gas out of the tube, mol. */

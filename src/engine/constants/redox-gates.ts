@@ -201,6 +201,7 @@ export const pairGates: readonly PairGate[] = [
     reductants: ["NO3-/HNO2"],
     opens: "cold",
     extent: 0.3,
+    slow: true,
     source:
       "textbook: nitrous acid falls apart slowly in cold dilute solution; that about 30 % does in a minute or two is an assumption, no source",
   },

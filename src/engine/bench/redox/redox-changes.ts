@@ -186,9 +186,12 @@ function possibleTurns(
   return Number.isFinite(turns) ? turns : 0;
 }
 
-/** Acid that can be used up, mol: what was poured in, or what hydrolysis sets free of it. */
-const acidIn = (contents: Readonly<Components>, { molality, waterKg }: RedoxState): number =>
-  Math.max(0, contents["H+"] ?? 0, (molality.get("H+") ?? 0) * waterKg);
+/**
+ * Acid that can be used up, mol. Where all that was poured in is used up and the mixture is acidic still, metal ions give it by hydrolysis,
+ * as much as is needed.
+ */
+const acidIn = ({ "H+": acid = 0 }: Readonly<Components>, { pH }: RedoxState): number =>
+  acid > ABSENT ? acid : pH < ACIDIFIED ? Number.POSITIVE_INFINITY : 0;
 
 /** The solution after some turns: a species that is there shrinks or grows with its scarcest component; a new one takes all that is made. */
 function halfwayThrough(
