@@ -68,10 +68,17 @@ export const pairGates: readonly PairGate[] = [
     oxidants: PEROXIDE,
     reductants: OXYGEN_OF_PEROXIDE,
     opens: "cold",
-    besides: ["MnO2(s)", "Fe(OH)3(s, amorphous)"],
+    besides: ["MnO2(s)"],
+    source: "textbook: manganese(IV) oxide makes hydrogen peroxide fizz at once; from memory",
+  },
+  {
+    oxidants: PEROXIDE,
+    reductants: OXYGEN_OF_PEROXIDE,
+    opens: "cold",
+    besides: ["Fe(OH)3(s, amorphous)"],
     slow: true,
     source:
-      "textbook: manganese(IV) oxide and iron(III) hydroxide make hydrogen peroxide fizz; it oxidises iron(II) far faster (Fenton); from memory",
+      "textbook: iron(III) hydroxide makes hydrogen peroxide fizz; the peroxide oxidises iron(II) far faster (Fenton); from memory",
   },
   {
     oxidants: PEROXIDE,
