@@ -164,6 +164,23 @@ describe("sentences become lines of the record", () => {
     ]);
   });
 
+  test.each<[string, number[][], string[]]>([
+    ["(b) Warm the mixture from (a).", [[2, 1]], []],
+    ["(b) Filter the mixture and keep the residue.", [[2, 1]], []],
+    ["(b) To the resulting solution add 5 drops of NaOH.", [[2, 1]], []],
+    ["(b) Fill the tube.", [[2], [0]], ['Not understood: "Fill the tube". What is done here?']],
+    ["(b) Mix 1 cm3 of solution L with 1 cm3 of NaOH and warm the mixture.", [[2], [4]], []],
+    [
+      "(b) To 1 cm3 of solution L add 5 drops of KI.\n(c) Boil the mixture from part (a).",
+      [[2], [2, 1]],
+      ["This goes on with the tube of (a), which is not the last one: enter its steps there."],
+    ],
+  ])("after (a), %s", (says, steps, questions) => {
+    const all = `(a) To 1 cm3 of solution L add 5 drops of NaOH.\n${says}`;
+    expect(readInstruction(all).parts.map(({ tests }) => tests.map((one) => one.steps.length))).toEqual(steps);
+    expect(questionsOf(all).filter((question) => !HOW_MUCH.test(question))).toEqual(questions);
+  });
+
   test("a fresh portion begins a part", () => {
     const says = "To 1 cm3 of solution L add 5 drops of NaOH. To another 1 cm3 of solution L add 5 drops of NH3(aq).";
     expect(readInstruction(says).parts).toHaveLength(2);
@@ -245,6 +262,10 @@ describe("a name inside another one is not poured", () => {
     ["Add 5 drops of hydrogen peroxide (30 %).", "30 % hydrogen peroxide"],
     ["Add 1 cm3 of zinc nitrate.", "zinc nitrate"],
     ["Add ethanol and 1 cm3 of NaOH.", "ethanol"],
+    ["Add zinc powder.", "zinc powder"],
+    ["Add powdered zinc.", "powdered zinc"],
+    ["Add aluminium turnings.", "aluminium turnings"],
+    ["Add Devarda's alloy.", "Devarda's alloy"],
   ])("%s", (sentence, name) => {
     expect(questionsOf(sentence)).toEqual([
       `Which reagent is meant by "${name}"? There is none of that name on this bench.`,
@@ -285,6 +306,15 @@ describe("amounts, letters and what must not be done", () => {
       [{ take: "0.3 g" }, { add: "HNO3(aq)", drops: 5 }],
     ],
     ["To 1 cm3 of the filtrate add 5 drops of NaOH.", [], [NAOH({ drops: 5 })]],
+    ["Add 2 cm3 of HCl to 1 cm3 of P.", ["P"], [{ take: "1 cm3" }, { add: "HCl(aq)", volume: "2 cm3" }]],
+    ["Add 5 drops of NaOH to P.", ["P"], [{ take: "1 cm3" }, NAOH({ drops: 5 })]],
+    [
+      "Add 5 drops of NaOH to P. Add 5 drops of KI to another 1 cm3 of P.",
+      ["P", "P"],
+      [{ take: "1 cm3" }, NAOH({ drops: 5 }), { take: "1 cm3" }, { add: "KI(aq)", drops: 5 }],
+    ],
+    ["Warm the mixture to 60 °C.", [], [{ warm: true }]],
+    ["Add two zinc granules.", [], [{ add: "Zn(s)", pieces: 2 }]],
     ["Boil for half a minute.", [], [{ boil: "30 s" }]],
     ["Boil for one and a half minutes.", [], [{ boil: "90 s" }]],
     ["Do not add excess ammonia.", [], []],

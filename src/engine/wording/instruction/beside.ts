@@ -6,7 +6,7 @@ import { type FoundReagent, nameOfReagent } from "./reagent-names.ts";
 
 /** How a reagent is made up or added: words that name nothing. */
 const MADE_UP =
-  /^(?:aqueous|dilute|diluted|concentrated|fresh|clean|cold|cool|hot|warm|distilled|deionised|pure|solid|powdered|granulated|small|short|thin|large|equal|same|little|more|further|extra|some|few|several|enough|sufficient|plenty|plain|excess|slight|single|about|approximately|roughly|made|prepared|bench|laboratory|reagent|well|[a-z]+ly)$/;
+  /^(?:aqueous|dilute|diluted|concentrated|fresh|clean|cold|cool|hot|warm|distilled|deionised|pure|solid|granulated|small|short|thin|large|equal|same|little|more|further|extra|some|few|several|enough|sufficient|plenty|plain|excess|slight|single|about|approximately|roughly|made|prepared|bench|laboratory|reagent|well|[a-z]+ly)$/;
 /** Articles, figures and units. */
 const MEASURE =
   /^(?:a|an|the|of|each|your|any|cm3|cm|ml|cc|g|mg|drops?|pieces?|strips?|granules?|squares?|measures?|spatula|portions?|volumes?|amounts?|quantity|depth|deep|molar|mol|m|dm-3|mol\/dm3|mol\/l|l-1|one|two|three|four|five|six|seven|eight|nine|ten|half|[a-z]\d?|\W*\d.*)$/;
@@ -16,7 +16,8 @@ const STOP =
 const endsName = (word: string): boolean => MEASURE.test(word) || STOP.test(word);
 
 /** What follows a name and makes another substance of it: "zinc nitrate", "potassium iodide paper". */
-const ANOTHER = /^ (?:[a-z]{3,}(?:ate|ite|ide)|water|paper|pellets?|vapour|gas|alloy)(?![a-z])/;
+const ANOTHER =
+  /^ (?:[a-z]{3,}(?:ate|ite|ide)|water|paper|pellets?|vapour|gas|alloy|powder|dust|filings|turnings|wire|wool)(?![a-z])/;
 /** A strength other than in mol/dm3. */
 const PERCENT = /(\d+(?:\.\d+)?) ?(%|per ?cent|vols?\b(?! of)|volumes?\b(?! of))/;
 

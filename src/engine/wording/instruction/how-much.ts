@@ -34,7 +34,7 @@ const MEASURES = {
   volume: new RegExp(`(?<![\\w.])${NUMBER} ?(?:cm3|cm\\^3|ml|cc)(?!\\w)`),
   mass: new RegExp(`(?<![\\w.])${NUMBER} ?(g|mg|grams?)(?!\\w)`),
   drops: new RegExp(`(?<![\\w.])${NUMBER} ?(?:small )?drops?(?!\\w)(?! by)`),
-  pieces: new RegExp(`(?<![\\w.])${NUMBER} ?(?:small |short )?(?:pieces?|strips?|granules?|squares?)(?!\\w)`),
+  pieces: new RegExp(`(?<![\\w.])${NUMBER} ?(?:[a-z]{2,9} ){0,2}(?:pieces?|strips?|granules?|squares?)(?!\\w)`),
   depth: new RegExp(`(?<![\\w.])${NUMBER} ?cm(?:[- ]depth|[- ]deep)|depth of (?:about )?${NUMBER} ?cm(?!\\w)`),
 };
 

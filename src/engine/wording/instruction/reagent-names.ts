@@ -21,8 +21,8 @@ const ALSO: Readonly<Record<string, readonly string[]>> = {
   "I2(aq)": ["iodine solution", "iodine", "i2"],
   "Ca(OH)2(aq)": ["calcium hydroxide", "lime water"],
   "starch solution": ["starch"],
-  "Al(s)": ["devarda's alloy", "aluminium powder", "aluminium"],
-  "Zn(s)": ["zinc granules", "zinc powder", "zinc metal", "zinc"],
+  "Al(s)": ["aluminium"],
+  "Zn(s)": ["zinc granules", "zinc metal", "zinc"],
   "H2O(l)": ["distilled water", "deionised water", "deionized water", "water"],
 };
 

@@ -1,0 +1,39 @@
+/** What is taken: a fresh portion of a sample, or of what is in the tube already. */
+import { amountOfLiquid, amountOfSample } from "./how-much.ts";
+import { pour } from "./pour.ts";
+import { nothing, type Reader, type ReadStretch } from "./stretch.ts";
+import { keptIn, lettersIn, PORTIONED, SAMPLE } from "./which-sample.ts";
+
+/** "To 1 cm3 of solution K", "Place a spatula measure of solid P in a tube", "Dissolve the solid in 5 cm3 of water". */
+export const readTake: Reader = (text, words) => {
+  const dissolve = /^dissolve\b/.test(text);
+  const begins = /^(?:to\b|take\b|place\b|put\b|pour\b|transfer\b|measure\b|use\b)/.test(text) || dissolve;
+  const letters = lettersIn(words);
+  const kept = keptIn(text);
+  if (/^to\b/.test(text) && kept && (letters.length === 0 || /^to the\b/.test(text))) {
+    const part = PORTIONED.test(text) ? [`the ${kept} is used whole`] : [];
+    return { ...nothing(), keeps: kept, assumed: part };
+  }
+  if (
+    /^to (?:[^,]{0,30} of )?(?:the|this|that|each) (?:same |resulting )?(?:mixture|tube|product|precipitate)s?\b/.test(
+      text,
+    )
+  )
+    return nothing();
+  // Of a mixture already in the tube nothing is taken anew.
+  if (!begins || !(SAMPLE.test(text) || letters.length > 0)) return undefined;
+  if (/\b(?:mixture|filtrate|residue|resulting|product from)\b/.test(text)) return nothing();
+  const liquid = text.match(/\b(?:in|into|with)\b.*\bwater\b/)?.[0];
+  const solid = dissolve || /\bsolid|\bcrystals|\bpowder|\bspatula/.test(text);
+  if (/^to (?:the|this|these|that) (?:same |resulting )?(?:solution|tube)/.test(text) && letters.length === 0)
+    return nothing();
+  const taken = amountOfSample(liquid ? text.slice(0, text.indexOf(liquid)) : text, solid);
+  const read: ReadStretch = {
+    steps: [{ step: taken.entry }],
+    takes: { samples: letters, solid },
+    assumed: taken.assumed ? [taken.assumed] : [],
+    questions: [],
+  };
+  if (liquid) pour(read, "H2O(l)", amountOfLiquid(liquid), liquid);
+  return read;
+};
