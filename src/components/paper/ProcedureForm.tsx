@@ -1,12 +1,19 @@
 /** What is to be done: parts, tests and steps. */
 import type { WrittenStep } from "../../engine/constants/standard-tests.ts";
-import { type Draft, type DraftPart, type DraftTest, emptyPart, emptyTest, freeLetter, linesOf } from "./draft.ts";
+import { MOST } from "../../engine/practical/bounds.ts";
+import {
+  type Draft,
+  type DraftPart,
+  type DraftTest,
+  emptyPart,
+  emptyTest,
+  fitting,
+  freeLetter,
+  linesOf,
+} from "./draft.ts";
 import { Choice, Fault, type Faults, Field, Letters, placeId } from "./fields.tsx";
 import { StepForm, type Vocabulary } from "./StepForm.tsx";
 import type { Editing } from "./use-draft.ts";
-
-const MOST_PARTS = 26;
-const MOST_TESTS = 12;
 
 export function ProcedureForm(props: Editing & Vocabulary & { draft: Draft; faults: Faults }) {
   const { draft, faults, edit, focus } = props;
@@ -35,7 +42,7 @@ export function ProcedureForm(props: Editing & Vocabulary & { draft: Draft; faul
       <Fault id="parts-fault" of={faults("parts", true)} />
       <button
         type="button"
-        disabled={parts.length >= MOST_PARTS}
+        disabled={parts.length >= MOST.parts}
         onClick={() => {
           const taken = parts.map(({ label }) => label);
           edit({ ...draft, parts: [...parts, emptyPart(freeLetter("abcdefghijklmnopqrstuvwxyz", taken))] });
@@ -130,7 +137,7 @@ function Part(props: PartProps) {
       <Fault id={`${placeId(at)}-fault`} of={faults(`${at}.tests`, true)} />
       <button
         type="button"
-        disabled={tests.length >= MOST_TESTS}
+        disabled={tests.length >= MOST.tests}
         onClick={() => {
           set({ tests: [...tests, emptyTest([{ add: "", volume: "1 cm3" }])] });
           focus(placeId(`${at}.tests.${tests.length}.steps.0.verb`));
@@ -173,7 +180,7 @@ function Test({ draft, faults, part, p, test, t, set, setTest, split, focus, ...
               setSteps(test.steps.filter((_, index) => index !== s));
               focus(`${placeId(at)}-add`);
             }}
-            onBreak={s > 0 && part.tests.length < MOST_TESTS ? () => split(s) : undefined}
+            onBreak={s > 0 && part.tests.length < MOST.tests ? () => split(s) : undefined}
           />
         ))}
       </ol>
@@ -196,7 +203,7 @@ function Test({ draft, faults, part, p, test, t, set, setTest, split, focus, ...
               const before = part.tests[t - 1];
               const joined = {
                 ...before,
-                says: `${before.says} ${test.says}`.trim(),
+                says: fitting(`${before.says} ${test.says}`.trim()),
                 steps: [...before.steps, ...test.steps],
               };
               set({ tests: [...part.tests.slice(0, t - 1), joined, ...part.tests.slice(t + 1)] });

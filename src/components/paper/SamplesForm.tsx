@@ -1,9 +1,9 @@
 /** What is given: the samples. */
+import { MOST } from "../../engine/practical/bounds.ts";
 import { type Draft, type DraftSample, emptySample, freeLetter } from "./draft.ts";
 import { Choice, Fault, type Faults, Field, placeId } from "./fields.tsx";
 import type { Editing } from "./use-draft.ts";
 
-const MOST = 8;
 const GIVEN = [
   ["solution", "a solution"],
   ["solid", "a solid"],
@@ -89,7 +89,7 @@ export function SamplesForm({ draft, faults, edit, focus }: Editing & { draft: D
       <Fault id="samples-fault" of={faults("samples", true)} />
       <button
         type="button"
-        disabled={samples.length >= MOST}
+        disabled={samples.length >= MOST.samples}
         onClick={() => {
           const taken = samples.map(({ label }) => label);
           const last = samples.at(-1);

@@ -1,5 +1,6 @@
 /** What the paper says of its samples: the ions to choose from, and statements on some or all of them. */
 import { ION_LISTS } from "../../engine/constants/ions.ts";
+import { MOST } from "../../engine/practical/bounds.ts";
 import { Words } from "../Words.tsx";
 import { type Draft, type DraftStatement, type IonChoice, type KindOfIon, statementPath } from "./draft.ts";
 import { Choice, Fault, type Faults, Field, Letters, placeId } from "./fields.tsx";
@@ -16,7 +17,6 @@ const LISTS = [
   ["advanced", "the advanced list"],
   ["ticked", "those I tick"],
 ] as const;
-const MOST = 15;
 
 const NEW: readonly (readonly [says: DraftStatement["says"], words: string])[] = [
   ["share", "Some samples hold the same ion"],
@@ -129,7 +129,6 @@ export function StatementForm(props: Editing & { draft: Draft; faults: Faults; i
         <select
           autocomplete="off"
           value=""
-          disabled={statements.length >= MOST}
           onChange={(event) => {
             const says = event.currentTarget.value as DraftStatement["says"] | "";
             event.currentTarget.value = "";
@@ -141,7 +140,11 @@ export function StatementForm(props: Editing & { draft: Draft; faults: Faults; i
         >
           <option value="">choose …</option>
           {NEW.map(([says, words]) => (
-            <option key={says} value={says}>
+            <option
+              key={says}
+              value={says}
+              disabled={statements.filter((one) => one.says === says).length >= MOST.statements}
+            >
               {words}
             </option>
           ))}

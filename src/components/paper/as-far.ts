@@ -64,20 +64,28 @@ function listAt(input: unknown, path: Path): unknown[] {
 function withoutFaulty(input: unknown, faults: readonly PracticalFault[], places: Places): unknown {
   const paper = structuredClone(input) as Record<string, unknown>;
   const drop = { samples: new Set<number>(), parts: new Set<number>(), from: new Map<number, number>() };
+  const looks = new Set<object>();
   for (const { path } of faults) {
     const [first, second, third, fourth] = path;
+    const look = lookAt(paper, path);
     if (first === "title" || first === "minutes") delete paper[first];
     else if (first === "samples" && typeof second === "number") drop.samples.add(second);
     else if (first === "record" && typeof second === "string") dropSeen(paper, second, third);
     else if (first === "paper" && typeof second === "string" && second !== "cations" && second !== "anions") {
       dropStatement(paper, second, third);
-    } else if (first === "parts" && typeof second === "number") {
+    } else if (look) looks.add(look);
+    else if (first === "parts" && typeof second === "number") {
       if (third === "tests" && typeof fourth === "number" && fourth > 0) {
         drop.from.set(second, Math.min(fourth, drop.from.get(second) ?? fourth));
       } else drop.parts.add(second);
     } else return undefined;
   }
   const parts = listAt(paper, ["parts"]);
+  if (looks.size > 0) {
+    for (const test of parts.flatMap((part) => listAt(part, ["tests"])) as { steps?: object[] }[]) {
+      if (Array.isArray(test.steps)) test.steps = test.steps.filter((step) => !looks.has(step));
+    }
+  }
   for (const [p, t] of drop.from) {
     if (drop.parts.has(p)) continue;
     const part = parts[p] as { tests: unknown[] };
@@ -89,6 +97,18 @@ function withoutFaulty(input: unknown, faults: readonly PracticalFault[], places
   paper.samples = listAt(paper, ["samples"]).filter((_, s) => !drop.samples.has(s));
   const left = listAt(paper, ["samples"]).length > 0;
   return left ? paper : undefined;
+}
+
+/** Steps that only look: without one the rest of its line is still done, and what is in the tube is the same. */
+const LOOKS = ["testGas", "leadThrough", "indicator"];
+
+/** The step a fault speaks about, where it only looks and is not the whole of its line. */
+function lookAt(paper: unknown, [first, p, second, t, third, s]: Path): object | undefined {
+  if (first !== "parts" || second !== "tests" || third !== "steps" || typeof s !== "number") return undefined;
+  const steps = listAt(paper, ["parts", p, "tests", t, "steps"]);
+  const step = steps[s];
+  const isLook = typeof step === "object" && step !== null && LOOKS.some((verb) => verb in step);
+  return isLook && steps.length > 1 ? (step as object) : undefined;
 }
 
 function dropStatement(paper: Record<string, unknown>, kind: string, index: unknown): void {

@@ -3,6 +3,7 @@
  * put there, right or wrong, and the schema speaks about it afterwards; what fits no field is named.
  */
 import type { WrittenStep } from "../../engine/constants/standard-tests.ts";
+import { LONGEST, MOST } from "../../engine/practical/bounds.ts";
 import type { Observation } from "../../engine/practical.ts";
 import {
   type Draft,
@@ -11,6 +12,7 @@ import {
   type DraftStatement,
   emptyDraft,
   emptySample,
+  fitting,
   type IonChoice,
   linesOf,
 } from "./draft.ts";
@@ -21,9 +23,6 @@ export interface FoundDraft {
   leftOut: string[];
 }
 
-/** Bounds: a text in a field, entries in a list. More than any paper has. */
-const LONGEST_TEXT = 1000;
-const MOST = { samples: 8, ions: 40, statements: 15, parts: 26, tests: 12, steps: 30, letters: 8 };
 const TOLD = 12;
 
 type Group = Readonly<Record<string, unknown>>;
@@ -35,9 +34,12 @@ const FORBIDDEN = ["__proto__", "constructor", "prototype"];
 
 class Reader {
   readonly leftOut: string[] = [];
-  skip(place: string, why: string): void {
-    if (this.leftOut.length < TOLD) this.leftOut.push(`${place}: ${why}; it was left out.`);
+  tell(sentence: string): void {
+    if (this.leftOut.length < TOLD) this.leftOut.push(sentence);
     else if (this.leftOut.length === TOLD) this.leftOut.push("And more like these.");
+  }
+  skip(place: string, why: string): void {
+    this.tell(`${place}: ${why}; it was left out.`);
   }
   group(input: unknown, place: string): Group {
     if (input === undefined) return {};
@@ -59,9 +61,9 @@ class Reader {
     if (input === undefined || input === null) return otherwise;
     if (typeof input === "string" || typeof input === "number") {
       const text = String(input);
-      if (text.length <= LONGEST_TEXT) return text;
-      this.skip(place, `found ${text.length} letters, at most ${LONGEST_TEXT} fit`);
-      return otherwise;
+      if (text.length > LONGEST.says)
+        this.tell(`${place}: found ${text.length} letters, at most ${LONGEST.says} fit; the rest was cut off.`);
+      return fitting(text);
     }
     this.skip(place, "expected text");
     return otherwise;
@@ -105,7 +107,7 @@ export function draftOf(input: unknown): FoundDraft {
       cations: read.text(inAll.cations, "paper, inAll, cations"),
       anions: read.text(inAll.anions, "paper, inAll, anions"),
     },
-    statements: statementsOf(read, paper).slice(0, MOST.statements),
+    statements: statementsOf(read, paper),
     parts: read.list(group.parts, "parts", MOST.parts).map((one, index) => partOf(read, one, index)),
   };
   takeRecord(read, group.record, draft);
@@ -141,19 +143,19 @@ function statementsOf(read: Reader, paper: Group): DraftStatement[] {
       const group = read.group(one, `paper, ${says}`);
       return {
         says,
-        samples: read.texts(group.samples, `paper, ${says}, samples`, MOST.letters),
+        samples: read.texts(group.samples, `paper, ${says}, samples`, MOST.samples),
         ion: read.oneOf(group.ion, ["cation", "anion"], `paper, ${says}, ion`, "cation"),
       };
     }),
   );
   const same = read
     .list(paper.same, "paper, same", MOST.statements)
-    .map((one): DraftStatement => ({ says: "same", samples: read.texts(one, "paper, same", MOST.letters) }));
+    .map((one): DraftStatement => ({ says: "same", samples: read.texts(one, "paper, same", MOST.samples) }));
   const contains = read.list(paper.contains, "paper, contains", MOST.statements).map((one): DraftStatement => {
     const group = read.group(one, "paper, contains");
     return {
       says: "contains",
-      samples: read.texts(group.samples, "paper, contains, samples", MOST.letters),
+      samples: read.texts(group.samples, "paper, contains, samples", MOST.samples),
       ion: read.text(group.ion, "paper, contains, ion"),
       count: read.text(group.count, "paper, contains, count"),
     };
@@ -168,16 +170,16 @@ function partOf(read: Reader, input: unknown, index: number): DraftPart {
   return {
     label: read.text(group.label, `${place}, label`),
     title: read.text(group.title, `${place}, title`),
-    samples: read.texts(group.samples, `${place}, samples`, MOST.letters),
+    samples: read.texts(group.samples, `${place}, samples`, MOST.samples),
     from: read.oneOf(group.from, ["", "solid", "solution"], `${place}, from`, ""),
     tests: read.list(group.tests, `${place}, tests`, MOST.tests).map((one, test) => {
       const at = `${place}, test ${test + 1}`;
       const of = read.group(one, at);
-      read.unknown(of, ["label", "says", "steps"], at);
+      read.unknown(of, ["label", "says", "steps", "seen"], at);
       return {
         says: read.text(of.says, `${at}, says`),
         steps: read.list(of.steps, `${at}, steps`, MOST.steps).map((each) => stepOf(read, each, at)),
-        seen: {},
+        seen: seenOf(read, of.seen, at),
       };
     }),
   };
@@ -196,7 +198,23 @@ function stepOf(read: Reader, input: unknown, place: string): WrittenStep {
   );
 }
 
-/** Puts each observation beside its test. What it says is read by the schema. */
+/** Observations by sample, as they are kept with their test. What each says is read by the schema. */
+function seenOf(read: Reader, input: unknown, place: string): Record<string, Observation> {
+  return Object.fromEntries(
+    Object.entries(read.group(input, `${place}, record`))
+      .slice(0, MOST.samples)
+      .flatMap(([letter, seen]) => {
+        if (FORBIDDEN.includes(letter)) return [];
+        if (fits(seen)) return [[letter, seen as Observation]];
+        read.skip(`${place}, record`, "found too much text");
+        return [];
+      }),
+  );
+}
+
+const fits = (seen: unknown): boolean => (JSON.stringify(seen) ?? "").length <= LONGEST.says;
+
+/** Puts each observation of a written record beside its test. */
 function takeRecord(read: Reader, input: unknown, draft: Draft): void {
   const lines = linesOf(draft.parts);
   for (const [letter, row] of Object.entries(read.group(input, "record")).slice(0, MOST.samples)) {
@@ -204,7 +222,7 @@ function takeRecord(read: Reader, input: unknown, draft: Draft): void {
     for (const [id, seen] of Object.entries(read.group(row, `record, ${letter.slice(0, 4)}`))) {
       const line = lines.find((one) => one.id === id);
       if (!line) read.skip(`record, ${letter.slice(0, 4)}, ${id.slice(0, 20)}`, "there is no such test");
-      else if (JSON.stringify(seen).length > LONGEST_TEXT) read.skip(`record, ${id}`, "found too much text");
+      else if (!fits(seen)) read.skip(`record, ${id}`, "found too much text");
       else draft.parts[line.part].tests[line.test].seen[letter] = seen as Observation;
     }
   }

@@ -3,6 +3,7 @@
  * (`written`), which the one schema reads; what the schema says of `samples[0].concentration` belongs to the field of that name.
  */
 import type { WrittenStep } from "../../engine/constants/standard-tests.ts";
+import { LONGEST } from "../../engine/practical/bounds.ts";
 import { ROMAN } from "../../engine/practical/cells.ts";
 import type { Observation } from "../../engine/practical.ts";
 
@@ -92,7 +93,33 @@ export function linesOf(parts: readonly DraftPart[]): { id: string; part: number
   );
 }
 
-/** The draft as an author writes it: what the schema reads, a link carries and a file holds. */
+/** Words of the paper as long as a test may hold them; a cut is seen by its dots. */
+export const fitting = (says: string): string =>
+  says.length <= LONGEST.says ? says : `${says.slice(0, LONGEST.says - 1)}…`;
+
+/** Letters that two parts share, as happens while one is being typed. */
+export const sharedLetters = (parts: readonly DraftPart[]): string[] => {
+  const letters = parts.map(({ label }) => label);
+  return [...new Set(letters.filter((letter, index) => letters.indexOf(letter) !== index))];
+};
+
+/**
+ * The draft as the browser keeps it and a link carries it: as an author writes it, but each observation stands with its test, for two parts
+ * may share a letter for a while, and then a record by letters holds only one of them.
+ */
+export function stored(draft: Draft): Record<string, unknown> {
+  const { record: _, ...paper } = written(draft);
+  const parts = (paper.parts as { tests: object[] }[]).map((part, p) => ({
+    ...part,
+    tests: part.tests.map((test, t) => {
+      const { seen } = draft.parts[p].tests[t];
+      return Object.keys(seen).length > 0 ? { ...test, seen } : test;
+    }),
+  }));
+  return { ...paper, parts };
+}
+
+/** The draft as an author writes it: what the schema reads and a file holds. */
 export function written(draft: Draft): Record<string, unknown> {
   const { title, minutes, samples, cations, anions, inAll, statements, parts } = draft;
   const counts = Object.fromEntries(

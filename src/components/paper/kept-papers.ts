@@ -17,7 +17,7 @@ const isGroup = (input: unknown): input is Record<string, unknown> =>
   typeof input === "object" && input !== null && !Array.isArray(input);
 
 /** What is kept; `refused` where the browser does not let the page look, or what it holds cannot be read. */
-export function loadKept(): KeptPapers & { refused?: string } {
+export function loadKept(): Kept {
   let text: string | null;
   try {
     text = localStorage.getItem(KEY);
@@ -43,14 +43,34 @@ export function loadKept(): KeptPapers & { refused?: string } {
   return { ...NOTHING_KEPT, refused: "The papers kept in this browser could not be read." };
 }
 
-/** @returns why nothing was kept, as a sentence; undefined when it was */
-export function keep(kept: KeptPapers): string | undefined {
+/** What a change of the list came to. */
+export interface Kept extends KeptPapers {
+  /** Why nothing was kept, as a sentence. */
+  refused?: string;
+}
+
+/**
+ * Changes the list as it stands in the browser at this moment, not as this tab last saw it: another tab may have kept papers since.
+ * @param seen the list as this tab knows it, for a browser that keeps nothing
+ */
+export function changeKept(seen: KeptPapers, change: (now: KeptPapers) => KeptPapers): Kept {
+  const { refused, ...found } = loadKept();
+  const next = change(refused === NOT_KEPT ? seen : found);
   try {
-    localStorage.setItem(KEY, JSON.stringify(kept));
-    return undefined;
+    localStorage.setItem(KEY, JSON.stringify(next));
+    return next;
   } catch {
-    return NOT_KEPT;
+    return { ...next, refused: NOT_KEPT };
   }
+}
+
+/** Calls back with the list when another tab has changed it; returns what ends that. */
+export function onKeptElsewhere(hear: (kept: KeptPapers) => void): () => void {
+  const listen = ({ key }: StorageEvent) => {
+    if (key === KEY || key === null) hear(loadKept());
+  };
+  addEventListener("storage", listen);
+  return () => removeEventListener("storage", listen);
 }
 
 const NOT_KEPT =

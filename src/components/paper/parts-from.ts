@@ -1,6 +1,6 @@
 /** Sentences as read, turned into parts of the draft. */
 import type { ReadInstruction } from "../../engine/wording/read-instruction.ts";
-import { type Draft, type DraftPart, freeLetter } from "./draft.ts";
+import { type Draft, type DraftPart, fitting, freeLetter } from "./draft.ts";
 
 /**
  * The tests as parts of the draft, under letters that are free. No sample stands for all; a letter that is no sample of the paper is kept,
@@ -18,7 +18,9 @@ export function partsFrom(read: ReadInstruction, draft: Draft): DraftPart[] {
       title: "",
       samples: isAll ? [] : samples,
       from: "",
-      tests: tests.filter(({ steps }) => steps.length > 0).map(({ says, steps }) => ({ says, steps, seen: {} })),
+      tests: tests
+        .filter(({ steps }) => steps.length > 0)
+        .map(({ says, steps }) => ({ says: fitting(says), steps, seen: {} })),
     };
   });
 }

@@ -1,8 +1,8 @@
 /** The paper that is being entered: kept in the browser as it is typed, with a way back from every change. */
 import { useEffect, useRef, useState } from "preact/hooks";
-import { type Draft, emptyDraft, written } from "./draft.ts";
+import { type Draft, emptyDraft, stored } from "./draft.ts";
 import { draftOf } from "./draft-of.ts";
-import { freeNumber, type KeptPapers, keep, loadKept } from "./kept-papers.ts";
+import { changeKept, freeNumber, type KeptPapers, loadKept, NOTHING_KEPT, onKeptElsewhere } from "./kept-papers.ts";
 
 /** What parts of the form do with the paper. */
 export interface Editing {
@@ -31,43 +31,77 @@ const MOST_BACK = 100;
 /** Pause in typing after which the paper is kept, ms. */
 const PAUSE = 300;
 
-const EMPTY = JSON.stringify(written(emptyDraft()));
+const EMPTY = JSON.stringify(stored(emptyDraft()));
 const isEmpty = (paper: unknown) => JSON.stringify(paper) === EMPTY;
 
-export function useDraft(): OpenPaper {
+/** The paper in the form: the number it is kept under ("" for none yet), and what of it this tab last read or wrote, as text. */
+interface Place {
+  id: string;
+  known: string;
+}
+const NOWHERE: Place = { id: "", known: "" };
+
+/** @param tell hears what of a kept paper could not be read, and that another tab wrote to the same one */
+export function useDraft(tell: (news: string) => void): OpenPaper {
   const [{ draft, past }, set] = useState<{ draft: Draft; past: Draft[] }>({ draft: emptyDraft(), past: [] });
-  const [kept, setKept] = useState<KeptPapers>({ papers: {}, open: "" });
+  const [kept, setKept] = useState<KeptPapers>(NOTHING_KEPT);
   const [refused, refuse] = useState<string>();
   const wanted = useRef<string>();
-  const newest = useRef({ draft, kept });
-  newest.current = { draft, kept };
+  const place = useRef<Place>(NOWHERE);
+  const newest = useRef({ draft, kept, changed: false });
+  newest.current = { draft, kept, changed: past.length > 0 };
 
-  const store = (next: KeptPapers) => {
+  const show = (next: Draft) => set({ draft: next, past: [] });
+
+  /** Shows a paper of the list. */
+  const read = (papers: KeptPapers["papers"], id: string) => {
+    if (!(id in papers)) {
+      place.current = NOWHERE;
+      return show(emptyDraft());
+    }
+    const found = draftOf(papers[id]);
+    place.current = { id, known: JSON.stringify(papers[id]) };
+    show(found.draft);
+    if (found.leftOut.length > 0) tell(found.leftOut.join(" "));
+  };
+
+  /** Puts the paper in the form into the list, and nothing else; one that another tab has changed since keeps its own place. */
+  const withOpen = (now: KeptPapers): KeptPapers => {
+    const paper = stored(newest.current.draft);
+    const text = JSON.stringify(paper);
+    const { id, known } = place.current;
+    if ((id === "" && isEmpty(paper)) || text === known) return { ...now, open: id };
+    const isElsewhere = id in now.papers && JSON.stringify(now.papers[id]) !== known;
+    if (isElsewhere) tell("Another tab has changed this paper too. Yours is kept beside it, as a paper of its own.");
+    const own = id === "" || isElsewhere ? freeNumber(now.papers) : id;
+    place.current = { id: own, known: text };
+    return { papers: { ...now.papers, [own]: paper }, open: own };
+  };
+
+  const store = (change: (now: KeptPapers) => KeptPapers): KeptPapers => {
+    const { refused: why, ...next } = changeKept(newest.current.kept, change);
     newest.current = { ...newest.current, kept: next };
     setKept(next);
-    refuse(keep(next));
+    refuse(why);
+    return next;
   };
 
   useEffect(() => {
     const { refused: why, ...found } = loadKept();
     refuse(why);
     setKept(found);
-    if (found.open in found.papers) set({ draft: draftOf(found.papers[found.open]).draft, past: [] });
+    read(found.papers, found.open);
+    return onKeptElsewhere(({ papers }) => {
+      const { id, known } = place.current;
+      setKept({ papers, open: id });
+      if (!newest.current.changed && id in papers && JSON.stringify(papers[id]) !== known) read(papers, id);
+    });
   }, []);
-
-  /** The list with the open paper as it stands now; an empty one is not put into it. */
-  const withOpen = (): KeptPapers => {
-    const { draft: now, kept: all } = newest.current;
-    const paper = written(now);
-    if (all.open === "" && isEmpty(paper)) return all;
-    const id = all.open || freeNumber(all.papers);
-    return { papers: { ...all.papers, [id]: paper }, open: id };
-  };
 
   // Typing is not held up by writing, and a page that is left keeps what was typed last.
   useEffect(() => {
     if (past.length === 0) return;
-    const save = () => store(withOpen());
+    const save = () => void store(withOpen);
     const clock = setTimeout(save, PAUSE);
     addEventListener("pagehide", save);
     return () => {
@@ -81,8 +115,6 @@ export function useDraft(): OpenPaper {
     wanted.current = undefined;
     if (id) document.getElementById(id)?.focus();
   });
-
-  const show = (next: Draft) => set({ draft: next, past: [] });
 
   return {
     draft,
@@ -101,25 +133,34 @@ export function useDraft(): OpenPaper {
       set({ draft: last, past: past.slice(0, -1) });
       if (past.length === 1) {
         newest.current = { ...newest.current, draft: last };
-        store(withOpen());
+        store(withOpen);
       }
     },
     open: (next) => {
-      const { papers } = withOpen();
-      const id = freeNumber(papers);
-      store(isEmpty(written(next)) ? { papers, open: "" } : { papers: { ...papers, [id]: written(next) }, open: id });
+      const paper = stored(next);
+      store((now) => {
+        const { papers } = withOpen(now);
+        if (isEmpty(paper)) {
+          place.current = NOWHERE;
+          return { papers, open: "" };
+        }
+        const id = freeNumber(papers);
+        place.current = { id, known: JSON.stringify(paper) };
+        return { papers: { ...papers, [id]: paper }, open: id };
+      });
       show(next);
     },
     choose: (id) => {
-      const all = withOpen();
-      store({ ...all, open: id });
-      show(draftOf(all.papers[id]).draft);
+      const { papers } = store((now) => ({ ...withOpen(now), open: id }));
+      read(papers, id);
     },
     remove: (id) => {
-      const { [id]: _, ...papers } = newest.current.kept.papers;
-      const open = newest.current.kept.open === id ? "" : newest.current.kept.open;
-      store({ papers, open });
-      if (open === "") show(emptyDraft());
+      const isOpen = place.current.id === id;
+      store((now) => {
+        const { [id]: _, ...papers } = now.papers;
+        return { papers, open: isOpen ? "" : place.current.id };
+      });
+      if (isOpen) read({}, "");
     },
   };
 }

@@ -79,8 +79,8 @@ export function writeFile(draft: Draft, certain: Readonly<Record<string, string>
     }),
     ...(Object.keys(record).length > 0 ? ["record:"] : ["record: {} # what was seen, as the guide for authors says"]),
     ...Object.entries(record).flatMap(([letter, row]) => [
-      `  ${letter}:`,
-      ...Object.entries(group(row)).map(([id, seen]) => `    ${id}: ${flow(seen)}`),
+      `  ${scalar(letter)}:`,
+      ...Object.entries(group(row)).map(([id, seen]) => `    ${scalar(id)}: ${flow(seen)}`),
     ]),
     "---",
     "",

@@ -1,11 +1,11 @@
 import { join } from "node:path";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { readFrontmatter } from "../../../src/authoring/frontmatter.ts";
 import { checkPractical } from "../../../src/build/check-practical.ts";
-import { readFrontmatter } from "../../../src/build/frontmatter.ts";
 import { practicalPaths, readPage, readPracticalFile } from "../../../src/build/practical-files.ts";
 import { readAsFar } from "../../../src/components/paper/as-far.ts";
-import { written } from "../../../src/components/paper/draft.ts";
+import { fitting, stored, written } from "../../../src/components/paper/draft.ts";
 import { draftOf } from "../../../src/components/paper/draft-of.ts";
 import { writeFile } from "../../../src/components/paper/write-file.ts";
 import { readPaper } from "../../../src/engine/practical/faults.ts";
@@ -65,6 +65,57 @@ test("titles and words with signs of YAML come back from the file", () => {
   expect(draftOf(readFrontmatter("own.mdx", writeFile(draft, {})).data).draft).toEqual(draft);
 });
 
+const TWO_CALLED_A = {
+  samples: [{ label: "P", given: "solution", concentration: "0.1 mol/dm3" }],
+  parts: ["white", "pale blue"].map((precipitate) => ({
+    label: "a",
+    title: "Alkali",
+    tests: [{ steps: [{ take: "1 cm3" }], seen: { P: { precipitate: { colour: precipitate, amount: "plain" } } } }],
+  })),
+};
+
+test("while two parts share a letter, the record of each is kept", () => {
+  const { draft, leftOut } = draftOf(TWO_CALLED_A);
+  expect(leftOut).toEqual([]);
+  expect(draft.parts.map(({ tests }) => tests[0].seen.P.precipitate)).toEqual([
+    { colour: "white", amount: "plain" },
+    { colour: "pale blue", amount: "plain" },
+  ]);
+  expect(draftOf(JSON.parse(JSON.stringify(stored(draft))))).toEqual({ draft, leftOut: [] });
+});
+
+test.each(paths)("%s comes back the same from what the browser keeps", (path) => {
+  const { draft } = draftOf(dataOf(path));
+  expect(draftOf(JSON.parse(JSON.stringify(stored(draft))))).toEqual({ draft, leftOut: [] });
+});
+
+test("words too long for a test are cut and told, never dropped", () => {
+  const part = { label: "a", title: "Long", tests: [{ says: "add ".repeat(600), steps: [{ take: "1 cm3" }] }] };
+  const { draft, leftOut } = draftOf({ ...TWO_CALLED_A, parts: [part] });
+  const { says } = draft.parts[0].tests[0];
+  expect(says).toBe(fitting("add ".repeat(600)));
+  expect(says).toMatch(/^add add .*…$/);
+  expect(leftOut).toEqual(["part 1, test 1, says: found 2400 letters, at most 2000 fit; the rest was cut off."]);
+  expect(readPaper(written(draft))).toHaveProperty("paper");
+  expect(draftOf(stored(draft))).toEqual({ draft, leftOut: [] });
+});
+
+test("a letter with signs of YAML comes back from the file as that letter", () => {
+  const { draft } = draftOf({
+    samples: [{ label: 'P: {x} # "', given: "solid" }],
+    parts: [
+      {
+        label: "a: [",
+        title: "Heat",
+        tests: [{ steps: [{ take: "0.2 g" }], seen: { 'P: {x} # "': { none: true } } }],
+      },
+    ],
+  });
+  const { draft: back } = draftOf(readFrontmatter("own.mdx", writeFile(draft, {})).data);
+  expect(back.samples[0].label).toBe('P: {x} # "');
+  expect(back.parts).toEqual(draft.parts);
+});
+
 describe("any input", () => {
   const written_ = () => fc.jsonValue({ maxDepth: 4 });
   test("becomes a draft whose written form is read or refused, never thrown", () => {
@@ -105,6 +156,15 @@ describe("an unfinished paper is read as far as it goes", () => {
     expect(read.faults.map(({ path }) => path.slice(0, 6))).toEqual([["parts", 0, "tests", last, "steps", 0]]);
     expect(read.lines.some(([part, test]) => part === 0 && test === last)).toBe(false);
     expect(read.lines.filter(([part]) => part === 1)).toHaveLength(one.parts[1].tests.length);
+  });
+
+  test("a look at a gas that is not chosen yet is left out alone, for the rest of its line is done all the same", () => {
+    const one = paper();
+    one.parts[0].tests = [{ steps: [{ take: "1 cm3" }, { add: "HCl(aq)", volume: "1 cm3" }, { testGas: "" }] }];
+    delete one.record;
+    const read = readAsFar(one, () => []);
+    expect(read.faults.map(({ path }) => path.slice(0, 6))).toEqual([["parts", 0, "tests", 0, "steps", 2]]);
+    expect(read.paper?.parts[0].tests[0].steps.map((each) => each.do)).toEqual(["take", "add"]);
   });
 
   test("without any sample nothing can be worked out", () => {
