@@ -4,6 +4,7 @@
  */
 import { readFile, stat, writeFile } from "node:fs/promises";
 import { resolve } from "node:path";
+import { ContentFaults } from "../src/authoring/faults.ts";
 import { useCache } from "../src/build/cache/cache.ts";
 import { CartridgeFault } from "../src/build/cartridge/cartridge-fault.ts";
 import { readCartridge } from "../src/build/cartridge/read-cartridge.ts";
@@ -12,7 +13,6 @@ import { writeCartridge } from "../src/build/cartridge/write-cartridge.ts";
 import { checkAll } from "../src/build/check-all.ts";
 import { coursePaths } from "../src/build/department/course.ts";
 import { department, useDepartment } from "../src/build/department/department.ts";
-import { ContentFaults } from "../src/build/faults.ts";
 import { readPage, readPracticalFile } from "../src/build/practical-files.ts";
 import { practicalName } from "../src/build/practical-paths.ts";
 import { type Asked, readOptions, USAGE } from "./cartridge/options.ts";

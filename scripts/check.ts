@@ -1,9 +1,9 @@
 /** Checks all course content with the engine: `node scripts/check.ts`. */
 import { resolve } from "node:path";
+import { ContentFaults } from "../src/authoring/faults.ts";
 import { useCache } from "../src/build/cache/cache.ts";
 import { checkAll } from "../src/build/check-all.ts";
 import { useDepartment } from "../src/build/department/department.ts";
-import { ContentFaults } from "../src/build/faults.ts";
 import { unconfirmed } from "../src/build/new-practical/unconfirmed.ts";
 
 const ROOT = resolve(import.meta.dirname, "..");

@@ -5,9 +5,9 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import { dirname, resolve } from "node:path";
 import { createInterface } from "node:readline/promises";
+import { ContentFaults } from "../src/authoring/faults.ts";
 import { coursePaths, ownPracticals } from "../src/build/department/course.ts";
 import { useDepartment } from "../src/build/department/department.ts";
-import { ContentFaults } from "../src/build/faults.ts";
 import { newPractical } from "../src/build/new-practical/new-practical.ts";
 import { readPage, readPracticalFile } from "../src/build/practical-files.ts";
 import { SHIPPED } from "../src/build/practical-paths.ts";

@@ -4,9 +4,9 @@
  */
 import { existsSync, readFileSync } from "node:fs";
 import { resolve } from "node:path";
+import { ContentFaults } from "../src/authoring/faults.ts";
 import { coursePaths } from "../src/build/department/course.ts";
 import { useDepartment } from "../src/build/department/department.ts";
-import { ContentFaults } from "../src/build/faults.ts";
 import { readPracticalFile } from "../src/build/practical-files.ts";
 import { unknownsOf } from "../src/build/unknowns.ts";
 import { UnknownReagent } from "../src/engine/bench/operations.ts";

@@ -4,12 +4,12 @@
  */
 import { availableParallelism } from "node:os";
 import { Worker } from "node:worker_threads";
+import { type ContentFault, ContentFaults } from "../authoring/faults.ts";
 import { openCache } from "./cache/cache.ts";
 import type { CheckAnswer, CheckOrder } from "./check-worker.ts";
 import { coursePaths } from "./department/course.ts";
 import { department } from "./department/department.ts";
 import { houseOf } from "./department/key.ts";
-import { type ContentFault, ContentFaults } from "./faults.ts";
 import { checkAllPages } from "./pages/check-pages.ts";
 import { readPage } from "./practical-paths.ts";
 

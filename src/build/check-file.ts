@@ -1,6 +1,7 @@
 /** One file of a practical: held against the engine, once for all runs. */
+
+import type { ContentFault } from "../authoring/faults.ts";
 import { houseFaults } from "./department/house-faults.ts";
-import type { ContentFault } from "./faults.ts";
 import { workOutPages } from "./kept-pages.ts";
 import { type PracticalFile, readPracticalFile } from "./practical-files.ts";
 

@@ -1,16 +1,16 @@
 /** Holds a practical against the engine: what the author states must be what the engine finds, and the tests must decide the answer. */
+
+import type { ContentFault } from "../authoring/faults.ts";
 import { UnknownReagent } from "../engine/bench/operations.ts";
 import { TooManyReadings } from "../engine/bench/tabulate.ts";
 import { NoEquilibrium } from "../engine/bench/tube.ts";
-import { TooMuchWork } from "../engine/deduction/work.ts";
 import { createSolver } from "../engine/equilibrium/solve.ts";
 import { cellsOf, type Practical } from "../engine/practical.ts";
 import { wrongAnswers } from "./check/answers.ts";
 import { faultsIn, type MakeFault } from "./check/make-fault.ts";
 import { wrongObservations } from "./check/observations.ts";
 import { undecidedSamples } from "./check/separation.ts";
-import { impossibleSteps } from "./check/steps.ts";
-import type { ContentFault } from "./faults.ts";
+import { wrongSteps } from "./check/steps.ts";
 import type { PracticalFile } from "./practical-files.ts";
 import { walkthrough } from "./walkthrough.ts";
 
@@ -23,14 +23,6 @@ export function checkPractical({ source, practical }: PracticalFile): ContentFau
     return faultsOf(practical, fault);
   } catch (error) {
     if (error instanceof TooManyReadings) return [tooMuchToTell(error, practical, fault)];
-    if (error instanceof TooMuchWork)
-      return [
-        fault(["paper"], {
-          what: "the paper says too much to follow",
-          found: error.message,
-          advice: "leave some statements out, or offer fewer ions",
-        }),
-      ];
     if (!(error instanceof NoEquilibrium || error instanceof UnknownReagent || error instanceof RangeError))
       throw error;
     return [
@@ -55,7 +47,7 @@ function tooMuchToTell({ cell, message }: TooManyReadings, { parts }: Practical,
 }
 
 function faultsOf(practical: Practical, fault: MakeFault): ContentFault[] {
-  const early = [...impossibleSteps(practical, fault), ...wrongAnswers(practical, solve, fault)];
+  const early = [...wrongSteps(practical, fault), ...wrongAnswers(practical, solve, fault)];
   // Without possible steps and answers nothing can be predicted; what follows would only repeat these faults.
   if (early.length > 0) return early;
   const computed = walkthrough(practical);

@@ -1,7 +1,7 @@
 /** A thread that checks one practical after the other as it is asked: see `check-all.ts`. */
 import { parentPort } from "node:worker_threads";
+import type { ContentFault } from "../authoring/faults.ts";
 import { checkFile } from "./check-file.ts";
-import type { ContentFault } from "./faults.ts";
 import { keepPredictions } from "./predictor.ts";
 
 export interface CheckOrder {

@@ -1,10 +1,11 @@
 /** The practicals on disk: each MDX file with its frontmatter read as a Practical, or the faults that keep it from being one. */
+
+import { type ContentFault, ContentFaults } from "../authoring/faults.ts";
+import { type Frontmatter, readFrontmatter } from "../authoring/frontmatter.ts";
 import { readPractical } from "../engine/practical/faults.ts";
 import type { Practical } from "../engine/practical.ts";
 import { department } from "./department/department.ts";
 import { atHouseStrengths, strengthsAtWork, withHouseIons } from "./department/strengths.ts";
-import { type ContentFault, ContentFaults } from "./faults.ts";
-import { type Frontmatter, readFrontmatter } from "./frontmatter.ts";
 
 export { practicalPaths, readPage } from "./practical-paths.ts";
 

@@ -1,7 +1,7 @@
 /** What a schema refuses in a file of YAML, as faults with their places. */
 import type { z } from "zod";
-import type { ContentFault } from "./faults.ts";
-import type { YamlSource } from "./yaml-source.ts";
+import type { ContentFault } from "../authoring/faults.ts";
+import type { YamlSource } from "../authoring/yaml-source.ts";
 
 /** @param whole what the file as a whole is called, where no entry is meant */
 export function schemaFaults(source: YamlSource, error: z.ZodError, whole: string, advice: string): ContentFault[] {

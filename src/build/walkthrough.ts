@@ -1,19 +1,19 @@
 /** Works out all that a walkthrough page shows of one practical. */
 import { interference } from "../engine/bench/interference.ts";
 import type { PredictionTable } from "../engine/bench/prediction-table.ts";
+import { recordInTable } from "../engine/bench/record-in-table.ts";
 import { formKey, type Tabulation } from "../engine/bench/tabulate.ts";
 import { HEAT_OPENS, SEEN_FIRST, SLOW_SOLIDS, SOLID_TO_SOLID } from "../engine/constants/kinetic-gates.ts";
 import { STARCH } from "../engine/constants/starch.ts";
 import { certificate } from "../engine/deduction/certificate.ts";
+import { furtherPredictions } from "../engine/deduction/further-predictions.ts";
 import { deduce, type Practical, phrase, planBench, purposes, tabulate } from "../engine/index.ts";
 import { answerOf } from "./answer.ts";
 import { curvesOf } from "./curves.ts";
 import { department } from "./department/department.ts";
 import { keyOf } from "./department/key.ts";
 import { houseParts, houseTests } from "./department/standard-tests.ts";
-import { furtherPredictions } from "./further-predictions.ts";
 import { cache, predictor } from "./predictor.ts";
-import { recordInTable } from "./record-in-table.ts";
 import type { NamedGate, Walkthrough } from "./walkthrough.types.ts";
 
 export type { NamedGate, Walkthrough } from "./walkthrough.types.ts";

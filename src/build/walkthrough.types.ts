@@ -6,9 +6,9 @@ import type { Prediction } from "../engine/bench/prediction.ts";
 import type { PredictionTable, TableRecord } from "../engine/bench/prediction-table.ts";
 import type { Certificate } from "../engine/deduction/certificate.ts";
 import type { Conclusion, Purpose } from "../engine/deduction/conclusion.ts";
+import type { FurtherPredictions } from "../engine/deduction/further-predictions.ts";
 import type { BenchPlan } from "../engine/planning/bench-plan.ts";
 import type { Practical } from "../engine/practical.ts";
-import type { FurtherPredictions } from "./further-predictions.ts";
 
 /** A kinetic gate that acts in this practical: what happens, or comes slowly, within the minutes of a test. */
 export interface NamedGate {

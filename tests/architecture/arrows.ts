@@ -22,8 +22,8 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
  */
 const FOR_COMPONENTS = ["deduction", "planning", "wording", "practical", "formula", "constants"];
 
-/** The engine validates with zod and depends on nothing else. */
-const ENGINE_PACKAGES = ["zod"];
+/** The engine validates with the small form of zod, for it comes along into the browser, and depends on nothing else. */
+const ENGINE_PACKAGES = ["zod/mini"];
 
 /** A worker is where a component hands the chemistry over to the engine. */
 const isWorker = (path: string): boolean => /\.worker\.ts$/.test(path);
@@ -51,6 +51,7 @@ function faultOf(path: string, arrow: Arrow): string | undefined {
   if (arrow.target.startsWith("src/pages/")) return "Pages stand at the end; nothing imports from them.";
   if (area === "engine") return engineFault(path, arrow);
   if (area === "components") return componentFault(path, arrow);
+  if (area === "authoring") return authoringFault(arrow);
   return undefined;
 }
 
@@ -69,7 +70,20 @@ function engineFault(path: string, { specifier, target }: Arrow): string | undef
   return `Arrows in the engine point left: "${from}" may use ${allowed.join(", ") || "no other room"}, not "${to}".`;
 }
 
+/** Reading what authors write serves the build and the page alike, and knows neither. */
+function authoringFault({ target }: Arrow): string | undefined {
+  return /^src\/(?:build|components|content|layouts)\//.test(target)
+    ? "The room that reads what authors write stands below the build and the pages."
+    : undefined;
+}
+
+/** What runs in a browser; an `.astro` part runs at build. */
+const isScript = (path: string): boolean => /\.tsx?$/.test(path);
+
 function componentFault(path: string, { target, typeOnly }: Arrow): string | undefined {
+  if (target.startsWith("src/build/") && isScript(path) && !typeOnly) {
+    return "A script of a page takes only types from the build; what both need belongs into the engine or another room.";
+  }
   const room = roomOf(target);
   if (room === undefined || typeOnly || isWorker(path) || FOR_COMPONENTS.includes(room)) return undefined;
   return `Components compute no chemistry: they may run ${FOR_COMPONENTS.join(", ")} of the engine, not "${room}".`;

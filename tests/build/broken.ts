@@ -4,8 +4,8 @@
  */
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
+import type { ContentFault } from "../../src/authoring/faults.ts";
 import { checkPractical } from "../../src/build/check-practical.ts";
-import type { ContentFault } from "../../src/build/faults.ts";
 import { readPracticalFile } from "../../src/build/practical-files.ts";
 
 export const ROOT = join(import.meta.dirname, "..", "..");

@@ -3,9 +3,9 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, expect, test } from "vitest";
+import { ContentFaults } from "../../src/authoring/faults.ts";
 import { cacheIn } from "../../src/build/cache/cache.ts";
 import { checkAll, checkedInput } from "../../src/build/check-all.ts";
-import { ContentFaults } from "../../src/build/faults.ts";
 import { BROKEN } from "./broken.ts";
 
 const root = mkdtempSync(join(tmpdir(), "checked-"));

@@ -3,8 +3,8 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { afterAll, beforeAll, expect, test, vi } from "vitest";
+import { ContentFaults } from "../../src/authoring/faults.ts";
 import { checkAll } from "../../src/build/check-all.ts";
-import { ContentFaults } from "../../src/build/faults.ts";
 import { practicalPaths } from "../../src/build/practical-files.ts";
 import { BROKEN, ROOT, sound } from "./broken.ts";
 

@@ -1,6 +1,6 @@
 /** The build check finds what is wrong, says where, what was stated, what the engine found and what to do; sound practicals pass. */
 import { describe, expect, test } from "vitest";
-import { wordFault } from "../../src/build/faults.ts";
+import { wordFault } from "../../src/authoring/faults.ts";
 import { practicalPaths, readPage } from "../../src/build/practical-files.ts";
 import { BROKEN, FILE, faultsIn, placeOf, ROOT } from "./broken.ts";
 

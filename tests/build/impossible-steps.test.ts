@@ -1,9 +1,8 @@
 /** Steps that cannot be carried out are refused at their place, with what to do instead. */
 import { expect, test } from "vitest";
-import { faultsIn as makeFaultIn } from "../../src/build/check/make-fault.ts";
-import { impossibleSteps } from "../../src/build/check/steps.ts";
-import { wordFault } from "../../src/build/faults.ts";
+import { wordFault } from "../../src/authoring/faults.ts";
 import { readPracticalFile } from "../../src/build/practical-files.ts";
+import { impossibleSteps } from "../../src/engine/bench/impossible-steps.ts";
 import { type Edit, edited, FILE } from "./broken.ts";
 
 /** The shipped practical with one more part, of one test for each list of steps. */
@@ -16,7 +15,9 @@ function withTests(...tests: string[][]): string {
 /** Faults of the steps alone: nothing is predicted. */
 function faultsIn(text: string) {
   const read = readPracticalFile(FILE, text);
-  return "faults" in read ? read.faults : impossibleSteps(read.practical, makeFaultIn(read.source));
+  return "faults" in read
+    ? read.faults
+    : impossibleSteps(read.practical).map(({ path, ...rest }) => ({ ...read.source.placeOf(path), ...rest }));
 }
 const told = (...tests: string[][]) => faultsIn(withTests(...tests)).map(({ what, advice }) => `${what}; ${advice}`);
 

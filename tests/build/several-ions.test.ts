@@ -1,6 +1,6 @@
 /** A practical with a mixture, and statements on which samples hold an ion or are the same salt, through the whole check. */
 import { describe, expect, test } from "vitest";
-import { wordFault } from "../../src/build/faults.ts";
+import { wordFault } from "../../src/authoring/faults.ts";
 import { faultsIn } from "./broken.ts";
 
 const FILE = "src/content/practicals/mixture.mdx";

@@ -1,6 +1,6 @@
 /** What the tests leave open must be said, no more and no less. */
 import { describe, expect, test } from "vitest";
-import { wordFault } from "../../src/build/faults.ts";
+import { wordFault } from "../../src/authoring/faults.ts";
 import { readPracticalFile } from "../../src/build/practical-files.ts";
 import { walkthrough } from "../../src/build/walkthrough.ts";
 import { furtherTests } from "../../src/engine/deduction/further-tests.ts";

@@ -4,9 +4,9 @@
  * open is said. So the check has everything to do and nothing to complain about.
  */
 import { stringify } from "yaml";
-import { recordInTable } from "../../src/build/record-in-table.ts";
 import { cannotBe, pairsOf } from "../../src/engine/bench/allowed-salts.ts";
 import { createPredictor, type Predictor } from "../../src/engine/bench/predictor.ts";
+import { recordInTable } from "../../src/engine/bench/record-in-table.ts";
 import { formKey, TooManyReadings } from "../../src/engine/bench/tabulate.ts";
 import { ION_LISTS } from "../../src/engine/constants/ions.ts";
 import { STANDARD_TESTS } from "../../src/engine/constants/standard-tests.ts";

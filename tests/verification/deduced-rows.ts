@@ -3,9 +3,9 @@
  * predictions is held against the ions that the rows themselves leave.
  */
 
-import { recordInTable } from "../../src/build/record-in-table.ts";
 import type { PredictionTable } from "../../src/engine/bench/prediction-table.ts";
 import { createPredictor } from "../../src/engine/bench/predictor.ts";
+import { recordInTable } from "../../src/engine/bench/record-in-table.ts";
 import { tabulate } from "../../src/engine/bench/tabulate.ts";
 import { ION_LISTS, type IonList } from "../../src/engine/constants/ions.ts";
 import { deduce } from "../../src/engine/deduction/deduce.ts";

@@ -1,6 +1,6 @@
 /** How a check reports: a place in the practical, and what is wrong there. */
-import type { ContentFault } from "../faults.ts";
-import type { Frontmatter } from "../frontmatter.ts";
+import type { ContentFault } from "../../authoring/faults.ts";
+import type { Frontmatter } from "../../authoring/frontmatter.ts";
 
 export type MakeFault = (
   path: (string | number)[],

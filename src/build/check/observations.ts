@@ -1,7 +1,7 @@
+import type { ContentFault } from "../../authoring/faults.ts";
 import { isTrueOf } from "../../engine/bench/agreement.ts";
 import type { Practical } from "../../engine/practical.ts";
 import { phrase } from "../../engine/wording/phrase.ts";
-import type { ContentFault } from "../faults.ts";
 import type { Walkthrough } from "../walkthrough.ts";
 import type { MakeFault } from "./make-fault.ts";
 

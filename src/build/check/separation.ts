@@ -1,8 +1,8 @@
+import type { ContentFault } from "../../authoring/faults.ts";
 import type { PredictionTable } from "../../engine/bench/prediction-table.ts";
 import { undecided } from "../../engine/deduction/deduce.ts";
 import type { Practical } from "../../engine/practical.ts";
 import { answerOf, entryNamed } from "../answer.ts";
-import type { ContentFault } from "../faults.ts";
 import type { Walkthrough } from "../walkthrough.ts";
 import type { MakeFault } from "./make-fault.ts";
 

@@ -1,6 +1,6 @@
 /** The practicals a department shows: those that come with the course and its own. */
 
-import { ContentFaults } from "../faults.ts";
+import { ContentFaults } from "../../authoring/faults.ts";
 import { practicalName, practicalPaths, SHIPPED } from "../practical-paths.ts";
 import { type Department, department, departmentFolder } from "./department.ts";
 

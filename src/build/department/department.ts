@@ -4,7 +4,7 @@
  */
 import { existsSync, readFileSync } from "node:fs";
 import { isAbsolute, join, relative, resolve, sep } from "node:path";
-import { ContentFaults } from "../faults.ts";
+import { ContentFaults } from "../../authoring/faults.ts";
 import { practicalName, practicalPaths, SHIPPED } from "../practical-paths.ts";
 import { type Department, NO_DEPARTMENT, readDepartment } from "./read-department.ts";
 

@@ -1,9 +1,10 @@
 /** Faults that come from the department's own choices: a reagent the school does not keep, a strength at which a practical no longer follows. */
+
+import type { ContentFault } from "../../authoring/faults.ts";
 import { TEST_REAGENTS } from "../../engine/constants/gas-safety.ts";
 import type { Practical, Step } from "../../engine/practical.ts";
 import { faultsIn, type MakeFault } from "../check/make-fault.ts";
 import { checkPractical } from "../check-practical.ts";
-import type { ContentFault } from "../faults.ts";
 import type { PracticalFile } from "../practical-files.ts";
 import { department } from "./department.ts";
 

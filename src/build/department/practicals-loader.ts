@@ -13,7 +13,10 @@ import { atHouseStrengths, withHouseIons } from "./strengths.ts";
 /** A practical as the department's pages show it. */
 export const housePractical = z.preprocess(
   (data) => withHouseIons(data, department()),
-  practical.transform((one) => ({ ...one, parts: atHouseStrengths(one.parts, department()) })),
+  z.pipe(
+    practical,
+    z.transform((one: z.infer<typeof practical>) => ({ ...one, parts: atHouseStrengths(one.parts, department()) })),
+  ),
 );
 
 export function practicalsLoader(): Loader {

@@ -1,11 +1,12 @@
 /** Reads the file of a department, with the place of every fault in it. */
+
+import { type ContentFault, ContentFaults } from "../../authoring/faults.ts";
+import { readYaml, type YamlSource } from "../../authoring/yaml-source.ts";
 import { DEFAULT_CLASS } from "../../engine/constants/class-practice.ts";
 import { DEFAULT_TUBES } from "../../engine/constants/glassware.ts";
 import { plainWords } from "../../engine/practical/plain-words.ts";
-import { type ContentFault, ContentFaults } from "../faults.ts";
 import { basePath, hostAddress } from "../hosting/base-path.ts";
 import { schemaFaults } from "../schema-faults.ts";
-import { readYaml, type YamlSource } from "../yaml-source.ts";
 import { type DepartmentFile, departmentFile } from "./schema.ts";
 
 /** What a department has said, and the course's own choice where it has said nothing. */

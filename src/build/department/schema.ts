@@ -1,5 +1,6 @@
 /** Everything a department changes about its site, in one file: `department/department.yaml`. Every entry may be left out. */
 import { z } from "zod";
+import * as mini from "zod/mini";
 import { CLASS_LIMITS } from "../../engine/constants/class-practice.ts";
 import { BOILING_TUBES, TEST_TUBES } from "../../engine/constants/glassware.ts";
 import { type Reagent, reagents } from "../../engine/constants/reagents.ts";
@@ -38,11 +39,13 @@ const SOLUTIONS = reagents.filter(({ concentration }) => concentration !== null)
 const strongest = ({ range, concentration }: Reagent): number => range?.[1] ?? concentration ?? 0;
 
 const strengthOf = (reagent: Reagent) =>
-  concentration
-    .refine(({ molPerDm3 }) => molPerDm3 <= strongest(reagent), {
-      error: `found a stronger ${reagent.id}, expected at most ${strongest(reagent)} mol/dm3, up to where its cautions hold`,
-    })
-    .optional();
+  z.optional(
+    concentration.check(
+      mini.refine(({ molPerDm3 }) => molPerDm3 <= strongest(reagent), {
+        error: `found a stronger ${reagent.id}, expected at most ${strongest(reagent)} mol/dm3, up to where its cautions hold`,
+      }),
+    ),
+  );
 
 const strengths = z.strictObject(Object.fromEntries(SOLUTIONS.map((reagent) => [reagent.id, strengthOf(reagent)])), {
   error: (issue) =>
@@ -54,7 +57,7 @@ const strengths = z.strictObject(Object.fromEntries(SOLUTIONS.map((reagent) => [
 const reagentId = z.enum(reagents.map(({ id }) => id) as [string, ...string[]]);
 
 /** A list that names nothing twice. */
-const different = <T extends z.ZodType<string>>(one: T) =>
+const different = <T extends z.core.$ZodType<string>>(one: T) =>
   z
     .array(one)
     .min(1)

@@ -1,5 +1,5 @@
 /** Checks every equation that authors wrote on a page. */
-import type { ContentFault } from "../faults.ts";
+import type { ContentFault } from "../../authoring/faults.ts";
 import { equationFaults } from "./equation-faults.ts";
 import { findEquations } from "./find-equations.ts";
 import { faultMaker } from "./page-fault.ts";

@@ -1,7 +1,7 @@
 /** A fence of equations as chemistry on the page: the tokens of the grammar in, elements with subscripts and superscripts out. */
 import type { ShikiTransformer, ThemedToken } from "shiki";
+import { spokenEquation } from "../../engine/formula/spoken-equation.ts";
 import { toHtml } from "../../engine/formula/typeset.ts";
-import { spokenEquation } from "./spoken.ts";
 
 type Root = Parameters<NonNullable<ShikiTransformer["root"]>>[0];
 export type Block = Extract<Root["children"][number], { type: "element" }>;

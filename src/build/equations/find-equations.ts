@@ -1,6 +1,6 @@
 /** The equations an author wrote on a page, each with its place in the file. */
 import { type MdastNode, mdxToMdast } from "satteri";
-import type { ContentFault } from "../faults.ts";
+import type { ContentFault } from "../../authoring/faults.ts";
 import { faultMaker, type PageFault } from "./page-fault.ts";
 
 /** An equation as it stands in the source, without the remark behind it. */

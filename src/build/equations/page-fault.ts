@@ -1,5 +1,5 @@
 /** A fault at a character of a page, made into one at a line and column. */
-import type { ContentFault } from "../faults.ts";
+import type { ContentFault } from "../../authoring/faults.ts";
 
 /** What is wrong, `offset` characters into the page, counted from 0. */
 export type PageFault = Pick<ContentFault, "what" | "stated" | "found" | "advice"> & { offset: number };

@@ -1,4 +1,7 @@
 /** Writes a practical from a few answers: the engine fills in what every sample would show and what the tests leave open. */
+
+import type { ContentFault } from "../../authoring/faults.ts";
+import { recordInTable } from "../../engine/bench/record-in-table.ts";
 import { tabulate } from "../../engine/bench/tabulate.ts";
 import { STANDARD_TESTS } from "../../engine/constants/standard-tests.ts";
 import { undecided } from "../../engine/deduction/deduce.ts";
@@ -9,12 +12,10 @@ import { phrase } from "../../engine/wording/phrase.ts";
 import { answerOf } from "../answer.ts";
 import { wrongAnswers } from "../check/answers.ts";
 import { faultsIn } from "../check/make-fault.ts";
-import { impossibleSteps } from "../check/steps.ts";
+import { wrongSteps } from "../check/steps.ts";
 import { checkFile } from "../check-file.ts";
-import type { ContentFault } from "../faults.ts";
 import { readPracticalFile } from "../practical-files.ts";
 import { predictor } from "../predictor.ts";
-import { recordInTable } from "../record-in-table.ts";
 import { authorObservation } from "./author-observation.ts";
 import type { Wanted } from "./wanted.ts";
 import { writePractical } from "./write-practical.ts";
@@ -30,7 +31,7 @@ export function newPractical(wanted: Wanted, path: string): { text: string } | {
   if ("faults" in read) return read;
   const { practical, source } = read;
   const fault = faultsIn(source);
-  const early = [...impossibleSteps(practical, fault), ...wrongAnswers(practical, predictor.solve, fault)];
+  const early = [...wrongSteps(practical, fault), ...wrongAnswers(practical, predictor.solve, fault)];
   if (early.length > 0) return { faults: early };
   const { record, open, unsafe } = predicted(practical);
   if (unsafe.length > 0) {

@@ -1,10 +1,10 @@
 /** The frontmatter of pages beside practicals, and the glossary, held against their schemas: all faults, each with its place. */
 import type { z } from "zod";
+import { type ContentFault, ContentFaults } from "../../authoring/faults.ts";
+import { readFrontmatter } from "../../authoring/frontmatter.ts";
+import { readYaml, type YamlSource } from "../../authoring/yaml-source.ts";
 import { plainWords } from "../../engine/practical/plain-words.ts";
-import { type ContentFault, ContentFaults } from "../faults.ts";
-import { readFrontmatter } from "../frontmatter.ts";
 import { schemaFaults } from "../schema-faults.ts";
-import { readYaml, type YamlSource } from "../yaml-source.ts";
 import { caution, ionNotes, ionTest, method, term } from "./schemas.ts";
 
 /** By the folder of `src/content` that a page lies in. */

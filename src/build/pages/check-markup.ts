@@ -1,7 +1,7 @@
 /** Links and components of an authored page: what leads nowhere or names nothing, each at its place in the file. */
 import { type MdastNode, mdxToMdast } from "satteri";
+import type { ContentFault } from "../../authoring/faults.ts";
 import { faultMaker, type PageFault } from "../equations/page-fault.ts";
-import type { ContentFault } from "../faults.ts";
 import type { Addresses } from "./addresses.ts";
 import { COMPONENTS, type Named } from "./components.ts";
 

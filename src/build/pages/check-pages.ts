@@ -1,9 +1,9 @@
 /** Checks what authors wrote beside the practicals' own frontmatter: equations, links, components, and the frontmatter of all other pages. */
 import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
+import type { ContentFault } from "../../authoring/faults.ts";
 import { coursePaths } from "../department/course.ts";
 import { checkEquations } from "../equations/check-equations.ts";
-import type { ContentFault } from "../faults.ts";
 import { practicalPaths, readPage } from "../practical-paths.ts";
 import { addressesOf } from "./addresses.ts";
 import { checkFrontmatter, checkGlossary, SCHEMAS } from "./check-frontmatter.ts";

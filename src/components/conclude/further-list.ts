@@ -1,7 +1,8 @@
 /** The standard tests as the page needs them where the paper's own leave something open. Made at build; a reader's page fetches it. */
-import type { FurtherPredictions } from "../../build/further-predictions.ts";
+
 import type { PredictionTable } from "../../engine/bench/prediction-table.ts";
 import { reagents } from "../../engine/constants/reagents.ts";
+import type { FurtherPredictions } from "../../engine/deduction/further-predictions.ts";
 import { cautionsFor } from "../carry-out/part-cautions.ts";
 import { type Bench, wordSteps } from "../carry-out/step-words.ts";
 import { link } from "../link.ts";

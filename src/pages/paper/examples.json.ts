@@ -1,8 +1,9 @@
 /** The papers of the course without their answers, as their authors wrote them: what a paper of one's own can be started from. */
+
+import { readFrontmatter } from "../../authoring/frontmatter.ts";
 import { coursePaths } from "../../build/department/course.ts";
 import { department, projectRoot } from "../../build/department/department.ts";
 import { withHouseIons } from "../../build/department/strengths.ts";
-import { readFrontmatter } from "../../build/frontmatter.ts";
 import { practicalName, readPage } from "../../build/practical-paths.ts";
 
 /** What is not on a paper: the answer, what was seen, and what the course says of the practical. */

@@ -5,8 +5,8 @@ import { questionsOf } from "../../../src/build/cartridge/questions.ts";
 import { readXml } from "../../../src/build/cartridge/read-xml.ts";
 import { allOf, elementsOf, textOf } from "../../../src/build/cartridge/xml.ts";
 import { predictor } from "../../../src/build/predictor.ts";
-import { recordInTable } from "../../../src/build/record-in-table.ts";
 import { plain } from "../../../src/components/sentence.ts";
+import { recordInTable } from "../../../src/engine/bench/record-in-table.ts";
 import { phrase, type TableRecord, tabulate, undecided } from "../../../src/engine/index.ts";
 import { named } from "./courses.ts";
 

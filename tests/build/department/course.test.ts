@@ -3,11 +3,11 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { afterEach, beforeEach, expect, test, vi } from "vitest";
+import { type ContentFault, ContentFaults } from "../../../src/authoring/faults.ts";
 import { checkAll } from "../../../src/build/check-all.ts";
 import { coursePaths, isHidden } from "../../../src/build/department/course.ts";
 import { department } from "../../../src/build/department/department.ts";
 import { houseTests } from "../../../src/build/department/standard-tests.ts";
-import { type ContentFault, ContentFaults } from "../../../src/build/faults.ts";
 import { readPracticalFile } from "../../../src/build/practical-files.ts";
 import { sound } from "../broken.ts";
 

@@ -2,9 +2,9 @@
 import { readFileSync } from "node:fs";
 import { resolve } from "node:path";
 import { expect, test } from "vitest";
+import { wordFault } from "../../../src/authoring/faults.ts";
 import { departmentJsonSchema } from "../../../src/build/department/json-schema.ts";
 import { NO_DEPARTMENT, readDepartment } from "../../../src/build/department/read-department.ts";
-import { wordFault } from "../../../src/build/faults.ts";
 
 const EXAMPLE = readFileSync(resolve("department/example.yaml"), "utf8");
 const PRACTICALS = ["darkroom", "lamp-room-shelf"];

@@ -2,8 +2,8 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, test } from "vitest";
+import { wordFault } from "../../../src/authoring/faults.ts";
 import { checkEquations } from "../../../src/build/equations/check-equations.ts";
-import { wordFault } from "../../../src/build/faults.ts";
 
 const FOLDER = join(import.meta.dirname, "broken");
 

@@ -2,8 +2,8 @@ import { cpSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, expect, test } from "vitest";
+import { ContentFaults } from "../../../src/authoring/faults.ts";
 import { checkAll } from "../../../src/build/check-all.ts";
-import { ContentFaults } from "../../../src/build/faults.ts";
 import { checkAllPages } from "../../../src/build/pages/check-pages.ts";
 import { ROOT } from "../../architecture/source-files.ts";
 

@@ -1,6 +1,6 @@
 /** A practical written from a few answers: predicted, marked, and sound. */
 import { describe, expect, test } from "vitest";
-import { readFrontmatter } from "../../../src/build/frontmatter.ts";
+import { readFrontmatter } from "../../../src/authoring/frontmatter.ts";
 import { authorObservation } from "../../../src/build/new-practical/author-observation.ts";
 import { newPractical } from "../../../src/build/new-practical/new-practical.ts";
 import type { Wanted } from "../../../src/build/new-practical/wanted.ts";

@@ -3,8 +3,8 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { afterEach, beforeEach, expect, test } from "vitest";
+import { ContentFaults, wordFault } from "../../../src/authoring/faults.ts";
 import { checkAll } from "../../../src/build/check-all.ts";
-import { ContentFaults, wordFault } from "../../../src/build/faults.ts";
 import { checkAllPages } from "../../../src/build/pages/check-pages.ts";
 
 let root: string;

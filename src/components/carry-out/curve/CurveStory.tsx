@@ -1,5 +1,5 @@
-import { spokenEquation } from "../../../build/equations/spoken.ts";
 import type { NamedCurve } from "../../../engine/bench/named-curve.ts";
+import { spokenEquation } from "../../../engine/formula/spoken-equation.ts";
 import { equationToHtml } from "../../../engine/formula/typeset-equation.ts";
 import { Words } from "../../Words.tsx";
 import { speciesName, tellCurve, volume } from "./curve-words.ts";

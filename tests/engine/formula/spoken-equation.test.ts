@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { spokenEquation } from "../../../src/build/equations/spoken.ts";
+import { spokenEquation } from "../../../src/engine/formula/spoken-equation.ts";
 
 // How formulas are read aloud letter by letter: common practice, no source.
 test.each([

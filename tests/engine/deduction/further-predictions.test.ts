@@ -1,9 +1,9 @@
 /** The standard test that settles what a paper leaves open, predicted by the engine and held against what the trade says of these ions. */
 import { describe, expect, test } from "vitest";
-import { furtherPredictions } from "../../src/build/further-predictions.ts";
-import { furtherTests } from "../../src/engine/deduction/further-tests.ts";
-import { createPredictor, createSolver, phrase, tabulate } from "../../src/engine/index.ts";
-import { procedure, statement } from "../../src/engine/practical.ts";
+import { furtherPredictions } from "../../../src/engine/deduction/further-predictions.ts";
+import { furtherTests } from "../../../src/engine/deduction/further-tests.ts";
+import { createPredictor, createSolver, phrase, tabulate } from "../../../src/engine/index.ts";
+import { procedure, statement } from "../../../src/engine/practical.ts";
 
 const predictor = createPredictor(createSolver());
 const take = { take: "1 cm3" };

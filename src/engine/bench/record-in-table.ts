@@ -1,8 +1,9 @@
 /** An author's observations in the terms of a prediction table, and back. */
-import type { PredictionTable, TableRecord } from "../engine/bench/prediction-table.ts";
-import { readingFor } from "../engine/bench/reading-for.ts";
-import type { Words } from "../engine/bench/tabulate.ts";
-import type { PracticalRecord } from "../engine/practical.ts";
+
+import type { PracticalRecord } from "../practical.ts";
+import type { PredictionTable, TableRecord } from "./prediction-table.ts";
+import { readingFor } from "./reading-for.ts";
+import type { Words } from "./tabulate.ts";
 
 /**
  * Finds the reading for each recorded observation. One that names no reading exactly is added to the cell as a reading of its own, which

@@ -1,12 +1,13 @@
 /** What the standard tests would show for the salts that the tests of a paper may leave together. */
-import type { PredictionSet, PredictionTable } from "../engine/bench/prediction-table.ts";
-import type { Predictor } from "../engine/bench/predictor.ts";
-import type { SimpleSalt } from "../engine/bench/salt.ts";
-import { STANDARD_TESTS } from "../engine/constants/standard-tests.ts";
-import { confusable } from "../engine/deduction/confusable.ts";
-import { type Paper, phrase, tabulate } from "../engine/index.ts";
-import { standardParts } from "../engine/practical/standard-parts.ts";
-import { type Cell, cellsOf, type Procedure } from "../engine/practical.ts";
+import type { PredictionSet, PredictionTable } from "../bench/prediction-table.ts";
+import type { Predictor } from "../bench/predictor.ts";
+import type { SimpleSalt } from "../bench/salt.ts";
+import { tabulate } from "../bench/tabulate.ts";
+import { STANDARD_TESTS } from "../constants/standard-tests.ts";
+import { standardParts } from "../practical/standard-parts.ts";
+import { type Cell, cellsOf, type Paper, type Procedure } from "../practical.ts";
+import { phrase } from "../wording/phrase.ts";
+import { confusable } from "./confusable.ts";
 
 export interface FurtherPredictions {
   /** The standard tests that tell some of the salts apart; samples, paper and salts as in the paper's own table. */

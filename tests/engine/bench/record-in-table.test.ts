@@ -1,9 +1,9 @@
 /** An author's observation keeps what it says when the table has no reading of just that name. */
 import { expect, test } from "vitest";
-import { recordInTable } from "../../src/build/record-in-table.ts";
-import type { PredictionTable } from "../../src/engine/bench/prediction-table.ts";
-import type { Colour, Observation } from "../../src/engine/practical.ts";
-import { phrase } from "../../src/engine/wording/phrase.ts";
+import type { PredictionTable } from "../../../src/engine/bench/prediction-table.ts";
+import { recordInTable } from "../../../src/engine/bench/record-in-table.ts";
+import type { Colour, Observation } from "../../../src/engine/practical.ts";
+import { phrase } from "../../../src/engine/wording/phrase.ts";
 
 const precipitate = (colour: Colour): Observation => ({ precipitate: { colour, amount: "plain" } });
 
