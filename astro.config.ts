@@ -4,6 +4,7 @@ import sitemap from "@astrojs/sitemap";
 import { defineConfig } from "astro/config";
 import type { Plugin } from "vite";
 import { siteAddress } from "./scripts/site-address.ts";
+import { withoutSources } from "./scripts/without-sources.ts";
 import { useCache } from "./src/build/cache/cache.ts";
 import { department, useDepartment } from "./src/build/department/department.ts";
 import { departmentPlugin } from "./src/build/department/vite-plugin.ts";
@@ -72,7 +73,7 @@ export default defineConfig({
   vite: {
     plugins: [islandsShareFiles, departmentPlugin()],
     // The engine's worker loads its rooms as modules.
-    worker: { format: "es" },
+    worker: { format: "es", plugins: () => [withoutSources()] },
     build: {
       rolldownOptions: {
         checks: { moduleLevelDirective: false },

@@ -1,14 +1,24 @@
+import type { ComponentChildren } from "preact";
+import type { TableRecord } from "../../engine/bench/prediction-table.ts";
 import type { Conclusion } from "../../engine/deduction/conclusion.ts";
 import { Words } from "../Words.tsx";
 import { AfterPaint } from "./AfterPaint.tsx";
-import type { Concluded } from "./Conclusion.tsx";
-import type { Finding } from "./finding.ts";
+import type { FurtherSource } from "./FurtherTests.tsx";
+import type { Finding, Recorded } from "./finding.ts";
 import { InSight } from "./InSight.tsx";
 import { Matrix } from "./Matrix.tsx";
 import { NextTest } from "./NextTest.tsx";
 import { Repeats } from "./Repeats.tsx";
 import { Standings } from "./Standings.tsx";
-import { WhatChanged } from "./WhatChanged.tsx";
+
+export interface Concluded extends Recorded, FurtherSource {
+  /** What is done at each cell, in the order of the table, in words. */
+  tests: string[];
+  /** What the reader's changes come to, where there is a record they are held against. */
+  changed?: ComponentChildren;
+}
+
+const isEmpty = (record: TableRecord) => Object.values(record).every((row) => Object.keys(row).length === 0);
 
 /** From so many ways on, their number tells a reader nothing. */
 const MANY_WAYS = 100;
@@ -29,7 +39,7 @@ export function ConclusionPanel({
   tests,
   names,
   record,
-  given,
+  changed,
   further,
   furtherAt,
   conclusion,
@@ -40,6 +50,12 @@ export function ConclusionPanel({
   const ways = conclusion.assignments;
   return (
     <>
+      {isEmpty(record) && (
+        <p>
+          <b>Nothing is recorded yet.</b> This is what the paper alone leaves open. Enter what you saw, and every ion
+          that does not fit is struck out.
+        </p>
+      )}
       <ul class="verdict">
         {headlines.map((headline, index) => (
           <li key={conclusion.samples[index].sample}>
@@ -48,7 +64,7 @@ export function ConclusionPanel({
         ))}
       </ul>
       <Repeats table={table} record={record} conclusion={conclusion} />
-      {given && <WhatChanged table={table} names={names} record={record} given={given} />}
+      {changed}
       {paper.length > 0 && (
         <p class="small">
           <b>What the paper adds:</b> <Words of={paper.join("; ")} />.

@@ -1,6 +1,6 @@
-/** A paper from the file of a practical, chosen or pasted. A file with faults opens nothing until the reader says so. */
+/** A paper from the file of a practical, chosen or pasted, fetched when a reader opens it. A file with faults opens nothing until the reader says so. */
 import { useState } from "preact/hooks";
-import type { Draft } from "./draft.ts";
+import { type Draft, written } from "./draft.ts";
 import { draftOf } from "./draft-of.ts";
 
 interface Found {
@@ -30,8 +30,7 @@ export function ImportFile({ onOpen }: { onOpen(draft: Draft, news: string): voi
   };
 
   return (
-    <details>
-      <summary>Open the file of a practical</summary>
+    <>
       <p>
         <label>
           File (.mdx):{" "}
@@ -98,7 +97,7 @@ export function ImportFile({ onOpen }: { onOpen(draft: Draft, news: string): voi
           </div>
         )}
       </div>
-    </details>
+    </>
   );
 }
 
@@ -109,7 +108,6 @@ async function readPaperFile(name: string, text: string): Promise<Found> {
   if ("faults" in file) return { faults: file.faults };
   const { draft, leftOut } = draftOf(file.data);
   const { desk } = await import("./paper-desk.ts");
-  const { written } = await import("./draft.ts");
   const checked = await desk.check(written(draft));
   if ("refused" in checked) return { faults: [checked.refused] };
   const faults = checked.map(

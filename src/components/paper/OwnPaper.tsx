@@ -39,9 +39,9 @@ const PARTS = [
 ] as const;
 
 export default function OwnPaper({ vocabulary, ions, cautions, examples, examplesAt }: Props) {
-  const paper = useDraft();
-  const { draft } = paper;
   const [news, tell] = useState("");
+  const paper = useDraft(tell);
+  const { draft } = paper;
   useLink(paper.open, tell);
   const state = useWork(draft, cautions, !paper.untouched);
   const { work, fresh } = state;

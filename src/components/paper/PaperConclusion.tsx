@@ -1,10 +1,10 @@
 /** What follows from the record of a paper, and the tests besides those of the paper that could settle what it leaves open. */
 import { useEffect, useRef, useState } from "preact/hooks";
 import { nextTests } from "../../engine/deduction/next-test.ts";
-import { unlessTooMuch } from "../../engine/deduction/work.ts";
-import { answerMarks, Conclusion } from "../conclude/Conclusion.tsx";
+import { ConclusionPanel } from "../conclude/ConclusionPanel.tsx";
 import { findingOf, type Recorded } from "../conclude/finding.ts";
 import type { FurtherList } from "../conclude/further-list.ts";
+import { useLater } from "../later.ts";
 import { type Draft, written } from "./draft.ts";
 import { desk } from "./paper-desk.ts";
 import type { CautionEntry } from "./paper-work.types.ts";
@@ -18,10 +18,10 @@ interface Props extends Recorded {
 export { findingOf };
 
 export function PaperConclusion({ table, names, record, tests, draft, cautions }: Props) {
-  // Where nothing can be followed there are no samples to say anything of.
-  const samples = findingOf({ table, names, record })?.conclusion.samples ?? [];
+  const finding = findingOf({ table, names, record });
+  const { conclusion } = finding;
   const left = Object.fromEntries(
-    samples.map(({ sample, salts }) => [sample, salts.map((salt) => table.salts[salt].formula)]),
+    conclusion.samples.map(({ sample, salts }) => [sample, salts.map((salt) => table.salts[salt].formula)]),
   );
   const about = JSON.stringify(left);
   const [found, keep] = useState<{ about: string; further?: FurtherList; refused?: string }>();
@@ -30,13 +30,18 @@ export function PaperConclusion({ table, names, record, tests, draft, cautions }
   const further = found?.about === about ? found.further : undefined;
   const refused = found?.about === about ? found.refused : undefined;
   const none = found?.about === about && !further && !refused;
-  const open = samples.some(({ salts }) => salts.length > 1);
-  const atEnd = open && unlessTooMuch(() => nextTests(table, record))?.length === 0;
+  const open = conclusion.samples.some(({ salts }) => salts.length > 1);
+  const atEnd = open && nextTests(table, record).length === 0;
 
-  useEffect(
-    () => (here.current ? answerMarks(here.current, { table, names, record }) : undefined),
-    [table, names, record],
-  );
+  // The marks of the evidence answer from when a reader turns to them; a tap that comes before is kept for them.
+  const { module: marks, load } = useLater(() => import("../conclude/marks.ts"));
+  const tapped = useRef<EventTarget | null>();
+  useEffect(() => {
+    if (!marks || !here.current) return;
+    const early = tapped.current;
+    tapped.current = undefined;
+    return marks.answerMarks(here.current, { table, names, record }, early);
+  }, [marks, table, names, record]);
 
   const ask = async () => {
     look(true);
@@ -46,8 +51,18 @@ export function PaperConclusion({ table, names, record, tests, draft, cautions }
   };
 
   return (
-    <div ref={here}>
-      <Conclusion
+    // biome-ignore lint/a11y/useKeyWithClickEvents: a tap on a mark that comes before the marks can answer is kept for them
+    // biome-ignore lint/a11y/noStaticElementInteractions: the marks within are what is tapped
+    <div
+      ref={here}
+      onPointerOver={load}
+      onFocusIn={load}
+      onClick={({ target }) => {
+        tapped.current = marks ? undefined : target;
+      }}
+    >
+      <ConclusionPanel
+        {...finding}
         key={further ? about : ""}
         table={table}
         names={names}

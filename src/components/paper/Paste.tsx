@@ -5,6 +5,7 @@ import { list } from "../sentence.ts";
 import { Words } from "../Words.tsx";
 import type { Draft } from "./draft.ts";
 import { placeId } from "./fields.tsx";
+import { LONGEST_PASTED } from "./paper-question.ts";
 import { partsFrom } from "./parts-from.ts";
 import { type Bottles, wordsOf } from "./step-kinds.ts";
 import type { Editing } from "./use-draft.ts";
@@ -21,7 +22,7 @@ export function Paste({ draft, edit, focus, bottles }: Editing & { draft: Draft;
   const readIt = async () => {
     setReading(true);
     const found = await import("./paper-desk.ts")
-      .then(({ desk }) => desk.readSentences(pasted.slice(0, 20_000)))
+      .then(({ desk }) => desk.readSentences(pasted.slice(0, LONGEST_PASTED)))
       .catch(() => ({ refused: "The reader could not be loaded. Check the connection and load the page again." }));
     setReading(false);
     if ("refused" in found) return tell(found.refused);
@@ -52,7 +53,7 @@ export function Paste({ draft, edit, focus, bottles }: Editing & { draft: Draft;
       <textarea
         id="pasted"
         rows={5}
-        maxLength={20_000}
+        maxLength={LONGEST_PASTED}
         placeholder={EXAMPLE}
         value={pasted}
         onInput={(event) => paste(event.currentTarget.value)}

@@ -1,5 +1,4 @@
 /** The bench for the paper: what to set out, the tubes, gases to be ready for, where the waste goes, the order of work, the checks. */
-import { BENCH_PRACTICE } from "../../engine/constants/bench-practice.ts";
 import { capital } from "../capital.ts";
 import { useLater } from "../later.ts";
 import BenchPlan from "../prepare/BenchPlan.tsx";
@@ -10,7 +9,7 @@ const figure = (cm3: number) => Math.round(cm3 * 100) / 100;
 /** A label stays on one line. */
 const unbroken = (labels: readonly string[]) => labels.map((label) => label.replace(/ /g, "\u00a0")).join(", ");
 
-export function PreparePanel({ work: { plan, rack, kinds, order } }: { work: PaperWork }) {
+export function PreparePanel({ work: { plan, rack, kinds, shakenFill, order } }: { work: PaperWork }) {
   return (
     <>
       <div class="caution">
@@ -31,7 +30,7 @@ export function PreparePanel({ work: { plan, rack, kinds, order } }: { work: Pap
         key={rack.map(({ labels, size }) => `${labels} ${size}`).join()}
         tubes={rack}
         kinds={kinds}
-        shakenFill={BENCH_PRACTICE.shakenFill.value}
+        shakenFill={shakenFill}
       />
       {plan.warnings.map((warning) => (
         <p class="caution small" key={warning}>

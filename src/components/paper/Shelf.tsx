@@ -1,8 +1,8 @@
 /** The papers kept in this browser: which is open, a new one, an example, one from a file; and the open one deleted, after a question. */
 import { useState } from "preact/hooks";
+import { useLater } from "../later.ts";
 import { type Draft, emptyDraft } from "./draft.ts";
 import { draftOf } from "./draft-of.ts";
-import { ImportFile } from "./ImportFile.tsx";
 import { nameOf } from "./kept-papers.ts";
 import type { OpenPaper } from "./use-draft.ts";
 
@@ -17,6 +17,7 @@ interface Props {
 export function Shelf({ paper, examples, examplesAt, tell }: Props) {
   const { kept, draft } = paper;
   const [asking, ask] = useState(false);
+  const { module: file, failed, load } = useLater(() => import("./ImportFile.tsx"));
   const ids = Object.keys(kept.papers);
   const name = nameOf({ title: draft.title });
 
@@ -115,11 +116,11 @@ export function Shelf({ paper, examples, examplesAt, tell }: Props) {
           </p>
         </div>
       )}
-      <ImportFile
-        onOpen={(next, news) => {
-          start(next, news);
-        }}
-      />
+      <details onToggle={load}>
+        <summary>Open the file of a practical</summary>
+        {failed && <p class="caution">This part could not be fetched. Check the connection and load the page again.</p>}
+        {file && <file.ImportFile onOpen={start} />}
+      </details>
       {paper.refused && <p class="caution">{paper.refused}</p>}
     </div>
   );

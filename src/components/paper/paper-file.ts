@@ -3,8 +3,8 @@
  * not say. Read again by the same frontmatter reader that reads the course.
  */
 
-import { ContentFaults } from "../../build/faults.ts";
-import { readFrontmatter } from "../../build/frontmatter.ts";
+import { ContentFaults } from "../../authoring/faults.ts";
+import { readFrontmatter } from "../../authoring/frontmatter.ts";
 
 /** Largest file that is read, in letters. */
 export const LONGEST_FILE = 64_000;

@@ -60,6 +60,8 @@ export interface PaperWork {
   plan: BenchPlan;
   rack: RackTube[];
   kinds: TubeKind[];
+  /** Part of a tube that may be filled where it is shaken. */
+  shakenFill: number;
   parts: WorkedPart[];
   order: OrderProps | undefined;
   /** What of the record the table has words for: the observation as written, and its reading. */

@@ -1,10 +1,9 @@
 /** The engine in a worker: reads papers and sentences, and works out what follows. A newer paper ends the work on the one before. */
 import { createPredictor } from "../../engine/bench/predictor.ts";
 import { createSolver } from "../../engine/equilibrium/solve.ts";
-import { readInstruction } from "../../engine/wording/read-instruction.ts";
 import type { Answer } from "./paper-answer.ts";
-import { type Question, question } from "./paper-question.ts";
-import { lookFurther, type Pause, readWritten, workOut } from "./work-out.worker.ts";
+import { type Question, readQuestion } from "./paper-question.ts";
+import { type Pause, readWritten, workOut } from "./work-out.worker.ts";
 
 const predictor = createPredictor(createSolver());
 let newest = -1;
@@ -13,8 +12,7 @@ let newest = -1;
 const STRETCH = 60;
 
 self.addEventListener("message", ({ data }: MessageEvent<unknown>) => {
-  // What cannot be read throws, and reaches the page as the worker's error.
-  const asked = question.parse(data);
+  const asked = readQuestion(data);
   if (asked.do === "work out") newest = asked.id;
   answerTo(asked).catch((error: unknown) => {
     // An error in a promise reaches nobody; thrown from a task it reaches the page.
@@ -28,11 +26,14 @@ async function answerTo(asked: Question): Promise<void> {
   const { id } = asked;
   const reply = (rest: Omit<Answer, "id">) => self.postMessage({ id, ...rest } satisfies Answer);
   switch (asked.do) {
-    case "read sentences":
+    case "read sentences": {
+      const { readInstruction } = await import("../../engine/wording/read-instruction.ts");
       return reply({ sentences: readInstruction(asked.pasted), done: true });
+    }
     case "check":
       return reply({ faults: readWritten(asked.written).faults, done: true });
     case "look further": {
+      const { lookFurther } = await import("./look-further.worker.ts");
       const further = lookFurther(asked.written, asked.left, asked.cautions, predictor);
       return reply({ ...(further && { further }), done: true });
     }

@@ -1,15 +1,16 @@
 /** What the page shows of a paper, worked out in the worker: first what every salt shows, then what stands near a limit and what misleads. */
-import { impossibleSteps } from "../../build/check/steps.ts";
-import { furtherPredictions } from "../../build/further-predictions.ts";
-import { recordInTable } from "../../build/record-in-table.ts";
+
 import { cannotBe } from "../../engine/bench/allowed-salts.ts";
 import { asSample } from "../../engine/bench/as-sample.ts";
 import { contentsOf } from "../../engine/bench/contents.ts";
+import { impossibleSteps } from "../../engine/bench/impossible-steps.ts";
 import { type Interference, interference } from "../../engine/bench/interference.ts";
 import type { PredictionTable } from "../../engine/bench/prediction-table.ts";
 import type { Predictor } from "../../engine/bench/predictor.ts";
+import { recordInTable } from "../../engine/bench/record-in-table.ts";
 import { formKey, TooManyReadings, tabulate } from "../../engine/bench/tabulate.ts";
 import { NoEquilibrium } from "../../engine/bench/tube.ts";
+import { BENCH_PRACTICE } from "../../engine/constants/bench-practice.ts";
 import { DEFAULT_TUBES } from "../../engine/constants/glassware.ts";
 import { purposes } from "../../engine/deduction/purposes.ts";
 import { ionName } from "../../engine/formula/ion-name.ts";
@@ -25,7 +26,6 @@ import { capital } from "../capital.ts";
 import { wordInterference } from "../carry-out/interference-words.ts";
 import { cautionsFor } from "../carry-out/part-cautions.ts";
 import { benchOf, gasName, wordSteps, wordTest } from "../carry-out/step-words.ts";
-import { furtherList } from "../conclude/further-list.ts";
 import { link } from "../link.ts";
 import { wordTurn } from "../prepare/order/order-words.ts";
 import { kindsOf, rackOf } from "../prepare/rack.ts";
@@ -34,7 +34,7 @@ import { wordGiven, wordPaper } from "../read/paper-words.ts";
 import { purposeWords, sightsOf } from "../read/purpose-words.ts";
 import { islandTable } from "../record/island-table.ts";
 import { readAsFar } from "./as-far.ts";
-import type { CautionEntry, Further, PaperWork, Worked, WorkedPart } from "./paper-work.types.ts";
+import type { CautionEntry, PaperWork, Worked, WorkedPart } from "./paper-work.types.ts";
 
 /** More salts than this take too long on a phone, and hold more sights than a record has room for. */
 const MOST_SALTS = 400;
@@ -42,14 +42,8 @@ const MOST_SALTS = 400;
 const ALLOWED = 60;
 
 /** Steps that read well and cannot be done, as faults of the paper. */
-function impossible(paper: Paper): PracticalFault[] {
-  const faults: PracticalFault[] = [];
-  impossibleSteps(paper, (path, { found, advice }) => {
-    faults.push({ path, message: `found ${found}; ${advice}` });
-    return { file: "", line: 0, column: 0, what: "", found, advice };
-  });
-  return faults;
-}
+const impossible = (paper: Paper): PracticalFault[] =>
+  impossibleSteps(paper).map(({ path, found, advice }) => ({ path, message: `found ${found}; ${advice}` }));
 
 /** Reads a paper as far as it can be. */
 export const readWritten = (written: unknown) => readAsFar(written, impossible);
@@ -159,6 +153,7 @@ function paperWork(
     plan,
     rack,
     kinds: kindsOf(rack),
+    shakenFill: BENCH_PRACTICE.shakenFill.value,
     parts: partsOf(paper, plan, cautions, misleading ?? []),
     order: orderOf(paper, plan),
     seen: seenIn(written, record),
@@ -230,24 +225,4 @@ function seenIn(written: unknown, record: Record<string, Record<string, number>>
       ),
     ]),
   );
-}
-
-/**
- * The standard tests that could settle what is left.
- * @param left formulas of the salts each sample may still hold, by letter
- */
-export function lookFurther(
-  written: unknown,
-  left: Readonly<Record<string, readonly string[]>>,
-  cautions: readonly CautionEntry[],
-  predictor: Predictor,
-): Further {
-  const { paper } = readWritten(written);
-  if (!paper) return undefined;
-  const wanted = new Set(Object.values(left).flat());
-  const isWanted = ({ formula }: { formula: string }) => wanted.has(formula);
-  // Of the paper's own table only the salts that are left: among them a test is looked for.
-  const { table } = tabulate(paper, { ...predictor, border: () => new Map() }, phrase, isWanted);
-  const found = furtherPredictions(paper, table, predictor);
-  return found && furtherList(found, cautions);
 }

@@ -1,5 +1,5 @@
 /** Sentences an author adds beside a part or at the end: plain text, with formulas in mhchem notation. */
-import { z } from "zod";
+import * as z from "zod/mini";
 import { FormulaError, parseFormula } from "../formula/parse.ts";
 import { describe } from "./quantity.ts";
 
@@ -13,12 +13,14 @@ const SAMPLE = /^[A-Z]\d?$/;
 
 export const authorText = z
   .string({ error: (issue) => `found ${describe(issue.input)}, expected a sentence or two` })
-  .min(LENGTH.least, { error: `expected a sentence, of at least ${LENGTH.least} characters` })
-  .max(LENGTH.most, { error: `expected at most ${LENGTH.most} characters: a margin is narrow` })
-  .refine((text) => !MARKUP.test(text), {
-    error: "found Markdown or HTML, expected plain text; a formula is written SO4^2- and needs no tag",
-  })
-  .refine((text) => unreadable(text) === undefined, { error: (issue) => unreadable(String(issue.input)) });
+  .check(
+    z.minLength(LENGTH.least, { error: `expected a sentence, of at least ${LENGTH.least} characters` }),
+    z.maxLength(LENGTH.most, { error: `expected at most ${LENGTH.most} characters: a margin is narrow` }),
+    z.refine((text) => !MARKUP.test(text), {
+      error: "found Markdown or HTML, expected plain text; a formula is written SO4^2- and needs no tag",
+    }),
+    z.refine((text) => unreadable(text) === undefined, { error: (issue) => unreadable(String(issue.input)) }),
+  );
 
 /** What is wrong with the first word that is meant as a formula but cannot be read. */
 function unreadable(text: string): string | undefined {

@@ -1,5 +1,5 @@
 /** The colours a record may name, from constants. */
-import { z } from "zod";
+import * as z from "zod/mini";
 import { COLOURS } from "../constants/colours.ts";
 import { describe } from "./quantity.ts";
 import type { Colour } from "./same-colour.ts";

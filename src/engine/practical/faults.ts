@@ -1,5 +1,5 @@
 /** Reads a practical and words every fault alike: where, what was found, what was expected. */
-import type { z } from "zod";
+import type * as z from "zod/mini";
 import { type Paper, type Practical, paper, practical } from "../practical.ts";
 import { plainWords } from "./plain-words.ts";
 
@@ -26,5 +26,5 @@ export function readPaper(input: unknown): ReadPaper {
   return read.success ? { paper: read.data } : { faults: faultsOf(read.error) };
 }
 
-const faultsOf = ({ issues }: z.ZodError): PracticalFault[] =>
+const faultsOf = ({ issues }: z.core.$ZodError): PracticalFault[] =>
   issues.map(({ path, message }) => ({ path: path as (string | number)[], message }));

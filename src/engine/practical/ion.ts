@@ -1,5 +1,5 @@
 /** Ions and salts named on a paper: mhchem text, checked against what the engine knows. */
-import { z } from "zod";
+import * as z from "zod/mini";
 import { ANIONS, CATIONS } from "../constants/ions.ts";
 import { FormulaError, parseFormula } from "../formula/parse.ts";
 import { describe } from "./quantity.ts";
@@ -19,7 +19,7 @@ export const ion = known("an ion", [...CATIONS, ...ANIONS]);
 /** A salt in mhchem notation, such as "CuSO4*5H2O", or the salts of a mixture joined by " + ". */
 export const formula = z
   .string({ error: (issue) => `found ${describe(issue.input)}, expected a formula such as "CuSO4*5H2O"` })
-  .refine((text) => faultOf(text) === undefined, { error: (issue) => faultOf(String(issue.input)) });
+  .check(z.refine((text) => faultOf(text) === undefined, { error: (issue) => faultOf(String(issue.input)) }));
 
 /** What is wrong with the first of the formulas that cannot be read. */
 function faultOf(text: string): string | undefined {

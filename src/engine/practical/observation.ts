@@ -2,9 +2,10 @@
  * What a person sees in one test, as data. An author writes the short form (`precipitate: white`, or just `no visible change`);
  * the schema turns it into one full form that the bench predicts and deduction compares.
  */
-import { z } from "zod";
+import * as z from "zod/mini";
+import { LONGEST } from "./bounds.ts";
 import { type Colour, colour } from "./colour.ts";
-import { dispatch } from "./dispatch.ts";
+import { always, dispatch, readAs } from "./dispatch.ts";
 import { GAS_EVIDENCE, GASES, type Gas } from "./gases.ts";
 import { describe } from "./quantity.ts";
 
@@ -54,12 +55,12 @@ export interface Observation {
 
 const isGroup = (input: unknown) => typeof input === "object" && input !== null;
 const isNone = (input: unknown) => input === false || input === "none";
-const none = z.unknown().transform(() => false as const);
+const none = always(false as const);
 
 const precipitate = dispatch<Precipitate | false>((input) => {
   if (isNone(input)) return none;
-  if (isGroup(input)) return z.strictObject({ colour, amount: z.enum(["plain", "slight"]).default("plain") });
-  return colour.transform((name): Precipitate => ({ colour: name, amount: "plain" }));
+  if (isGroup(input)) return z.strictObject({ colour, amount: z._default(z.enum(["plain", "slight"]), "plain") });
+  return readAs(colour, (name): Precipitate => ({ colour: name, amount: "plain" }));
 });
 
 const gasName = z.enum(GASES, {
@@ -67,51 +68,59 @@ const gasName = z.enum(GASES, {
 });
 const gas = dispatch<GasSeen | false>((input) => {
   if (isNone(input)) return none;
-  if (isGroup(input)) return z.strictObject({ formula: gasName, evidence: z.string().min(3) });
-  return gasName.transform((formula): GasSeen => ({ formula, evidence: GAS_EVIDENCE[formula] }));
+  if (isGroup(input))
+    return z.strictObject({
+      formula: gasName,
+      evidence: z.string().check(z.minLength(3), z.maxLength(LONGEST.evidence)),
+    });
+  return readAs(gasName, (formula): GasSeen => ({ formula, evidence: GAS_EVIDENCE[formula] }));
 });
 
-const residue = z
-  .strictObject({ hot: colour.optional(), cold: colour.optional() })
-  .refine((seen) => seen.hot !== undefined || seen.cold !== undefined, {
-    message: "found a residue without a colour, expected hot, cold or both, or none",
-  });
+const residue = z.strictObject({ hot: z.optional(colour), cold: z.optional(colour) }).check(
+  z.refine((seen) => seen.hot !== undefined || seen.cold !== undefined, {
+    error: "found a residue without a colour, expected hot, cold or both, or none",
+  }),
+);
+
+const yes = z.literal(true, { error: (issue) => `found ${describe(issue.input)}, expected true` });
 
 const NO_CHANGE = "no visible change";
 
 const fullObservation = z
   .strictObject({
-    none: z.literal(true, { error: (issue) => `found ${describe(issue.input)}, expected true` }).optional(),
-    precipitate: precipitate.optional(),
-    fate: z
-      .enum(["remains", "partly dissolves", "dissolves"], {
+    none: z.optional(yes),
+    precipitate: z.optional(precipitate),
+    fate: z.optional(
+      z.enum(["remains", "partly dissolves", "dissolves"], {
         error: (issue) => `found ${describe(issue.input)}, expected remains, partly dissolves or dissolves`,
-      })
-      .optional(),
-    solution: colour.optional(),
-    effervescence: z.boolean().optional(),
-    gas: gas.optional(),
-    indicator: colour.optional(),
-    residue: dispatch<Observation["residue"]>((input) => (isNone(input) ? none : residue)).optional(),
-    fumes: colour.optional(),
-    sublimate: colour.optional(),
-    droplets: z.literal(true, { error: (issue) => `found ${describe(issue.input)}, expected true` }).optional(),
-    flame: dispatch<Colour | false>((input) => (isNone(input) ? none : colour)).optional(),
+      }),
+    ),
+    solution: z.optional(colour),
+    effervescence: z.optional(z.boolean()),
+    gas: z.optional(gas),
+    indicator: z.optional(colour),
+    residue: z.optional(dispatch<NonNullable<Observation["residue"]>>((input) => (isNone(input) ? none : residue))),
+    fumes: z.optional(colour),
+    sublimate: z.optional(colour),
+    droplets: z.optional(yes),
+    flame: z.optional(dispatch<Colour | false>((input) => (isNone(input) ? none : colour))),
   })
-  .refine((seen) => Object.keys(seen).length > 0, {
-    message: `found an observation that says nothing, expected something seen, or "${NO_CHANGE}"`,
-  })
-  .refine(
-    (seen) => !seen.none || Object.keys(seen).every((key) => key === "none" || (key === "gas" && seen.gas === false)),
-    {
-      message:
-        "found no visible change beside something seen, expected one or the other; only gas: none may stand beside it",
-    },
+  .check(
+    z.refine((seen) => Object.keys(seen).length > 0, {
+      error: `found an observation that says nothing, expected something seen, or "${NO_CHANGE}"`,
+    }),
+    z.refine(
+      (seen) => !seen.none || Object.keys(seen).every((key) => key === "none" || (key === "gas" && seen.gas === false)),
+      {
+        error:
+          "found no visible change beside something seen, expected one or the other; only gas: none may stand beside it",
+      },
+    ),
   );
 
 /** Reads an observation: `no visible change`, or what was seen as named entries. */
 export const observation = dispatch<Observation>((input) => {
-  if (input === NO_CHANGE) return z.unknown().transform((): Observation => ({ none: true }));
+  if (input === NO_CHANGE) return always<Observation>({ none: true });
   if (isGroup(input)) return fullObservation;
   return {
     fault: `found ${describe(input)}, expected "${NO_CHANGE}" or what was seen, such as { precipitate: white } or { gas: NH3 }`,

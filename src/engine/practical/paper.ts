@@ -2,7 +2,8 @@
  * A paper as it lies before a reader: samples, what is said of them, what is to be done, and what has been recorded so far. The answer is
  * not known. A practical is a paper with its answer, and keeps the same rules (`references`).
  */
-import { z } from "zod";
+import * as z from "zod/mini";
+import { LONGEST, MOST } from "./bounds.ts";
 import { cellsOf } from "./cells.ts";
 import { type Observation, observation } from "./observation.ts";
 import { type Procedure, procedureSoFar, sampleLabel } from "./procedure.ts";
@@ -15,9 +16,8 @@ const AN_ION = "found no ion, expected 1 or 2 of a kind";
 const MANY_IONS = "found more than 2 ions of a kind, expected 1 or 2: a double salt or a mixture of two salts";
 const ions = z
   .int({ error: (issue) => `found ${describe(issue.input)}, expected 1 or 2` })
-  .min(1, { error: AN_ION })
-  .max(MOST_IONS, { error: MANY_IONS })
-  .default(1);
+  .check(z.minimum(1, { error: AN_ION }), z.maximum(MOST_IONS, { error: MANY_IONS }));
+const oneUnlessSaid = z._default(ions, 1);
 
 /** Entries of a sample that a paper states. */
 export const sampleEntries = {
@@ -26,25 +26,28 @@ export const sampleEntries = {
     error: (issue) => `found ${describe(issue.input)}, expected solid, solution or both`,
   }),
   /** Of the solution; asked for whenever there is one. */
-  concentration: concentration.optional(),
+  concentration: z.optional(concentration),
   /** How many ions of each kind it holds; one of each when absent. */
-  holds: z.strictObject({ cations: ions, anions: ions }).optional(),
+  holds: z.optional(z.strictObject({ cations: oneUnlessSaid, anions: oneUnlessSaid })),
 };
 
 export const hasStrength = (one: { given: string; concentration?: unknown }): boolean =>
   one.given === "solid" || one.concentration !== undefined;
 export const NO_STRENGTH = {
   path: ["concentration"],
-  message: 'found nothing, expected the concentration of the solution, such as "0.1 mol/dm3"',
+  error: 'found nothing, expected the concentration of the solution, such as "0.1 mol/dm3"',
 };
 
-const givenSample = z.strictObject(sampleEntries).refine(hasStrength, NO_STRENGTH);
+const givenSample = z.strictObject(sampleEntries).check(z.refine(hasStrength, NO_STRENGTH));
 /** A sample as it is given out: which salt it holds is the question. */
 export type GivenSample = z.infer<typeof givenSample>;
 
 /** Observations by sample letter and cell. A cell that is absent was not done. */
 export type PracticalRecord = Record<string, Record<string, Observation>>;
 export const record = z.record(sampleLabel, z.record(z.string(), observation));
+
+/** The time a paper allows. */
+export const minutes = z.int().check(z.minimum(5), z.maximum(300));
 
 /** What of a practical is on the paper, with what has been recorded. */
 interface Referring {
@@ -56,17 +59,19 @@ interface Referring {
 
 export const paper = z
   .strictObject({
-    title: z.string().max(200).optional(),
+    title: z.optional(z.string().check(z.maxLength(LONGEST.title))),
     /** The time the paper allows, in minutes. */
-    minutes: z.int().min(5).max(300).optional(),
-    samples: z.array(givenSample).min(1).max(8),
+    minutes: z.optional(minutes),
+    samples: z.array(givenSample).check(z.minLength(1), z.maxLength(MOST.samples)),
     paper: statement,
     parts: procedureSoFar,
-    record: record.default({}),
+    record: z._default(record, {}),
   })
-  .superRefine((one, context) => {
-    for (const { path, message } of references(one)) context.addIssue({ code: "custom", path, message });
-  });
+  .check(
+    z.check<Referring>(({ value, issues }) => {
+      for (const { path, message } of references(value)) issues.push({ code: "custom", input: value, path, message });
+    }),
+  );
 export type Paper = z.infer<typeof paper>;
 
 /** Every letter, ion and test that is named but does not exist, or exists twice. */

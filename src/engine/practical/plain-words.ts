@@ -1,5 +1,5 @@
 /** Plain words for the faults a schema leaves to zod: what was found, what was expected. */
-import type { z } from "zod";
+import type * as z from "zod/mini";
 import { describe } from "./quantity.ts";
 
 const WANTED: Record<string, string> = {

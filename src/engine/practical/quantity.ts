@@ -2,8 +2,9 @@
  * Amounts as people write them on a paper ("1 cm3", "0.1 mol/dm3", "2 min"), read once into numbers that carry their unit in the
  * property name. Each reader is a zod schema, so a wrong amount is reported with its place, what was found and what was expected.
  */
-import { z } from "zod";
+import * as z from "zod/mini";
 import { CONCENTRATION, DURATION, describe, type Kind, MASS, readAmount, VOLUME } from "./amount.ts";
+import { readAs } from "./dispatch.ts";
 
 export { describe } from "./amount.ts";
 
@@ -24,15 +25,14 @@ export interface Duration {
   min: number;
 }
 
-function amountSchema<T>(kind: Kind, wrap: (amount: number) => T) {
-  return z
-    .string({ error: (issue) => `found ${describe(issue.input)}, expected ${kind.name} such as "${kind.example}"` })
-    .transform((text, context): T => {
-      const amount = readAmount(text, kind);
-      if (typeof amount === "number") return wrap(amount);
-      context.addIssue({ code: "custom", message: amount.fault });
-      return z.NEVER;
-    });
+function amountSchema<T>(kind: Kind, wrap: (amount: number) => T): z.ZodMiniType<T> {
+  const text = z.string({
+    error: (issue) => `found ${describe(issue.input)}, expected ${kind.name} such as "${kind.example}"`,
+  });
+  return readAs(text, (written, refuse): T => {
+    const amount = readAmount(written, kind);
+    return typeof amount === "number" ? wrap(amount) : refuse(amount.fault);
+  });
 }
 
 /** "1 cm3" -> { cm3: 1 }. Also reads dm3 and ml. */

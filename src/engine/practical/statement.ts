@@ -1,17 +1,18 @@
 /** What the paper says of its samples before any test is done. */
-import { z } from "zod";
+import * as z from "zod/mini";
 import { ION_LISTS } from "../constants/ions.ts";
-import { dispatch } from "./dispatch.ts";
+import { MOST } from "./bounds.ts";
+import { always, dispatch } from "./dispatch.ts";
 import { anion, cation, ion } from "./ion.ts";
 import { describe } from "./quantity.ts";
 
 /** A list of ions written out, or the name of one of the two lists that are ready. */
-const ions = (kind: "cations" | "anions", one: z.ZodType<string>) =>
+const ions = (kind: "cations" | "anions", one: z.ZodMiniType<string>) =>
   dispatch<string[]>((input) =>
     typeof input === "string" && Object.hasOwn(ION_LISTS, input)
-      ? z.unknown().transform((): string[] => [...ION_LISTS[input as keyof typeof ION_LISTS][kind]])
+      ? always([...ION_LISTS[input as keyof typeof ION_LISTS][kind]] as string[])
       : Array.isArray(input)
-        ? different(z.array(one).min(1))
+        ? different(one)
         : {
             fault: `found ${describe(input)}, expected a list of ${kind}, or one of the words ${Object.keys(ION_LISTS).join(", ")}`,
           },
@@ -19,36 +20,40 @@ const ions = (kind: "cations" | "anions", one: z.ZodType<string>) =>
 
 const howMany = z
   .int({ error: (issue) => `found ${describe(issue.input)}, expected a whole number of ions` })
-  .min(1)
-  .max(20);
+  .check(z.minimum(1), z.maximum(20));
 const kindOfIon = z.enum(["cation", "anion"], {
   error: (issue) => `found ${describe(issue.input)}, expected cation or anion`,
 });
-const group = z.strictObject({
-  samples: z.array(z.string()).min(2, { error: "expected at least two sample letters" }),
-  ion: kindOfIon,
-});
+const letters = (least: number, error: string) =>
+  z.array(z.string()).check(z.minLength(least, { error }), z.maxLength(MOST.samples));
+const group = z.strictObject({ samples: letters(2, "expected at least two sample letters"), ion: kindOfIon });
 
 /** A list that names nothing twice. */
-const different = (list: z.ZodArray<z.ZodType<string>>) =>
-  list.refine((ions) => new Set(ions).size === ions.length, { message: "found an ion twice, expected each once" });
+const different = (one: z.ZodMiniType<string>) =>
+  z.array(one).check(
+    z.minLength(1),
+    z.refine((ions) => new Set(ions).size === ions.length, { error: "found an ion twice, expected each once" }),
+  );
 
-/** No paper says so much; the reasoning holds fifteen such statements on one kind of ion. */
-const MOST_GROUPS = 5;
-const groups = <T extends z.ZodType>(one: T) =>
-  z
-    .array(one)
-    .max(MOST_GROUPS, { error: `found more than ${MOST_GROUPS} such statements, expected fewer` })
-    .default([]);
+/** The reasoning holds fifteen statements on one kind of ion: five of each sort. */
+const groups = <T>(one: z.ZodMiniType<T>) =>
+  z._default(
+    z
+      .array(one)
+      .check(
+        z.maxLength(MOST.statements, { error: `found more than ${MOST.statements} such statements, expected fewer` }),
+      ),
+    [],
+  );
 
 const contains = z.strictObject({
   ion,
-  samples: z.array(z.string()).min(1, { error: "expected at least one sample letter" }).optional(),
-  count: z
-    .int({ error: (issue) => `found ${describe(issue.input)}, expected a whole number of samples` })
-    .min(0)
-    .max(8)
-    .optional(),
+  samples: z.optional(letters(1, "expected at least one sample letter")),
+  count: z.optional(
+    z
+      .int({ error: (issue) => `found ${describe(issue.input)}, expected a whole number of samples` })
+      .check(z.minimum(0), z.maximum(MOST.samples)),
+  ),
 });
 
 /**
@@ -61,14 +66,17 @@ const contains = z.strictObject({
 export const statement = z.strictObject({
   cations: ions("cations", cation),
   anions: ions("anions", anion),
-  inAll: z.strictObject({ cations: howMany.optional(), anions: howMany.optional() }).optional(),
+  inAll: z.optional(z.strictObject({ cations: z.optional(howMany), anions: z.optional(howMany) })),
   share: groups(group),
   differ: groups(group),
   same: groups(
-    z.array(z.string()).refine((letters) => new Set(letters).size > 1, {
-      message: "found fewer than two different letters, expected at least two",
-    }),
+    z.array(z.string()).check(
+      z.maxLength(MOST.samples),
+      z.refine((all) => new Set(all).size > 1, {
+        error: "found fewer than two different letters, expected at least two",
+      }),
+    ),
   ),
-  contains: z.array(contains).default([]),
+  contains: groups(contains),
 });
 export type Statement = z.infer<typeof statement>;

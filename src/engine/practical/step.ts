@@ -1,7 +1,7 @@
 /** One thing done with the hands. An author writes `add: NaOH(aq)` with `drops: 5`; the schema gives `{ do: "add", ... }`. */
-import { z } from "zod";
+import * as z from "zod/mini";
 import { INDICATORS, type Indicator } from "../constants/indicators.ts";
-import { dispatch } from "./dispatch.ts";
+import { dispatch, type Refuse, readAs } from "./dispatch.ts";
 import {
   type Concentration,
   concentration,
@@ -77,37 +77,40 @@ const inExcess = z.literal("in excess", {
 
 const INDICATOR_NAMES = Object.keys(INDICATORS) as [Indicator, ...Indicator[]];
 
-const take = z
-  .strictObject({ take: z.string({ error: (i) => `found ${describe(i.input)}, expected "1 cm3" or "0.2 g"` }) })
-  .transform((step, context): Step => {
-    const asVolume = volume.safeParse(step.take);
-    if (asVolume.success) return { do: "take", volume: asVolume.data };
-    const asMass = mass.safeParse(step.take);
-    if (asMass.success) return { do: "take", mass: asMass.data };
-    context.addIssue({
-      code: "custom",
-      path: ["take"],
-      message: `found "${step.take}", expected a volume such as "1 cm3" or a mass such as "0.2 g"`,
-    });
-    return z.NEVER;
-  });
+/** Reads what an author writes for a verb, and turns it into the step. */
+function verb<Shape extends z.core.$ZodLooseShape>(
+  shape: Shape,
+  turn: (written: z.infer<z.ZodMiniObject<Shape>>, refuse: Refuse) => Step,
+) {
+  return readAs(z.strictObject(shape) as unknown as z.ZodMiniType<z.infer<z.ZodMiniObject<Shape>>>, turn);
+}
+
+const amountText = z.string({ error: (issue) => `found ${describe(issue.input)}, expected "1 cm3" or "0.2 g"` });
+const take = verb({ take: amountText }, (step, refuse) => {
+  const asVolume = volume.safeParse(step.take);
+  if (asVolume.success) return { do: "take", volume: asVolume.data };
+  const asMass = mass.safeParse(step.take);
+  if (asMass.success) return { do: "take", mass: asMass.data };
+  return refuse(`found "${step.take}", expected a volume such as "1 cm3" or a mass such as "0.2 g"`, ["take"]);
+});
 
 const count = (what: string) =>
-  z
-    .int({ error: (issue) => `found ${describe(issue.input)}, expected a whole number of ${what}, 1 to 40` })
-    .min(1)
-    .max(40);
+  z.optional(
+    z
+      .int({ error: (issue) => `found ${describe(issue.input)}, expected a whole number of ${what}, 1 to 40` })
+      .check(z.minimum(1), z.maximum(40)),
+  );
 
-const add = z
-  .strictObject({
+const add = verb(
+  {
     add: z.string({ error: (issue) => `found ${describe(issue.input)}, expected a reagent such as "NaOH(aq)"` }),
-    drops: count("drops").optional(),
-    volume: volume.optional(),
-    pieces: count("pieces").optional(),
-    until: inExcess.optional(),
-    at: concentration.optional(),
-  })
-  .transform((step, context): Step => {
+    drops: count("drops"),
+    volume: z.optional(volume),
+    pieces: count("pieces"),
+    until: z.optional(inExcess),
+    at: z.optional(concentration),
+  },
+  (step, refuse) => {
     const amounts: Addition[] = [];
     if (step.drops !== undefined) amounts.push({ drops: step.drops });
     if (step.volume !== undefined) amounts.push({ volume: step.volume });
@@ -115,69 +118,47 @@ const add = z
     if (step.until !== undefined) amounts.push({ inExcess: true });
     const [amount] = amounts;
     if (amount === undefined || amounts.length > 1) {
-      context.addIssue({
-        code: "custom",
-        message: `found ${amounts.length} amounts of ${step.add}, expected one of drops, volume, pieces or until: in excess`,
-      });
-      return z.NEVER;
+      return refuse(
+        `found ${amounts.length} amounts of ${step.add}, expected one of drops, volume, pieces or until: in excess`,
+      );
     }
     return { do: "add", reagent: step.add, amount, ...(step.at && { at: step.at }) };
-  });
+  },
+);
 
-const shapes: Record<(typeof VERBS)[number], z.ZodType<Step>> = {
+/** One of some words, told apart with what was expected. */
+const word = <const Word extends string>(words: readonly Word[], expected = `one of: ${words.join(", ")}`) =>
+  z.enum(words as [Word, ...Word[]], { error: (issue) => `found ${describe(issue.input)}, expected ${expected}` });
+
+const shapes: Record<(typeof VERBS)[number], z.ZodMiniType<Step>> = {
   take,
   add,
-  shake: z.strictObject({ shake: yes }).transform((): Step => ({ do: "shake" })),
-  warm: z.strictObject({ warm: yes }).transform((): Step => ({ do: "warm" })),
-  boil: z.strictObject({ boil: duration }).transform((step): Step => ({ do: "boil", time: step.boil })),
-  cool: z.strictObject({ cool: yes }).transform((): Step => ({ do: "cool" })),
-  stand: z.strictObject({ stand: duration }).transform((step): Step => ({ do: "stand", time: step.stand })),
-  filter: z
-    .strictObject({
-      filter: z.enum(["filtrate", "residue"], {
-        error: (issue) => `found ${describe(issue.input)}, expected what is kept: filtrate or residue`,
-      }),
-    })
-    .transform((step): Step => ({ do: "filter", keep: step.filter })),
-  wash: z.strictObject({ wash: yes }).transform((): Step => ({ do: "wash" })),
-  heat: z
-    .strictObject({
-      heat: z.enum(["gently", "strongly"], {
-        error: (issue) => `found ${describe(issue.input)}, expected gently or strongly`,
-      }),
-    })
-    .transform((step): Step => ({ do: "heat solid", how: step.heat })),
-  testGas: z
-    .strictObject({
-      testGas: z.enum(GAS_TESTS, {
-        error: (issue) => `found ${describe(issue.input)}, expected one of: ${GAS_TESTS.join(", ")}`,
-      }),
-    })
-    .transform((step): Step => ({ do: "test gas", with: step.testGas })),
-  leadThrough: z
-    .strictObject({
-      leadThrough: z.literal("limewater", {
-        error: (issue) => `found ${describe(issue.input)}, expected limewater`,
-      }),
-      until: inExcess.optional(),
-      at: concentration.optional(),
-    })
-    .transform(
-      ({ leadThrough: liquid, until, at }): Step => ({
-        do: "lead through",
-        liquid,
-        inExcess: until !== undefined,
-        ...(at && { at }),
-      }),
-    ),
-  indicator: z
-    .strictObject({
-      indicator: z.enum(INDICATOR_NAMES, {
-        error: (issue) => `found ${describe(issue.input)}, expected one of: ${INDICATOR_NAMES.join(", ")}`,
-      }),
-    })
-    .transform((step): Step => ({ do: "indicator", with: step.indicator })),
-  flame: z.strictObject({ flame: yes }).transform((): Step => ({ do: "flame" })),
+  shake: verb({ shake: yes }, () => ({ do: "shake" })),
+  warm: verb({ warm: yes }, () => ({ do: "warm" })),
+  boil: verb({ boil: duration }, ({ boil: time }) => ({ do: "boil", time })),
+  cool: verb({ cool: yes }, () => ({ do: "cool" })),
+  stand: verb({ stand: duration }, ({ stand: time }) => ({ do: "stand", time })),
+  filter: verb({ filter: word(["filtrate", "residue"], "what is kept: filtrate or residue") }, ({ filter: keep }) => ({
+    do: "filter",
+    keep,
+  })),
+  wash: verb({ wash: yes }, () => ({ do: "wash" })),
+  heat: verb({ heat: word(["gently", "strongly"], "gently or strongly") }, ({ heat: how }) => ({
+    do: "heat solid",
+    how,
+  })),
+  testGas: verb({ testGas: word(GAS_TESTS) }, ({ testGas }) => ({ do: "test gas", with: testGas })),
+  leadThrough: verb(
+    { leadThrough: word(["limewater"], "limewater"), until: z.optional(inExcess), at: z.optional(concentration) },
+    ({ leadThrough: liquid, until, at }) => ({
+      do: "lead through",
+      liquid,
+      inExcess: until !== undefined,
+      ...(at && { at }),
+    }),
+  ),
+  indicator: verb({ indicator: word(INDICATOR_NAMES) }, ({ indicator }) => ({ do: "indicator", with: indicator })),
+  flame: verb({ flame: yes }, () => ({ do: "flame" })),
 };
 
 /** Reads one step. The verb is found first, so that a fault is told about that verb and not about all of them. */
