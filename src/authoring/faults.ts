@@ -33,14 +33,24 @@ export class ContentFaults extends Error {
   }
 }
 
+/** Of a long line, so much is shown to both sides of the place. */
+const SHOWN = 120;
+
+/** The line with a caret under the place, each behind the line's number; cut to what fits a terminal. */
+function wordExcerpt({ line, column }: SourcePlace, excerpt: string): string[] {
+  const number = String(line);
+  const at = column - 1;
+  const from = Math.max(0, at - SHOWN);
+  const before = `${from > 0 ? "…" : ""}${excerpt.slice(from, at)}`;
+  const after = `${excerpt.slice(at, at + SHOWN)}${excerpt.length > at + SHOWN ? "…" : ""}`;
+  return [`  ${number} | ${before}${after}`, `  ${" ".repeat(number.length)} | ${" ".repeat(before.length)}^`];
+}
+
 /** One fault as an author reads it: place, what, stated, found, advice, excerpt with a caret. */
 export function wordFault(fault: ContentFault): string {
   const lines = [`${fault.file}:${fault.line}:${fault.column}  ${fault.what}`];
   if (fault.stated !== undefined) lines.push(`  stated: ${fault.stated}`);
   lines.push(`  found:  ${fault.found}`, `  to do:  ${fault.advice}`);
-  if (fault.excerpt !== undefined) {
-    const number = String(fault.line);
-    lines.push(`  ${number} | ${fault.excerpt}`, `  ${" ".repeat(number.length)} | ${" ".repeat(fault.column - 1)}^`);
-  }
+  if (fault.excerpt !== undefined) lines.push(...wordExcerpt(fault, fault.excerpt));
   return lines.join("\n");
 }

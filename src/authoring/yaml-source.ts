@@ -20,7 +20,14 @@ export interface YamlPlace {
   above: number;
 }
 
-/** @throws ContentFaults with every place that is not YAML */
+/** One slip may spoil every line that follows; so many places are told. */
+const TOLD = 12;
+
+/** The reader runs out of room where thousands of entries lie one within the other. */
+const inWords = (message: string): string =>
+  message.includes("call stack") ? "more entries within each other than can be read" : message;
+
+/** @throws ContentFaults with the first places that are not YAML */
 export function readYaml(yaml: string, { file, called, lines, above }: YamlPlace): YamlSource {
   const counter = new LineCounter();
   const document = parseDocument(yaml, { lineCounter: counter, prettyErrors: false });
@@ -29,11 +36,12 @@ export function readYaml(yaml: string, { file, called, lines, above }: YamlPlace
     return { file, line: line + above, column: Math.max(col, 1), excerpt: lines[line + above - 1] ?? "" };
   };
   if (document.errors.length > 0) {
+    const more = document.errors.length - TOLD;
     throw new ContentFaults(
-      document.errors.map((error) => ({
+      document.errors.slice(0, TOLD).map((error, index) => ({
         ...at(error.pos[0]),
         what: `${called} is not YAML`,
-        found: error.message,
+        found: `${inWords(error.message)}${index === TOLD - 1 && more > 0 ? `; and ${more} more like it` : ""}`,
         advice: "check indentation, colons and brackets at this place",
       })),
     );

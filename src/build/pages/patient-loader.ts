@@ -10,7 +10,7 @@ interface Readers {
 }
 
 /** Stands for the data of a page that could not be read. */
-const UNREADABLE = { unreadable: true };
+const UNREADABLE: Record<string, unknown> = { unreadable: true };
 
 export function patient(loader: Loader): Loader {
   return {
@@ -25,13 +25,13 @@ export function patient(loader: Loader): Loader {
           try {
             return await context.parseData(page);
           } catch {
-            return UNREADABLE as unknown as Awaited<ReturnType<typeof context.parseData>>;
+            return UNREADABLE as never;
           }
         },
         store: {
           ...store,
           set: (entry) => {
-            if (entry.data !== (UNREADABLE as unknown)) return store.set(entry);
+            if (entry.data !== UNREADABLE) return store.set(entry);
             store.delete(entry.id);
             return false;
           },
