@@ -14,7 +14,6 @@ import {
 import { STANDING_WORDS } from "../../src/components/choose/standing-words.ts";
 import { wordNearest } from "../../src/components/conclude/certificate-words.ts";
 import { list, plain } from "../../src/components/sentence.ts";
-import { aboutSet } from "../../src/engine/deduction/about-set.ts";
 import { BOUNDS, chooseUnknowns, judge } from "../../src/engine/deduction/choose-unknowns.ts";
 import { type Judged, STANDINGS, type Standing } from "../../src/engine/deduction/hardness.ts";
 import { forSamples } from "../../src/engine/deduction/other-samples.ts";
@@ -42,7 +41,7 @@ export function reportUnknowns(of: Unknowns, wanted: Wanted): string {
   });
   const entry = (salts: readonly number[], { nearest }: Pick<Judged, "nearest">): string[] => [
     wordNearest(nearest),
-    ...wordAbout(table, aboutSet(table, salts, of.tests), of.tests),
+    ...wordAbout(table, salts, of.tests),
     ...wordHazards(table, salts, of.hazards),
   ];
   const own = isOwn ? judge(table, of.own) : undefined;

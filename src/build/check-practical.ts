@@ -4,6 +4,7 @@ import type { ContentFault } from "../authoring/faults.ts";
 import { UnknownReagent } from "../engine/bench/operations.ts";
 import { TooManyReadings } from "../engine/bench/tabulate.ts";
 import { NoEquilibrium } from "../engine/bench/tube.ts";
+import { TooMuchWork } from "../engine/deduction/work.ts";
 import { createSolver } from "../engine/equilibrium/solve.ts";
 import { cellsOf, type Practical } from "../engine/practical.ts";
 import { wrongAnswers } from "./check/answers.ts";
@@ -23,6 +24,14 @@ export function checkPractical({ source, practical }: PracticalFile): ContentFau
     return faultsOf(practical, fault);
   } catch (error) {
     if (error instanceof TooManyReadings) return [tooMuchToTell(error, practical, fault)];
+    if (error instanceof TooMuchWork)
+      return [
+        fault(["paper"], {
+          what: "the paper says too much to follow",
+          found: error.message,
+          advice: "leave some statements out, or offer fewer ions",
+        }),
+      ];
     if (!(error instanceof NoEquilibrium || error instanceof UnknownReagent || error instanceof RangeError))
       throw error;
     return [

@@ -1,7 +1,7 @@
 /** What a test shows for every ion of one kind, worked out from the steps its page names. */
 import type { Prediction } from "../engine/bench/prediction.ts";
 import { ION_LISTS } from "../engine/constants/ions.ts";
-import type { Gas, Part, Step } from "../engine/practical.ts";
+import type { GivenOff, Part, Step } from "../engine/practical.ts";
 import { blankFor, tryIon } from "./ions/tried.ts";
 
 /** Steps of the test in the stages at which one looks, each with the heading of its column. */
@@ -14,7 +14,7 @@ export interface IonTestRow {
   ion: string;
   /** One for each stage. */
   stages: Prediction[];
-  gases: Gas[];
+  gases: GivenOff[];
 }
 
 export interface IonTestRows {

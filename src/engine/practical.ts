@@ -13,6 +13,7 @@ import { statement } from "./practical/statement.ts";
 
 export type { Colour } from "./practical/colour.ts";
 export { sameColour } from "./practical/colour.ts";
+export type { GivenOff } from "./practical/gases.ts";
 export { CLEARS_AGAIN, GAS_EVIDENCE, GASES, WATER_TESTS } from "./practical/gases.ts";
 export type { Fate, Gas, GasSeen, Observation, Precipitate } from "./practical/observation.ts";
 export { observation } from "./practical/observation.ts";

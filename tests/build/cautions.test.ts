@@ -3,10 +3,11 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, test } from "vitest";
 import { parse } from "yaml";
+import { GAS_SAFETY } from "../../src/engine/constants/gas-safety.ts";
 import { ANIONS, CATIONS } from "../../src/engine/constants/ions.ts";
 import { firstAids, reagents } from "../../src/engine/constants/reagents.ts";
 import { COLLECTED } from "../../src/engine/planning/waste-plan.ts";
-import { GASES } from "../../src/engine/practical.ts";
+import { HARMFUL_GASES } from "../../src/engine/practical/gases.ts";
 import { ROOT } from "./broken.ts";
 
 const FOLDER = join(ROOT, "src", "content", "cautions");
@@ -27,8 +28,15 @@ test.each(reagents.map(({ id }) => id).filter((id) => !HARMLESS.includes(id)))("
   expect(covered).toContain(id);
 });
 
-test.each(GASES.filter((gas) => gas !== "H2O"))("%s has a page", (gas) => {
+const GAS_NAMES = Object.keys(GAS_SAFETY);
+
+test.each(GAS_NAMES.filter((gas) => gas !== "H2O"))("%s has a page", (gas) => {
   expect(covered).toContain(gas);
+});
+
+test("what harms lungs and eyes is told of though no test of a practical is for it", () => {
+  const gravest = Object.entries(GAS_SAFETY).filter(([, { rank }]) => rank === 0);
+  expect([...HARMFUL_GASES].sort()).toEqual(gravest.map(([gas]) => gas).sort());
 });
 
 test.each(VERBS)("%s has a page", (verb) => {
@@ -42,7 +50,7 @@ test.each(Object.entries(EVERYWHERE))("%s is told of on the page %s", (_, page) 
 test("every thing covered exists, and is covered once", () => {
   const known: readonly string[] = [
     ...reagents.map(({ id }) => id),
-    ...GASES,
+    ...GAS_NAMES,
     ...CATIONS,
     ...ANIONS,
     ...VERBS,

@@ -1,7 +1,7 @@
 /** The salts of the school store that hold an ion, as solids: how they look, what water does to them, and what a flame does. */
 import { type Salt, salts } from "../../engine/constants/salts.ts";
 import { step } from "../../engine/practical/step.ts";
-import type { Gas, Part } from "../../engine/practical.ts";
+import type { GivenOff, Part } from "../../engine/practical.ts";
 import { phrase } from "../../engine/wording/phrase.ts";
 import { predictor } from "../predictor.ts";
 
@@ -9,7 +9,7 @@ export interface StoreSolid {
   salt: Salt;
   inWater: string;
   /** Absent where the engine knows no figures or the solid is not to be heated in class. */
-  heated?: { seen: string; gases: Gas[]; droplets: boolean };
+  heated?: { seen: string; gases: GivenOff[]; droplets: boolean };
 }
 
 /** Amounts are common practice, no source. */

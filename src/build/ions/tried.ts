@@ -3,7 +3,7 @@ import { mayBe } from "../../engine/bench/agreement.ts";
 import { cannotBe } from "../../engine/bench/allowed-salts.ts";
 import type { Prediction } from "../../engine/bench/prediction.ts";
 import { type SimpleSalt, saltOf } from "../../engine/bench/salt.ts";
-import type { Gas, Observation, Part } from "../../engine/practical.ts";
+import type { GivenOff, Observation, Part } from "../../engine/practical.ts";
 import { predictor } from "../predictor.ts";
 
 /** Strength of the sample, mol/dm3: stated beside every table. */
@@ -17,7 +17,7 @@ export interface TriedSight {
   /** Some stage shows another sight than water would: the ion's own. */
   own: boolean;
   /** Gases the ion gives off and water would not. */
-  gases: Gas[];
+  gases: GivenOff[];
 }
 
 export const isCation = (ion: string): boolean => ion.endsWith("+");

@@ -2,7 +2,7 @@
 import { SAMPLE_CAUTIONS } from "../../engine/constants/bench-cautions.ts";
 import { GAS_SAFETY, TEST_REAGENTS } from "../../engine/constants/gas-safety.ts";
 import { reagentRank } from "../../engine/planning/reagent-plan.ts";
-import type { Gas, Part, Step } from "../../engine/practical.ts";
+import type { GivenOff, Part, Step } from "../../engine/practical.ts";
 
 /** A caution: what it covers, and which kind it is. */
 interface Covering {
@@ -32,7 +32,7 @@ export function cautionsFor<One extends Covering>(
   const steps = part.tests.flatMap((test) => test.steps);
   const ranks = new Map<string, number>([
     ...ions.flatMap((ion): [string, number][] => (SAMPLE_CAUTIONS[ion] ? [[ion, SAMPLE_CAUTIONS[ion].rank]] : [])),
-    ...gases.map((gas): [string, number] => [gas, gasRank(gas as Gas)]),
+    ...gases.map((gas): [string, number] => [gas, gasRank(gas as GivenOff)]),
     ...steps.flatMap(reagentsOf).map((id): [string, number] => [id, reagentRank(id)]),
     ...steps.map((step): [string, number] => [step.do, OPERATION]),
     // What a rod is wetted with is concentrated: the caution goes by the way of testing.
@@ -65,4 +65,4 @@ function reagentsOf(step: Step): string[] {
 /** Order of cautions that are equally serious. */
 const KINDS = ["reagent", "gas", "operation"];
 
-const gasRank = (gas: Gas): number => (/toxic/.test(GAS_SAFETY[gas].hazard) ? TOXIC_GAS : GAS_SAFETY[gas].rank);
+const gasRank = (gas: GivenOff): number => (/toxic/.test(GAS_SAFETY[gas].hazard) ? TOXIC_GAS : GAS_SAFETY[gas].rank);

@@ -3,7 +3,7 @@ import { BENCH_PRACTICE } from "../../engine/constants/bench-practice.ts";
 import { GAS_SAFETY } from "../../engine/constants/gas-safety.ts";
 import { INDICATORS, type Indicator } from "../../engine/constants/indicators.ts";
 import type { BenchPlan, PlannedReagent } from "../../engine/planning/bench-plan.ts";
-import type { Duration, Gas, GasTest, GivenSample, Part, Step, Test } from "../../engine/practical.ts";
+import type { Duration, GasTest, GivenOff, GivenSample, Part, Step, Test } from "../../engine/practical.ts";
 import { list } from "../sentence.ts";
 
 /** A reagent as it is named. */
@@ -209,4 +209,4 @@ function wordSample(part: Part, samples: readonly GivenSample[]): Taken {
 
 /** The name of a gas given by its formula; a formula the engine has no row for passes as it is. */
 export const gasName = (formula: string): string =>
-  Object.hasOwn(GAS_SAFETY, formula) ? GAS_SAFETY[formula as Gas].name : formula;
+  Object.hasOwn(GAS_SAFETY, formula) ? GAS_SAFETY[formula as GivenOff].name : formula;

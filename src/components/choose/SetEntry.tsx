@@ -3,7 +3,6 @@
 import { useMemo, useState } from "preact/hooks";
 import type { Unknowns } from "../../build/unknowns.ts";
 import type { PredictionTable } from "../../engine/bench/prediction-table.ts";
-import { aboutSet } from "../../engine/deduction/about-set.ts";
 import type { NearestOther } from "../../engine/deduction/nearest-other.ts";
 import { wordNearest } from "../conclude/certificate-words.ts";
 import { Words } from "../Words.tsx";
@@ -21,7 +20,7 @@ interface Props {
 export function SetEntry({ table, of, salts, nearest, atOnce }: Props) {
   const [opened, open] = useState(false);
   const about = useMemo(
-    () => (atOnce || opened ? wordAbout(table, aboutSet(table, salts, of.tests), of.tests) : []),
+    () => (atOnce || opened ? wordAbout(table, salts, of.tests) : []),
     [atOnce, opened, table, salts],
   );
   const hazards = wordHazards(table, salts, of.hazards);

@@ -1,12 +1,13 @@
 /** Sets of unknowns, in sentences for a teacher; formulas in mhchem notation. */
 import type { PredictionTable } from "../../engine/bench/prediction-table.ts";
-import type { AboutSet } from "../../engine/deduction/about-set.ts";
+import { aboutSet } from "../../engine/deduction/about-set.ts";
 import type { Choice } from "../../engine/deduction/choose-unknowns.ts";
 import { STANDINGS } from "../../engine/deduction/hardness.ts";
 import { rulesOf } from "../../engine/deduction/rules.ts";
 import { interchangeable } from "../../engine/deduction/sets-of-unknowns.ts";
 import type { SettlingOrder } from "../../engine/deduction/settling-order.ts";
 import type { FurtherTest, SettlingTest } from "../../engine/deduction/settling-tests.ts";
+import { unlessTooMuch } from "../../engine/deduction/work.ts";
 import type { StoreHazard } from "../../engine/planning/store-hazards.ts";
 import { capital } from "../capital.ts";
 import { wordProved } from "../conclude/certificate-words.ts";
@@ -76,7 +77,9 @@ export function wordOrder({ rounds, together }: SettlingOrder): string {
 }
 
 /** Everything said of one set, in sentences. */
-export function wordAbout(table: PredictionTable, about: AboutSet, tests: readonly FurtherTest[]): string[] {
+export function wordAbout(table: PredictionTable, salts: readonly number[], tests: readonly FurtherTest[]): string[] {
+  const about = unlessTooMuch(() => aboutSet(table, salts, tests));
+  if (!about) return ["The paper makes too many statements about its samples at once to say more of this set."];
   const { certificate, order, open } = about;
   if (open) {
     const fits = Object.entries(open.alsoFits).map(

@@ -1,6 +1,7 @@
 /** Where no test of the paper would tell more: the standard test that would, what each sight would mean, and what to do after it. */
 import type { PredictionTable } from "../../engine/bench/prediction-table.ts";
 import { furtherTests, onward, type Remaining } from "../../engine/deduction/further-tests.ts";
+import { unlessTooMuch } from "../../engine/deduction/work.ts";
 import { Words } from "../Words.tsx";
 import type { FurtherList } from "./further-list.ts";
 import { wordNone, wordOutcome } from "./further-words.ts";
@@ -22,7 +23,8 @@ export function FurtherTests({ table, left, further: given, furtherAt }: Props) 
   const { further, failed } = useFurther(given, furtherAt);
   if (failed) return <p class="caution">The list of standard tests could not be fetched. Check the connection.</p>;
   if (!further) return furtherAt ? <p class="soft">Looking through the standard tests …</p> : null;
-  const samples = furtherTests({ ...table, cells: further.cells, sets: further.sets }, left);
+  const samples = unlessTooMuch(() => furtherTests({ ...table, cells: further.cells, sets: further.sets }, left));
+  if (!samples) return <p class="soft">Too much is still open to look for another test here.</p>;
   const some = samples.some(({ remaining }) => remaining.test);
   return (
     <section aria-labelledby="further">

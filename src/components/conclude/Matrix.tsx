@@ -2,6 +2,7 @@ import type { PredictionTable, TableRecord } from "../../engine/bench/prediction
 import type { Candidate } from "../../engine/deduction/candidates.ts";
 import type { IonStanding, SampleConclusion } from "../../engine/deduction/conclusion.ts";
 import { proofOfIon } from "../../engine/deduction/proof.ts";
+import { unlessTooMuch } from "../../engine/deduction/work.ts";
 import type { IonNames } from "../names.ts";
 import { type EvidenceRow, evidence, testsOf } from "./evidence.ts";
 import { MatrixRow } from "./MatrixRow.tsx";
@@ -33,7 +34,7 @@ export function Matrix({ table, names, record, of, candidates }: Props) {
   const ids = tests.map((test) => table.cells[test].id);
   const done = ids.map((id) => record[of.sample]?.[id] !== undefined);
   const proofWords = ({ kind, ion }: IonStanding) => {
-    const proof = proofOfIon(table, record, place, `${kind}s`, ion);
+    const proof = unlessTooMuch(() => proofOfIon(table, record, place, `${kind}s`, ion));
     return proof ? wordProof(proof, of.sample) : "certain";
   };
   const about = { table, names, of, set: table.sets[table.samples[place].set], candidates, tests };

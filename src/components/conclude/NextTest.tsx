@@ -1,6 +1,7 @@
 import type { PredictionTable, TableRecord } from "../../engine/bench/prediction-table.ts";
 import { nextTests } from "../../engine/deduction/next-test.ts";
 import { type Round, toTheEnd } from "../../engine/deduction/to-the-end.ts";
+import { unlessTooMuch } from "../../engine/deduction/work.ts";
 import { list } from "../sentence.ts";
 import { Words } from "../Words.tsx";
 import { type FurtherSource, FurtherTests } from "./FurtherTests.tsx";
@@ -26,7 +27,9 @@ const FOLLOWED = 60;
 /** The test not done yet that settles most whatever it shows, with what each sight would mean and what to do after it. */
 export function NextTest({ table, tests, record, ways, left, further, furtherAt }: Props) {
   if (ways < 2) return null;
-  const [best, ...others] = nextTests(table, record);
+  const next = unlessTooMuch(() => nextTests(table, record));
+  if (!next) return <p class="soft">So much is still open that the best next test cannot be worked out here.</p>;
+  const [best, ...others] = next;
   if (!best) {
     return (
       <>

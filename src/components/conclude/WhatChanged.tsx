@@ -1,5 +1,6 @@
 /** What a reader's changes to the walkthrough's record come to. */
 import type { TableRecord } from "../../engine/bench/prediction-table.ts";
+import { unlessTooMuch } from "../../engine/deduction/work.ts";
 import { list } from "../sentence.ts";
 import { Words } from "../Words.tsx";
 import type { Recorded } from "./finding.ts";
@@ -10,7 +11,9 @@ const SHOWN = 5;
 
 /** @param given the walkthrough's record */
 export function WhatChanged({ given, ...of }: Recorded & { given: TableRecord }) {
-  const { observations, samples, waiting, unchanged } = whatChanged(of, given);
+  const changed = unlessTooMuch(() => whatChanged(of, given));
+  if (!changed) return null;
+  const { observations, samples, waiting, unchanged } = changed;
   const more = observations.length - SHOWN;
   return (
     <section class="compared" aria-labelledby="changed">

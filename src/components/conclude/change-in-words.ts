@@ -1,7 +1,7 @@
 /** What a change of the record does to the conclusion, in half a sentence to be spoken. */
 import type { TableRecord } from "../../engine/bench/prediction-table.ts";
 import { list } from "../sentence.ts";
-import { findingOf, type Recorded } from "./finding.ts";
+import { findingOf, type Recorded, TOO_MUCH } from "./finding.ts";
 
 /**
  * What is concluded of the first sample of which something else is concluded now, and the letters of the others.
@@ -11,7 +11,9 @@ import { findingOf, type Recorded } from "./finding.ts";
  * @returns formulas in mhchem notation, without a full stop: "R holds zinc sulfate, ZnSO4: Zn^2+ and SO4^2-; S and T change too"
  */
 export function changeInWords(of: Recorded, before: TableRecord): string {
-  const [now, then] = [findingOf(of).headlines, findingOf({ ...of, record: before }).headlines];
+  const now = findingOf(of)?.headlines;
+  if (!now) return TOO_MUCH.replace(/\.$/, "").replace(/^The/, "the");
+  const then = findingOf({ ...of, record: before })?.headlines ?? [];
   const [first, ...others] = [...now.keys()].filter((s) => now[s] !== then[s]);
   if (first === undefined) return "the conclusion stays as it was";
   const letters = others.map((s) => of.table.samples[s].label);

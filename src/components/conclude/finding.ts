@@ -3,6 +3,7 @@ import type { PredictionTable, TableRecord } from "../../engine/bench/prediction
 import { type Candidate, candidates } from "../../engine/deduction/candidates.ts";
 import type { Conclusion } from "../../engine/deduction/conclusion.ts";
 import { deduce } from "../../engine/deduction/deduce.ts";
+import { unlessTooMuch } from "../../engine/deduction/work.ts";
 import type { IonNames } from "../names.ts";
 import { headline } from "./headline.ts";
 
@@ -23,14 +24,22 @@ export interface Finding {
 }
 
 /** Records are replaced and never changed, so one that is met again leads to the same. */
-const known = new WeakMap<PredictionTable, WeakMap<TableRecord, Finding>>();
+const known = new WeakMap<PredictionTable, WeakMap<TableRecord, Finding | undefined>>();
 
-export function findingOf(of: Recorded): Finding {
-  const ofTable = known.get(of.table) ?? new WeakMap<TableRecord, Finding>();
+/** Said where `findingOf` finds nothing. */
+export const TOO_MUCH =
+  "The paper makes too many statements about its samples at once to follow here: leave some out, or record more tests.";
+
+/** @returns undefined where the paper ties its samples together in too many ways to follow */
+export function findingOf(of: Recorded): Finding | undefined {
+  const ofTable = known.get(of.table) ?? new WeakMap<TableRecord, Finding | undefined>();
   known.set(of.table, ofTable);
-  const finding = ofTable.get(of.record) ?? find(of);
-  ofTable.set(of.record, finding);
-  return finding;
+  if (!ofTable.has(of.record))
+    ofTable.set(
+      of.record,
+      unlessTooMuch(() => find(of)),
+    );
+  return ofTable.get(of.record);
 }
 
 /** The salts that fit every observation of the sample itself. */

@@ -35,9 +35,11 @@ export function reasonOfMark(of: Recorded, sample: string, ion: string, cell: st
   const { table, record } = of;
   const place = table.samples.findIndex(({ label }) => label === sample);
   const test = testsOf(table, sample).find((index) => table.cells[index].id === cell);
-  const { conclusion, candidates } = findingOf(of);
-  const standing = conclusion.samples[place]?.ions.find((one) => one.ion === ion);
-  if (test === undefined || !standing) throw new RangeError(`There is no mark for ${ion} at ${cell} of ${sample}.`);
+  const finding = findingOf(of);
+  const standing = finding?.conclusion.samples[place]?.ions.find((one) => one.ion === ion);
+  if (test === undefined || !finding || !standing)
+    throw new RangeError(`There is no mark for ${ion} at ${cell} of ${sample}.`);
+  const { conclusion, candidates } = finding;
   const { kind } = standing;
   const kin = conclusion.samples[place].ions.filter((one) => one.kind === kind).map((one) => one.ion);
   const all = candidates[place];

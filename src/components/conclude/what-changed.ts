@@ -2,6 +2,7 @@
 import type { PredictionTable, TableRecord } from "../../engine/bench/prediction-table.ts";
 import type { Candidate } from "../../engine/deduction/candidates.ts";
 import type { IonStanding, SampleConclusion } from "../../engine/deduction/conclusion.ts";
+import { TooMuchWork } from "../../engine/deduction/work.ts";
 import { inWords } from "../record/in-words.ts";
 import { list } from "../sentence.ts";
 import { type EvidenceRow, evidence, holds, testsOf } from "./evidence.ts";
@@ -23,7 +24,10 @@ export interface WhatChanged {
 const NAMED = 3;
 const TOLD = 3;
 
-/** @param given the walkthrough's record, which fits what the paper says */
+/**
+ * @param given the walkthrough's record, which fits what the paper says
+ * @throws TooMuchWork where one of the two records leaves too much to follow
+ */
 export function whatChanged(of: Recorded, given: TableRecord): WhatChanged {
   const { table, record } = of;
   const before = { ...of, record: given };
@@ -40,6 +44,7 @@ export function whatChanged(of: Recorded, given: TableRecord): WhatChanged {
       })),
   );
   const [old, now] = [findingOf(before), findingOf(of)];
+  if (!old || !now) throw new TooMuchWork();
   const agrees = now.conclusion.assignments > 0;
   const as = table.samples.map((_, s) => {
     if (`${old.conclusion.samples[s].salts}` === `${now.conclusion.samples[s].salts}`) return "unchanged";

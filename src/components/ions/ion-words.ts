@@ -4,7 +4,7 @@ import { GAS_SAFETY } from "../../engine/constants/gas-safety.ts";
 import { reagents } from "../../engine/constants/reagents.ts";
 import type { StandardTest, WrittenStep } from "../../engine/constants/standard-tests.ts";
 import { step } from "../../engine/practical/step.ts";
-import type { Gas } from "../../engine/practical.ts";
+import type { GivenOff } from "../../engine/practical.ts";
 import { phrase } from "../../engine/wording/phrase.ts";
 import { wordTest } from "../carry-out/step-words.ts";
 
@@ -32,4 +32,4 @@ export const equationsOf = (stages: readonly Prediction[]): string[] => [
 ];
 
 /** "carbon dioxide: limewater turns milky". */
-export const gasWords = (gas: Gas): string => `${GAS_SAFETY[gas].name}: ${GAS_SAFETY[gas].test}`;
+export const gasWords = (gas: GivenOff): string => `${GAS_SAFETY[gas].name}: ${GAS_SAFETY[gas].test}`;

@@ -1,9 +1,11 @@
 /** What follows from the record of a paper, and the tests besides those of the paper that could settle what it leaves open. */
 import { useEffect, useRef, useState } from "preact/hooks";
 import { nextTests } from "../../engine/deduction/next-test.ts";
+import { unlessTooMuch } from "../../engine/deduction/work.ts";
 import { ConclusionPanel } from "../conclude/ConclusionPanel.tsx";
 import { findingOf, type Recorded } from "../conclude/finding.ts";
 import type { FurtherList } from "../conclude/further-list.ts";
+import { TooMuch } from "../conclude/TooMuch.tsx";
 import { useLater } from "../later.ts";
 import { type Draft, written } from "./draft.ts";
 import { desk } from "./paper-desk.ts";
@@ -15,13 +17,12 @@ interface Props extends Recorded {
   cautions: readonly CautionEntry[];
 }
 
-export { findingOf };
-
 export function PaperConclusion({ table, names, record, tests, draft, cautions }: Props) {
   const finding = findingOf({ table, names, record });
-  const { conclusion } = finding;
+  // Where nothing can be followed there are no samples to say anything of.
+  const samples = finding?.conclusion.samples ?? [];
   const left = Object.fromEntries(
-    conclusion.samples.map(({ sample, salts }) => [sample, salts.map((salt) => table.salts[salt].formula)]),
+    samples.map(({ sample, salts }) => [sample, salts.map((salt) => table.salts[salt].formula)]),
   );
   const about = JSON.stringify(left);
   const [found, keep] = useState<{ about: string; further?: FurtherList; refused?: string }>();
@@ -30,8 +31,8 @@ export function PaperConclusion({ table, names, record, tests, draft, cautions }
   const further = found?.about === about ? found.further : undefined;
   const refused = found?.about === about ? found.refused : undefined;
   const none = found?.about === about && !further && !refused;
-  const open = conclusion.samples.some(({ salts }) => salts.length > 1);
-  const atEnd = open && nextTests(table, record).length === 0;
+  const open = samples.some(({ salts }) => salts.length > 1);
+  const atEnd = open && unlessTooMuch(() => nextTests(table, record))?.length === 0;
 
   // The marks of the evidence answer from when a reader turns to them; a tap that comes before is kept for them.
   const { module: marks, load } = useLater(() => import("../conclude/marks.ts"));
@@ -61,15 +62,19 @@ export function PaperConclusion({ table, names, record, tests, draft, cautions }
         tapped.current = marks ? undefined : target;
       }}
     >
-      <ConclusionPanel
-        {...finding}
-        key={further ? about : ""}
-        table={table}
-        names={names}
-        record={record}
-        tests={tests}
-        further={further}
-      />
+      {finding ? (
+        <ConclusionPanel
+          {...finding}
+          key={further ? about : ""}
+          table={table}
+          names={names}
+          record={record}
+          tests={tests}
+          further={further}
+        />
+      ) : (
+        <TooMuch />
+      )}
       {atEnd && !further && (
         <p>
           {!none && (

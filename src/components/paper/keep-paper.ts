@@ -48,11 +48,9 @@ async function copied(text: string): Promise<string> {
 
 /** The salt of each sample that the record leaves just one. */
 function certainSalts({ table, names }: PaperWork, record: TableRecord): Record<string, string> {
-  const { conclusion } = findingOf({ table, names, record });
+  const samples = findingOf({ table, names, record })?.conclusion.samples ?? [];
   return Object.fromEntries(
-    conclusion.samples.flatMap(({ sample, salts }) =>
-      salts.length === 1 ? [[sample, table.salts[salts[0]].formula]] : [],
-    ),
+    samples.flatMap(({ sample, salts }) => (salts.length === 1 ? [[sample, table.salts[salts[0]].formula]] : [])),
   );
 }
 

@@ -3,13 +3,13 @@ import type { EquilibriumResult } from "../equilibrium/solve.ts";
 
 export type Amounts = Map<string, number>;
 
-/** All species and phases of an equilibrium, mol. */
+/** All species and solids of an equilibrium, mol. Gas has left. */
 export function amountsOf(result: EquilibriumResult): Amounts {
   const amounts: Amounts = new Map();
   result.molality.forEach((molality, id) => {
     amounts.set(id, molality * result.waterKg);
   });
-  for (const [id, mol] of result.phases) amounts.set(id, mol);
+  for (const [id, mol] of result.phases) if (!id.endsWith("(g)")) amounts.set(id, mol);
   return amounts;
 }
 

@@ -122,9 +122,9 @@ export function carryOutTest(
     const cm3 = (mol - (leftBefore.get(id) ?? 0)) * CM3_PER_MOL;
     if (cm3 > 0) trace.bubbles.set(id, cm3);
   }
-  trace.reactions = [...tube.reactions.values()].filter(
-    ({ equation, turns }) => turns > (reactedBefore.get(equation) ?? 0) + NO_REACTION,
-  );
+  trace.reactions = [...tube.reactions.values()]
+    .map((one) => ({ ...one, turns: one.turns - (reactedBefore.get(one.equation) ?? 0) }))
+    .filter(({ turns }) => turns > NO_REACTION);
   return trace;
 }
 
@@ -180,6 +180,7 @@ function finish(trace: TestTrace, result: EquilibriumResult, tube: BenchTube, as
   trace.after = { ...inTube, solids: [...inTube.solids, ...aside.solids] };
   if (tube.starch && trace.after.solution === STARCH.colour) trace.gates.push(STARCH.id);
   trace.end = amountsOf(result);
+  trace.endPH = result.pH;
   addAmounts(trace.end, aside.amounts);
   trace.heldBack = [...result.saturation].flatMap(([id, log]) =>
     log > SUPERSATURATED && slowSolids.has(id) && !tube.opened.includes(id) ? [id] : [],

@@ -8,6 +8,7 @@ import { netIonicEquation } from "./net-ionic.ts";
 import type { BenchEvent } from "./prediction.ts";
 import { DOUBTFUL } from "./read-gas.ts";
 import type { FateReading, Growth } from "./read-precipitate.ts";
+import { toldReactions } from "./redox/told.ts";
 import type { GasTestSeen, TestTrace } from "./trace.ts";
 
 /** Part of a precipitate that must dissolve before it is told as an event: what a person would notice. */
@@ -15,17 +16,32 @@ const WORTH_AN_EVENT = 0.25;
 
 /** What happened in a test: solids that formed or dissolved, gases, changes of oxidation state. */
 export function eventsOf(trace: TestTrace, grown: readonly Growth[], fate: FateReading | undefined): BenchEvent[] {
-  const told = trace.reactions.map(({ equation }) => equation);
-  const madeBy = (id: string) => told.find((equation) => equation.split("->")[1]?.includes(withoutForm(id)));
-  const events: BenchEvent[] = grown.map(({ id, gramsPerDm3 }) => ({
+  const redox = toldReactions(trace.reactions, { before: trace.together, after: trace.end, pH: trace.endPH });
+  const told = redox.map(({ equation }) => equation);
+  const side = (n: 0 | 1, all: readonly string[]) => (id: string) =>
+    all.find((equation) =>
+      equation
+        .split(" -> ")
+        [n]?.split(" + ")
+        .some((term) => isOf(term, id)),
+    );
+  const madeBy = side(1, told);
+  const usedBy = side(0, told);
+  // A solid that only a step on the way made, and that has gone again, is told by the whole reaction.
+  const onTheWay = side(
+    1,
+    trace.reactions.map(({ equation }) => equation),
+  );
+  const formed = grown.filter(({ id }) => madeBy(id) !== undefined || onTheWay(id) === undefined);
+  const events: BenchEvent[] = formed.map(({ id, gramsPerDm3 }) => ({
     kind: "precipitate forms",
     phase: id,
     gramsPerDm3,
     // A solid that a change of oxidation state makes is told by that reaction.
     equation: madeBy(id) ?? netIonicEquation(id, true, trace.together, withSolid(trace, id)),
   }));
-  if (fate && fate.id !== "" && fate.dissolved >= WORTH_AN_EVENT && !isReplaced(fate.id, grown)) {
-    const equation = netIonicEquation(fate.id, false, trace.together, trace.end);
+  if (fate && fate.id !== "" && fate.dissolved >= WORTH_AN_EVENT && !isReplaced(fate.id, trace)) {
+    const equation = usedBy(fate.id) ?? netIonicEquation(fate.id, false, trace.together, trace.end);
     events.push({ kind: "precipitate dissolves", phase: fate.id, dissolved: fate.dissolved, equation });
   }
   for (const [gas, cm3] of trace.bubbles) {
@@ -38,8 +54,7 @@ export function eventsOf(trace: TestTrace, grown: readonly Growth[], fate: FateR
     });
   }
   events.push(...gasEvents(trace, told));
-  for (const { pair, equation, source } of trace.reactions)
-    events.push({ kind: "redox", gate: pair, equation, source });
+  for (const { pair, equation, source } of redox) events.push({ kind: "redox", gate: pair, equation, source });
   for (const { equation, celsius, happens, gate } of trace.heat?.stages ?? []) {
     if (happens) events.push({ kind: "heat", equation, celsius, ...(gate && { gate }) });
   }
@@ -48,11 +63,15 @@ export function eventsOf(trace: TestTrace, grown: readonly Growth[], fate: FateR
   return events;
 }
 
-/** True when the metal of a precipitate is found in a new solid: it was changed, not dissolved. */
-function isReplaced(id: string, grown: readonly Growth[]): boolean {
+/** True when the metal of a precipitate is found in more of another solid: it was changed, not dissolved. */
+function isReplaced(id: string, { before, after }: TestTrace): boolean {
   const metals = metalsOf(id);
+  const start = new Map(before?.solids.map((solid) => [solid.id, solid.mol]));
+  const grown = after?.solids.filter((solid) => solid.mol > (start.get(solid.id) ?? 0) * GROWN) ?? [];
   return grown.some((other) => other.id !== id && metalsOf(other.id).some((metal) => metals.includes(metal)));
 }
+/** More than this many times what there was of a solid: less is rounding. */
+const GROWN = 1.01;
 const metalsOf = (id: string): string[] =>
   Object.keys(parseFormula(id).elements).filter((symbol) => METALS.has(symbol));
 const METALS = new Set(
@@ -61,7 +80,8 @@ const METALS = new Set(
   ),
 );
 
-const withoutForm = (id: string): string => id.replace(/, [^)]*\)$/, ")");
+/** True when a term of an equation, number and all, is the substance; the form of a solid is not told there. */
+const isOf = (term: string, id: string): boolean => term.replace(/^\d+ /, "").trim() === id.replace(/, [^)]*\)$/, ")");
 
 /** Gases found at the mouth of the tube that did not bubble: each once, with its highest pressure. */
 function gasEvents(trace: TestTrace, told: readonly string[]): BenchEvent[] {

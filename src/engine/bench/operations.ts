@@ -78,18 +78,20 @@ const WITHIN_DROP = [0.1, 0.2, 0.3, 0.4];
  */
 const GROWING = 1.5;
 
-/** Adds a liquid in portions, cm3, and lets the tube come to rest after each. */
+/** Adds a liquid in portions, cm3, and lets the tube come to rest after each. `more`: others follow at once. */
 function addPortions(
   tube: Tube,
   perDm3: Readonly<Components>,
   portions: readonly number[],
   solve: Solver,
   watch: Watch,
+  more = false,
 ): void {
-  for (const cm3 of portions) {
+  portions.forEach((cm3, n) => {
+    tube.pouring = more || n < portions.length - 1;
     pour(tube, perDm3, cm3);
     watch(settle(tube, solve), tube);
-  }
+  });
 }
 
 const parts = (cm3: number, shares: readonly number[]): number[] => shares.map((share) => cm3 * share);
@@ -105,7 +107,7 @@ function addDrops(
 ): void {
   const drop = BENCH_PRACTICE.drop.value;
   for (let n = 0; n < drops; n++) {
-    addPortions(tube, perDm3, n === 0 ? parts(drop, WITHIN_DROP) : [drop], solve, watch);
+    addPortions(tube, perDm3, n === 0 ? parts(drop, WITHIN_DROP) : [drop], solve, watch, n < drops - 1);
     afterDrop?.(tube.result as EquilibriumResult);
   }
 }

@@ -2,7 +2,7 @@
  * The compact form of all predictions of a practical, made at build and read by deduction in the page: every allowed salt against
  * every line of the record. JSON only, no class, no function, so that it can stand in a page.
  */
-import type { Gas, Observation, Statement } from "../practical.ts";
+import type { GivenOff, Observation, Statement } from "../practical.ts";
 
 /** Something a sample may hold: a salt, a double salt or a mixture of salts. */
 export interface SaltEntry {
@@ -31,7 +31,7 @@ export interface TableCell {
    */
   agrees: number[];
   /** Gases some salt gives off here in an amount that can be shown or felt, with those salts (indices), tested for or not. */
-  comesOff: { gas: Gas; salts: number[] }[];
+  comesOff: { gas: GivenOff; salts: number[] }[];
 }
 
 /** Predictions for samples given in the same way (same form, same concentration). */

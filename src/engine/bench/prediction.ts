@@ -1,5 +1,5 @@
 /** What the engine expects of one salt in one procedure: the shapes only. */
-import type { Colour, Gas, Observation } from "../practical.ts";
+import type { Colour, GivenOff, Observation } from "../practical.ts";
 
 /** Why something is seen: one chemical event with the numbers behind it. */
 export interface BenchEvent {
@@ -35,8 +35,8 @@ export interface Prediction {
   events: BenchEvent[];
   /** Colour of the liquid at the end, changed or not; absent where there is none. */
   solution?: Colour;
-  /** Gases that come off in an amount that can be shown or felt, tested for or not. */
-  gases: Gas[];
+  /** Gases that come off in an amount that can be shown or felt, or can harm, tested for or not. */
+  gases: GivenOff[];
   /** Kinetic gates that acted (see constants/kinetic-gates.ts). */
   gates: string[];
   /** Solids that equilibrium alone would make of this mixture but that do not form within minutes, with the reason in their row. */

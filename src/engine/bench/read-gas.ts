@@ -1,6 +1,7 @@
 /** From a trace to what is said of gases: bubbles, and what each test at the mouth of the tube shows. */
 import { VISIBILITY } from "../constants/visibility.ts";
-import type { Gas, GasSeen } from "../practical.ts";
+import { HARMFUL_GASES } from "../practical/gases.ts";
+import type { GasSeen, GivenOff } from "../practical.ts";
 import { signOf } from "./gas-signs.ts";
 import { gasOverHeated } from "./read-heat.ts";
 import type { GasTestSeen, TestTrace } from "./trace.ts";
@@ -21,7 +22,7 @@ export function effervescenceReadings(trace: TestTrace): boolean[] {
 
 /** What a gas test could be recorded as, the likeliest first; `false` = tested and not found. */
 export function gasReadings(seen: GasTestSeen): (GasSeen | false)[] {
-  if (seen.heated) return [gasOverHeated(seen.heated, seen.test)];
+  if (seen.heated) return gasOverHeated(seen.heated, seen.test);
   const { NH3, SO2 } = seen.atm;
   switch (seen.test) {
     case "damp red litmus":
@@ -57,10 +58,17 @@ function judged(timesLimit: number, gas: GasSeen | undefined): (GasSeen | false)
   return [false];
 }
 
-/** Gases given off in an amount that can be shown or felt. Ammonia counts when the tube is hot: cold, it stays in the liquid. */
-export function gasesGivenOff(trace: TestTrace): Gas[] {
-  if (trace.heat) return trace.heat.gases.filter((gas) => gas !== "H2O");
-  const gases: Gas[] = [];
+/**
+ * Gases given off in an amount that can be shown, felt or can harm. Ammonia counts when the tube is hot: cold, it stays in the liquid. Over
+ * a heated solid nothing harmful is left out, though no test of a practical is for it or only a trace of it comes.
+ */
+export function gasesGivenOff(trace: TestTrace): GivenOff[] {
+  if (trace.heat) {
+    const { gases, otherGases, traces } = trace.heat;
+    const harmful = HARMFUL_GASES.filter((gas) => otherGases.includes(gas));
+    return [...new Set<GivenOff>([...gases.filter((gas) => gas !== "H2O"), ...harmful, ...traces])];
+  }
+  const gases: GivenOff[] = [];
   const bubbled = (id: string) => (trace.bubbles.get(id) ?? 0) >= VISIBILITY.bubbles.value;
   if (trace.pressures.NH3Hot >= VISIBILITY.ammonia.value) gases.push("NH3");
   if (bubbled("SO2(g)") || trace.pressures.SO2 >= VISIBILITY.sulfurDioxide.value) gases.push("SO2");

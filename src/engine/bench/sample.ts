@@ -68,7 +68,7 @@ export function take(
   // What comes out of the jar is the stable form, even where it would not form in minutes.
   tube.opened = [...new Set([...tube.opened, ...own])];
   portion.dry = { grams: step.mass.g, mol, own, colour: solidColour(formula) };
-  addDry(together, components, mol, own);
+  addDry(together, portion.salt.ions, mol, own);
 }
 
 /** Adds a solution, speciated by itself, to amounts. */
@@ -77,12 +77,19 @@ export function addAlone(to: Amounts, perDm3: Readonly<Components>, cm3: number,
   if (bottle) addAmounts(to, amountsOf(bottle), cm3 / 1000);
 }
 
-/** A dry sample as an equation shows it: its most stable solid of the constant set, or else its free ions. */
-function addDry(to: Amounts, components: Components, mol: number, own: ReadonlySet<string>): void {
+/** A dry sample as an equation shows it: its most stable solid of the constant set, or else its free ions, hydrogencarbonate as such. */
+function addDry(to: Amounts, ions: Readonly<Record<string, number>>, mol: number, own: ReadonlySet<string>): void {
   const solid = [...own].sort((a, b) => logK(a) - logK(b))[0];
   if (solid) addAmounts(to, new Map([[solid, mol]]));
-  else addAmounts(to, new Map(Object.entries(components).filter(([id]) => id !== WATER)), mol);
+  else addAmounts(to, new Map(Object.entries(ions).flatMap(([ion, n]) => asFound(ion, n))), mol);
 }
+
+/** An ion that is a species stands as it is; any other as the components it brings. */
+const asFound = (ion: string, count: number): [string, number][] =>
+  speciesIds.has(ion)
+    ? [[ion, count]]
+    : Object.entries(times(componentsOf({ [ion]: 1 }), count)).filter(([id]) => id !== WATER);
+const speciesIds = new Set(database.species.map(({ id }) => id));
 
 const logK = (id: string): number => database.phases.find((phase) => phase.id === id)?.logK ?? 0;
 

@@ -3,7 +3,7 @@
  * page work on.
  */
 import { INDICATORS } from "../constants/indicators.ts";
-import { type Cell, cellsOf, type Gas, type Observation, type Paper } from "../practical.ts";
+import { type Cell, cellsOf, type GivenOff, type Observation, type Paper } from "../practical.ts";
 import { sameSight } from "./agreement.ts";
 import { cannotBe, type Form } from "./allowed-salts.ts";
 import { asSample } from "./as-sample.ts";
@@ -190,7 +190,7 @@ function readingIndex(cell: TableCell, reading: Observation): number {
   cell.readings.push(reading);
   return cell.readings.length - 1;
 }
-function noteGas(cell: TableCell, gas: Gas, salt: number): void {
+function noteGas(cell: TableCell, gas: GivenOff, salt: number): void {
   const row = cell.comesOff.find((each) => each.gas === gas);
   if (!row) cell.comesOff.push({ gas, salts: [salt] });
   else if (!row.salts.includes(salt)) row.salts.push(salt);

@@ -65,11 +65,15 @@ export interface TestTrace {
   together: Amounts;
   /** The same since the part began: a gas may come from what an earlier test changed silently. */
   partTogether: Amounts;
-  /** Amounts of the mixture at the end. */
+  /** Amounts of the mixture at the end, and its pH. */
   end: Amounts;
+  endPH: number;
   /** The mixture when each solid was at its largest. */
   peak: Map<string, EquilibriumResult>;
 }
+
+/** pH of water, which an empty tube is taken to have. */
+const NEUTRAL = 7;
 
 /** A trace with nothing in it yet. */
 export const emptyTrace = (partTogether: Amounts): TestTrace => ({
@@ -90,6 +94,7 @@ export const emptyTrace = (partTogether: Amounts): TestTrace => ({
   together: new Map(),
   partTogether,
   end: new Map(),
+  endPH: NEUTRAL,
   peak: new Map(),
 });
 

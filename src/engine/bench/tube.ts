@@ -24,6 +24,8 @@ export interface Reacted {
   borderline: boolean;
   /** Turns of the equation, mol. */
   turns: number;
+  /** Electrons passed in one turn. */
+  electrons: number;
 }
 
 export interface Tube {
@@ -34,6 +36,8 @@ export interface Tube {
   celsius: number;
   /** It stands open to the air long enough for that to matter. */
   air: boolean;
+  /** Something is still being poured in. */
+  pouring: boolean;
   /** Solids there from the start or opened by heat, as long as any of them is left. */
   opened: string[];
   /** Changes of oxidation state so far, by equation, with mol turned over. */
@@ -60,6 +64,7 @@ export function emptyTube(): Tube {
     waterKg: 0,
     celsius: TEMPERATURE.room.value,
     air: false,
+    pouring: false,
     opened: [],
     reactions: new Map(),
     pairs: new Set(),
@@ -99,10 +104,10 @@ export const MOST_ROUNDS = 100;
  * @throws NoEquilibrium when the solver gives up or the reactions do not end
  */
 export function settle(tube: Tube, solve: Solver): EquilibriumResult {
-  openByHeat(tube);
+  const tried = new Set<string>();
   for (let round = 0; round < MOST_ROUNDS; round++) {
     const result = atEquilibrium(tube, solve);
-    if (!react(tube, result)) return result;
+    if (!openByHeat(tube, result, tried) && !react(tube, result)) return result;
   }
   throw new NoEquilibrium(`oxidation and reduction do not come to an end in ${Object.keys(tube.contents).join(", ")}`);
 }
@@ -132,9 +137,9 @@ function withoutMetals(contents: Components): Components {
 
 /** Carries out the changes of oxidation state that happen now. Returns whether there were any. */
 function react(tube: Tube, { pH, molality, phases }: EquilibriumResult): boolean {
-  const { contents, waterKg, celsius, air, pairs } = tube;
-  const changes = redoxChanges({ contents, waterKg, pH, molality, phases, celsius, air, acted: pairs });
-  for (const { pair, equation, source, change, turns, borderline } of changes) {
+  const { contents, waterKg, celsius, air, pouring, pairs } = tube;
+  const changes = redoxChanges({ contents, waterKg, pH, molality, phases, celsius, air, pouring, acted: pairs });
+  for (const { pair, equation, source, change, turns, electrons, borderline } of changes) {
     for (const [id, moles] of Object.entries(change)) {
       if (id === AIR) continue;
       contents[id] = (contents[id] ?? 0) + moles * turns;
@@ -142,7 +147,8 @@ function react(tube: Tube, { pH, molality, phases }: EquilibriumResult): boolean
     }
     pairs.add(pair);
     const before = tube.reactions.get(equation);
-    tube.reactions.set(equation, { pair, equation, source, borderline, turns: (before?.turns ?? 0) + turns });
+    const all = (before?.turns ?? 0) + turns;
+    tube.reactions.set(equation, { pair, equation, source, borderline, electrons, turns: all });
   }
   return changes.length > 0;
 }
@@ -150,10 +156,14 @@ function react(tube: Tube, { pH, molality, phases }: EquilibriumResult): boolean
 /** Less than this of a component is none, mol. */
 const ABSENT = 1e-13;
 
-function openByHeat(tube: Tube): void {
-  for (const { solid, fromCelsius } of HEAT_OPENS) {
-    if (tube.celsius >= fromCelsius && !tube.opened.includes(solid)) tube.opened = [...tube.opened, solid];
-  }
+/** Opens the solids that heat makes of those there, each once in a rest. Returns whether there were any. */
+function openByHeat(tube: Tube, { phases }: EquilibriumResult, tried: Set<string>): boolean {
+  const opens = HEAT_OPENS.filter(
+    ({ solid, of, fromCelsius }) => tube.celsius >= fromCelsius && (phases.get(of) ?? 0) > 0 && !tried.has(solid),
+  ).map(({ solid }) => solid);
+  for (const solid of opens) tried.add(solid);
+  tube.opened = [...new Set([...tube.opened, ...opens])];
+  return opens.length > 0;
 }
 
 /** Takes gas out of the tube, mol. */

@@ -16,6 +16,8 @@ export interface GasSafety {
   shownBy?: GasTestName;
   /** Other ways that show it as well. */
   alsoShownBy?: readonly GasTestName[];
+  /** What the eye finds without any test: a colour, or a white smoke. */
+  seenAs?: "colour" | "smoke";
   source: string;
 }
 
@@ -32,7 +34,21 @@ type GasTestName =
   | "anhydrous copper(II) sulfate"
   | "cobalt(II) chloride paper";
 
-type GasFormula = "NH3" | "CO2" | "SO2" | "H2" | "O2" | "Cl2" | "NO2" | "HCl" | "H2O";
+type GasFormula =
+  | "NH3"
+  | "CO2"
+  | "SO2"
+  | "H2"
+  | "O2"
+  | "Cl2"
+  | "NO2"
+  | "HCl"
+  | "H2O"
+  | "SO3"
+  | "HBr"
+  | "HI"
+  | "Br2"
+  | "I2";
 
 /** The bottle or paper of the reagent list a way of testing needs, whose cautions go for the test as well. */
 export const TEST_REAGENTS: Readonly<Partial<Record<GasTestName, string>>> = {
@@ -61,7 +77,57 @@ export const GAS_SAFETY: Readonly<Record<GasFormula, GasSafety>> = {
       "Nitrogen dioxide is very toxic and harms the lungs hours later. Use a fume cupboard or only a pinch in a well aired room, and do not smell it.",
     test: "seen as a brown gas",
     have: "a fume cupboard or an open window, and white paper behind the tube",
+    seenAs: "colour",
     source: "test: common practice; hazard from memory (CLEAPSS)",
+  },
+  SO3: {
+    name: "sulfur trioxide",
+    rank: 0,
+    hazard:
+      "Sulfur trioxide is a toxic, choking white smoke that burns like the sulfuric acid it turns to. Fume cupboard only, the least amount, and stop heating when the smoke comes; anyone with asthma stays away.",
+    test: "seen as a white smoke",
+    have: "a fume cupboard",
+    seenAs: "smoke",
+    source: "from memory (CLEAPSS)",
+  },
+  Br2: {
+    name: "bromine",
+    rank: 0,
+    hazard: "Bromine vapour is very toxic and burns eyes and lungs. Fume cupboard only, and do not smell it.",
+    test: "seen as a red-brown vapour",
+    have: "a fume cupboard, and white paper behind the tube",
+    seenAs: "colour",
+    source: "from memory (CLEAPSS)",
+  },
+  I2: {
+    name: "iodine vapour",
+    rank: 0,
+    hazard:
+      "Iodine vapour is harmful and hurts eyes and lungs. Use a fume cupboard or only a pinch in a well aired room, and let it settle on the cool wall.",
+    test: "seen as a violet vapour",
+    have: "a fume cupboard or an open window, and white paper behind the tube",
+    seenAs: "colour",
+    source: "from memory (CLEAPSS)",
+  },
+  HBr: {
+    name: "hydrogen bromide",
+    rank: 0,
+    hazard:
+      "Hydrogen bromide hurts eyes and lungs and can set off asthma. Keep the room well aired and your face away from the tube.",
+    test: "damp blue litmus turns red",
+    have: "damp blue litmus paper",
+    shownBy: "damp blue litmus",
+    source: "from memory, as hydrogen chloride (CLEAPSS)",
+  },
+  HI: {
+    name: "hydrogen iodide",
+    rank: 0,
+    hazard:
+      "Hydrogen iodide hurts eyes and lungs and can set off asthma. Keep the room well aired and your face away from the tube.",
+    test: "damp blue litmus turns red",
+    have: "damp blue litmus paper",
+    shownBy: "damp blue litmus",
+    source: "from memory, as hydrogen chloride (CLEAPSS)",
   },
   SO2: {
     name: "sulfur dioxide",

@@ -31,6 +31,17 @@ export const NOT_TOLD_APART = {
   source: "our choice: well below the some tens of kelvin that figures at 298 K are good for",
 } as const;
 
+/**
+ * Pressure, atm, from which a harmful gas is warned of although its solid is said to stay as it is. A thousandth of an atmosphere is 1000
+ * parts in a million; sulfur dioxide is dangerous to life from a tenth of that.
+ */
+export const HARMFUL_TRACE = {
+  value: 1e-3,
+  unit: "atm",
+  source:
+    "our choice, on the side of safety; 100 parts in a million for sulfur dioxide: NIOSH pocket guide, from memory",
+} as const;
+
 /** One reaction whose temperature is not the one of thermochemistry. */
 export interface HeatGate {
   id: string;

@@ -4,11 +4,19 @@
  * stand the help of heat and what comes slowly.
  */
 
-/** Solids that form only when the mixture is boiled, with the temperature from which they do, C. */
-export const HEAT_OPENS: readonly { id: string; solid: string; fromCelsius: number; name: string; source: string }[] = [
+/** Solids that form only from another one, `of`, when the mixture is boiled, with the temperature from which they do, C. */
+export const HEAT_OPENS: readonly {
+  id: string;
+  solid: string;
+  of: string;
+  fromCelsius: number;
+  name: string;
+  source: string;
+}[] = [
   {
     id: "copper-oxide",
     solid: "CuO(s)",
+    of: "Cu(OH)2(s)",
     fromCelsius: 80,
     name: "copper(II) hydroxide turns to black copper(II) oxide only when boiled",
     source: "boards' notes (light blue) and Vogel (black on boiling), from memory",

@@ -24,6 +24,10 @@ export interface PairGate {
   readonly free?: { readonly id: string; readonly molality: number };
   /** Part of what could react that does in the time of the test, once; 1 where nothing is said. */
   readonly extent?: number;
+  /** It goes as far as acid is there and takes no protons from water, whatever the pH. */
+  readonly needsAcid?: true;
+  /** Takes a minute or so: it waits until all has been poured in and whatever is faster has happened. */
+  readonly slow?: true;
   readonly source: string;
 }
 
@@ -64,8 +68,17 @@ export const pairGates: readonly PairGate[] = [
     oxidants: PEROXIDE,
     reductants: OXYGEN_OF_PEROXIDE,
     opens: "cold",
-    besides: ["MnO2(s)", "Fe(OH)3(s, amorphous)"],
-    source: "textbook: manganese(IV) oxide and iron(III) hydroxide make hydrogen peroxide fizz; from memory",
+    besides: ["MnO2(s)"],
+    source: "textbook: manganese(IV) oxide makes hydrogen peroxide fizz at once; from memory",
+  },
+  {
+    oxidants: PEROXIDE,
+    reductants: OXYGEN_OF_PEROXIDE,
+    opens: "cold",
+    besides: ["Fe(OH)3(s, amorphous)"],
+    slow: true,
+    source:
+      "textbook: iron(III) hydroxide makes hydrogen peroxide fizz; the peroxide oxidises iron(II) far faster (Fenton); from memory",
   },
   {
     oxidants: PEROXIDE,
@@ -105,16 +118,30 @@ export const pairGates: readonly PairGate[] = [
     oxidants: ["I2/I-"],
     reductants: OXYGEN_OF_PEROXIDE,
     opens: "no",
-    toPH: 7,
+    toPH: 9,
     source:
-      "textbook: hydrogen peroxide with iodide stays brown with iodine, which oxidises it in alkali only; from memory",
+      "kinetics: iodide with peroxide, 0.012 dm3/(mol s) (textbook, from memory): beside 0.1 mol/dm3 iodide half of it takes ten minutes, so few bubbles are seen; iodine oxidises it fast in alkali only",
+  },
+  {
+    oxidants: PEROXIDE,
+    reductants: ["I2/I-"],
+    opens: "cold",
+    toPH: 7,
+    needsAcid: true,
+    source: "textbook: hydrogen peroxide frees iodine from iodide in acid, only slowly without; from memory",
   },
   {
     oxidants: PEROXIDE,
     reductants: ["I2/I-"],
     opens: "no",
-    fromPH: 7,
     source: "textbook: no iodine stays in alkaline hydrogen peroxide; from memory",
+  },
+  {
+    oxidants: ["I2/I-"],
+    reductants: ["NO3-/NO2-", "NO3-/HNO2"],
+    opens: "no",
+    source:
+      "textbook: iodine keeps its colour beside a nitrite; acid turns the nitrite into what sets iodine free; from memory",
   },
   {
     oxidants: ["MnO2/Mn^2+"],
@@ -181,8 +208,15 @@ export const pairGates: readonly PairGate[] = [
     reductants: ["NO3-/HNO2"],
     opens: "cold",
     extent: 0.3,
+    slow: true,
     source:
       "textbook: nitrous acid falls apart slowly in cold dilute solution; that about 30 % does in a minute or two is an assumption, no source",
+  },
+  {
+    oxidants: ["HNO2/NO"],
+    reductants: ["NO3-/NO2-"],
+    opens: "no",
+    source: "textbook: the little nitrous acid there is above pH 3 lasts for hours; from memory",
   },
   {
     oxidants: ["Ag+/Ag"],
@@ -232,6 +266,7 @@ export const pairGates: readonly PairGate[] = [
     reductants: ["SO4^2-/S2O3^2-"],
     opens: "cold",
     free: { id: "Ag+", molality: 1e-6 },
+    slow: true,
     source:
       "textbook: white silver thiosulfate blackens quickly unless an excess of thiosulfate keeps the silver in its complex; from memory",
   },

@@ -6,7 +6,7 @@
 import type { PredictionTable } from "../bench/prediction-table.ts";
 import { type Judged, oneObservationAway, STANDINGS, type Standing, standingOf } from "./hardness.ts";
 import { nearestOther } from "./nearest-other.ts";
-import { type Paths, pathsOf, type Work } from "./paths.ts";
+import { type Paths, pathsOf } from "./paths.ts";
 import { type Rule, rulesOf } from "./rules.ts";
 import { type Separations, separationsOf } from "./separations.ts";
 import {
@@ -17,6 +17,7 @@ import {
   setsOfUnknowns,
   type UnknownSet,
 } from "./sets-of-unknowns.ts";
+import type { Work } from "./work.ts";
 
 /** A set with its figures. */
 export interface JudgedSet extends Judged {

@@ -53,7 +53,7 @@ export interface Conclusion {
   /**
    * When nothing fits: every smallest set of record cells such that, were those observations repeated and found otherwise, some
    * assignment would agree; with the salts each set would lead to, by sample. Empty when something fits. Those most easily misread come
-   * first (see misreading.ts), and among equals the order of the paper (by sample, then by cell); at most 24, ordered among the first 200.
+   * first (see misreading.ts), and among equals the order of the paper (by sample, then by cell); the first 24 of all.
    */
   repeats: Repeat[];
   /** Set when there are more of them than are told. */

@@ -1,4 +1,5 @@
 /** Sets of ions of one kind, where ions that every sample treats alike are only counted. */
+import { spend, type Work } from "./work.ts";
 
 export interface Family {
   /** Indices of the ions. */
@@ -37,7 +38,11 @@ export function choose(n: number, k: number): number {
  * The sets whose signed sum counts what uses exactly `count` different ions; without a count the one set of all ions.
  * See ion-by-ion.ts for the method.
  */
-export function* countedSets(families: readonly Family[], count: number | undefined): Generator<CountedSet> {
+export function* countedSets(
+  families: readonly Family[],
+  count: number | undefined,
+  work: Work,
+): Generator<CountedSet> {
   const ions = families.reduce((sum, { members }) => sum + members.length, 0);
   const size = families[0]?.places.length ?? 0;
   const chosen = families.map(() => 0);
@@ -52,6 +57,7 @@ export function* countedSets(families: readonly Family[], count: number | undefi
       return;
     }
     const { members, places } = families[f];
+    spend(work, size);
     const [least, most] =
       count === undefined ? [members.length, members.length] : [0, Math.min(members.length, count - held)];
     for (let taken = least; taken <= most; taken++) {

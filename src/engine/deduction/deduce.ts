@@ -7,6 +7,7 @@ import { standings } from "./reasons.ts";
 import { repeatsOf } from "./repeats.ts";
 import { inWords, type Rule, rulesOf } from "./rules.ts";
 import { fitting } from "./undecided.ts";
+import { aPagesWork, type Work } from "./work.ts";
 
 export { undecided } from "./undecided.ts";
 
@@ -15,13 +16,14 @@ export { undecided } from "./undecided.ts";
  * A salt stays possible for a sample only when it stands in some assignment of salts to all samples that agrees with every recorded
  * cell and every statement of the paper. Salts are indices into `table.salts`.
  * @throws RangeError when the record names a reading its cell does not have.
+ * @throws TooMuchWork when the paper ties its samples together in too many ways to follow
  */
-export function deduce(table: PredictionTable, record: TableRecord): Conclusion {
+export function deduce(table: PredictionTable, record: TableRecord, work = aPagesWork()): Conclusion {
   const rules = rulesOf(table);
   const all = table.samples.map((_, s) => candidates(table, record, s));
   const salts = all.map(fitting);
-  const { assignments, left } = joint(table, salts, rules);
-  const together = reasonsTogether(table, salts, rules, assignments > 0);
+  const { assignments, left } = joint(table, salts, rules, work);
+  const together = reasonsTogether(table, salts, rules, assignments > 0, work);
   const conclusion: Conclusion = {
     assignments,
     samples: table.samples.map(({ label }, s) => ({
@@ -32,26 +34,26 @@ export function deduce(table: PredictionTable, record: TableRecord): Conclusion 
     repeats: [],
   };
   if (assignments > 0) return conclusion;
-  const found = repeatsOf(table, record, all, rules);
+  const found = repeatsOf(table, record, all, rules, work);
   return found.repeats.length > 0
     ? { ...conclusion, ...found }
-    : { ...conclusion, contradiction: contradictionOf(table, rules) };
+    : { ...conclusion, contradiction: contradictionOf(table, rules, work) };
 }
 
 /**
  * The reason against a salt that its own observations allow: as few statements of the paper as exclude it.
  * @param some some assignment agrees with everything
  */
-function reasonsTogether(table: PredictionTable, salts: number[][], rules: Rule[], some: boolean) {
+function reasonsTogether(table: PredictionTable, salts: number[][], rules: Rule[], some: boolean, work: Work) {
   const stuck = salts.findIndex((list) => list.length === 0);
   const known = new Map<string, Joint>();
-  const clash = stuck < 0 && !some ? clashOf(table, salts, rules) : undefined;
+  const clash = stuck < 0 && !some ? clashOf(table, salts, rules, work) : undefined;
   return (s: number, salt: number): Reason => {
     if (stuck >= 0) return { by: "another sample", sample: table.samples[stuck].label };
     if (clash) return clash;
     const excluded = (kept: Rule[]) => {
       const key = kept.map((rule) => rules.indexOf(rule)).join();
-      const result = known.get(key) ?? joint(table, salts, kept);
+      const result = known.get(key) ?? joint(table, salts, kept, work);
       known.set(key, result);
       return !result.left[s].includes(salt);
     };
@@ -60,23 +62,24 @@ function reasonsTogether(table: PredictionTable, salts: number[][], rules: Rule[
 }
 
 /** When every sample fits some salt but no choice of them obeys the paper: the statement in question and the samples that could mend it. */
-function clashOf(table: PredictionTable, salts: number[][], rules: Rule[]): Reason {
-  const impossible = (kept: Rule[]) => joint(table, salts, kept).assignments === 0;
+function clashOf(table: PredictionTable, salts: number[][], rules: Rule[], work: Work): Reason {
+  const impossible = (kept: Rule[]) => joint(table, salts, kept, work).assignments === 0;
   const free = table.samples.map(({ set }) => table.sets[set].salts);
   const mends = (s: number) =>
     joint(
       table,
       salts.map((own, at) => (at === s ? free[s] : own)),
       rules,
+      work,
     ).assignments > 0;
   const samples = table.samples.flatMap(({ label }, s) => (mends(s) ? [label] : []));
   return { by: "not together", statement: inWords(rules, impossible), samples };
 }
 
 /** The statements that no assignment obeys even with a blank record, in words. */
-function contradictionOf(table: PredictionTable, rules: Rule[]): string {
+function contradictionOf(table: PredictionTable, rules: Rule[], work: Work): string {
   const salts = table.samples.map(({ set }) => table.sets[set].salts);
   const none = salts.findIndex((list) => list.length === 0);
   if (none >= 0) return `no salt the paper allows can be ${table.samples[none].label}`;
-  return inWords(rules, (kept) => joint(table, salts, kept).assignments === 0);
+  return inWords(rules, (kept) => joint(table, salts, kept, work).assignments === 0);
 }

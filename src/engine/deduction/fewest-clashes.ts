@@ -6,7 +6,8 @@
 import type { PredictionTable } from "../bench/prediction-table.ts";
 import type { Candidate } from "./candidates.ts";
 import type { Rule } from "./rules.ts";
-import { fold, type Layer, type Trellis, trellisOf } from "./trellis.ts";
+import { atStart, fold, type Layer, type Trellis, trellisOf } from "./trellis.ts";
+import type { Work } from "./work.ts";
 
 /** Order of the paper for sets of cells of one sample; a set that ends first comes later, for its next place is of a later sample. */
 function byPaper(a: number[], b: number[]): number {
@@ -22,12 +23,16 @@ export type ClashSet = number[][];
  * The smallest sets of clashes among all assignments that obey the paper, by sample, then by cell; at most `most`. None when no assignment
  * obeys it.
  * @param candidates candidates[s]: what sample s may hold, with the cells each clashes with
+ * @param limit sets of more cells count as none
+ * @throws TooMuchWork
  */
 export function fewestClashes(
   table: PredictionTable,
   candidates: readonly Candidate[][],
   rules: readonly Rule[],
   most: number,
+  work: Work,
+  limit = Number.POSITIVE_INFINITY,
 ): ClashSet[] {
   if (candidates.some((list) => list.length === 0)) return [];
   // marks[s]: the different sets of clashing cells of sample s, in the order of the paper.
@@ -37,6 +42,7 @@ export function fewestClashes(
   const lengths = marks.map((sets) => sets.map(({ length }) => length));
   const cheapest = lengths.map((all) => Math.min(...all));
   const widest = lengths.reduce((sum, all, s) => sum + Math.max(...all) - cheapest[s], 0);
+  const allowed = limit - cheapest.reduce((sum, cost) => sum + cost, 0);
   for (let slack = 0; ; slack = slack * 2 || 1) {
     // Costs above each sample's cheapest; what costs more than the slack cannot stand in an answer within it.
     const options = candidates.map((list, s) => {
@@ -45,13 +51,13 @@ export function fewestClashes(
         .map(({ salt, clashes }) => ({ salt, mark: keys.indexOf(clashes.join()), cost: clashes.length - cheapest[s] }))
         .filter(({ cost }) => cost <= slack);
     });
-    const trellis = trellisOf(table, options, rules);
+    const trellis = trellisOf(table, options, rules, work);
     const rest = fold(trellis, slack, Number.POSITIVE_INFINITY, 0, (value, next, _ways, block) =>
       Math.min(value, next + block.cost),
     );
-    const least = rest[0][0][0];
-    if (least <= slack) return smallest(trellis, rest, marks, least, most);
-    if (slack >= widest) return [];
+    const least = atStart(rest);
+    if (least <= slack) return least <= allowed ? smallest(trellis, rest, marks, least, most) : [];
+    if (slack >= widest || slack >= allowed) return [];
   }
 }
 
@@ -68,7 +74,7 @@ function smallest(trellis: Trellis, rest: Layer[], marks: number[][][], budget: 
     for (const [cation, anion] of states) {
       trellis.step(s, cation, anion, (c, a, _ways, block) => {
         for (const { mark, cost } of block.marks) {
-          if (!(cost + rest[s + 1][c]?.[a] <= budget)) continue;
+          if (!(cost + (rest[s + 1][c]?.[a] ?? Number.NaN) <= budget)) continue;
           reached[mark].cost = cost;
           reached[mark].states.set(`${c} ${a}`, [c, a]);
         }

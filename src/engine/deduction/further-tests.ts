@@ -7,6 +7,7 @@ import type { PredictionTable } from "../bench/prediction-table.ts";
 import { waysOf } from "./joint.ts";
 import { type Held, type NextTest, type Outcome, testsOf } from "./next-test.ts";
 import { rulesOf } from "./rules.ts";
+import { aPagesWork } from "./work.ts";
 
 /** What is open, and the best test for it. */
 export interface Remaining {
@@ -32,13 +33,14 @@ export interface FurtherOutcome extends Outcome {
  *   sample's set counts as one that may show anything.
  * @param left left[s]: salts (indices) that sample s may hold
  * @returns in the order of the samples; empty when all are settled, or when no choice of these salts obeys the paper
+ * @throws TooMuchWork
  */
 export function furtherTests(
   table: PredictionTable,
   left: readonly (readonly number[])[],
 ): { sample: string; remaining: Remaining }[] {
   const lists = left.map((list) => [...list]);
-  const ways = waysOf(table, lists, rulesOf(table));
+  const ways = waysOf(table, lists, rulesOf(table), aPagesWork());
   return table.samples.flatMap(({ label }, s) => {
     const held = lists[s].map((salt, i) => ({ salt, ways: ways[s][i] })).filter((one) => one.ways > 0);
     const remaining = remainingOf(table, s, held, []);

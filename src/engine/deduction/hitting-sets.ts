@@ -2,6 +2,7 @@
  * A smallest set that has an element in common with each of some sets. Exact: sets that share no element with the rest are solved apart;
  * within a group, branch and bound on the shortest set not yet met, with sets that share no element as the bound.
  */
+import { spend, type Work } from "./work.ts";
 
 /** Elements by number. */
 export type Elements = readonly number[];
@@ -9,12 +10,17 @@ export type Elements = readonly number[];
 /**
  * A smallest hitting set in ascending order; empty when there is nothing to hit. Undefined when one of the sets is empty, or when none has
  * as few as `limit` elements.
+ * @throws TooMuchWork
  */
-export function smallestHittingSet(sets: readonly Elements[], limit = Number.POSITIVE_INFINITY): number[] | undefined {
+export function smallestHittingSet(
+  sets: readonly Elements[],
+  work: Work,
+  limit = Number.POSITIVE_INFINITY,
+): number[] | undefined {
   if (sets.some(({ length }) => length === 0)) return undefined;
   const chosen: number[] = [];
   for (const group of connected(withoutSupersets(sets))) {
-    const found = smallestFor(group, limit - chosen.length);
+    const found = smallestFor(group, limit - chosen.length, work);
     if (!found) return undefined;
     chosen.push(...found);
   }
@@ -47,9 +53,9 @@ function connected(sets: readonly Elements[]): Elements[][] {
   return groups.map((group) => group.sets);
 }
 
-function smallestFor(sets: readonly Elements[], limit: number): number[] | undefined {
+function smallestFor(sets: readonly Elements[], limit: number, work: Work): number[] | undefined {
   for (let size = apart(sets); size <= limit; size++) {
-    const found = branch(sets, [], new Set(), size);
+    const found = branch(sets, [], new Set(), size, work);
     if (found) return found;
   }
   return undefined;
@@ -73,7 +79,9 @@ function branch(
   chosen: readonly number[],
   barred: ReadonlySet<number>,
   left: number,
+  work: Work,
 ): number[] | undefined {
+  spend(work, open.length);
   if (open.length === 0) return [...chosen];
   const usable = barred.size === 0 ? open : open.map((set) => set.filter((element) => !barred.has(element)));
   if (usable.some(({ length }) => length === 0) || apart(usable) > left) return undefined;
@@ -85,6 +93,7 @@ function branch(
       [...chosen, element],
       tried,
       left - 1,
+      work,
     );
     if (found) return found;
     tried.add(element);

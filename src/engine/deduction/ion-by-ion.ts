@@ -12,6 +12,7 @@ import type { PredictionTable } from "../bench/prediction-table.ts";
 import { type Count, countedSets, type Family } from "./counted-sets.ts";
 import type { Constraint, Kind, Rule } from "./rules.ts";
 import { type Kin, servings } from "./servings.ts";
+import { spend, unlessTooMuch, type Work } from "./work.ts";
 
 export interface Ways {
   assignments: number;
@@ -24,14 +25,19 @@ const OTHER = { cations: "anions", anions: "cations" } as const;
 /**
  * @param options options[s]: salts (indices) sample s may hold
  * @returns undefined where this way of counting does not do: salts with several ions of a kind, statements about groups for both kinds, or
- *   sums of terms of both signs too large to be exact. What is returned is exact up to 2^53.
+ *   sums of terms of both signs too large to be exact, or more than half of the work left. What is returned is exact up to 2^53.
  */
 export function countIonByIon(
   { salts }: PredictionTable,
   options: readonly (readonly number[])[],
   rules: readonly Rule[],
+  work: Work,
 ): Ways | undefined {
   const about = rules.flatMap((rule) => rule.about);
+  spend(
+    work,
+    options.reduce((sum, list) => sum + list.length, 0),
+  );
   const used = [...new Set(options.flat())];
   if (used.some((salt) => salts[salt].cations.length > 1 || salts[salt].anions.length > 1)) return undefined;
   const ionsOf = (kind: Kind) => [...new Set(used.map((salt) => salts[salt][kind][0]))];
@@ -60,13 +66,20 @@ export function countIonByIon(
     return place;
   });
   const families = familiesOf(places);
-  const serve = servings(kin, ions, mine);
   const sum: Count = {
     assignments: 0,
     magnitude: 0,
     held: families.map(() => new Float64Array(kin.length * ions.length)),
   };
-  for (const set of countedSets(families, drawn.count)) serve(set, sum);
+  // The other way of counting must still have a chance.
+  const half: Work = { left: work.left / 2 };
+  const counted = unlessTooMuch(() => {
+    const serve = servings(kin, ions, mine, half);
+    for (const set of countedSets(families, drawn.count, half)) serve(set, sum);
+    return sum;
+  });
+  work.left -= work.left / 2 - Math.max(0, half.left);
+  if (!counted) return undefined;
   // Every number made on the way is a part of one of these; with one set nothing is taken away again.
   if (drawn.count !== undefined && sum.magnitude * options.length > Number.MAX_SAFE_INTEGER) return undefined;
 

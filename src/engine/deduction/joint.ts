@@ -5,7 +5,8 @@
 import type { PredictionTable } from "../bench/prediction-table.ts";
 import { countIonByIon } from "./ion-by-ion.ts";
 import type { Rule } from "./rules.ts";
-import { type Block, fold, trellisOf } from "./trellis.ts";
+import { atStart, fold, type Layer, rowOf, trellisOf } from "./trellis.ts";
+import type { Work } from "./work.ts";
 
 export interface Joint {
   /** Exact up to 2^53. */
@@ -14,23 +15,26 @@ export interface Joint {
   left: number[][];
 }
 
-/** @param salts salts[s]: what sample s may hold by its own observations. */
-export function joint(table: PredictionTable, salts: readonly number[][], rules: readonly Rule[]): Joint {
-  const counted = countIonByIon(table, salts, rules);
+/**
+ * @param salts salts[s]: what sample s may hold by its own observations.
+ * @throws TooMuchWork
+ */
+export function joint(table: PredictionTable, salts: readonly number[][], rules: readonly Rule[], work: Work): Joint {
+  const counted = countIonByIon(table, salts, rules, work);
   if (counted) {
     const { assignments, ways } = counted;
     return { assignments, left: salts.map((list, s) => list.filter((_, i) => ways[s][i] > 0)) };
   }
   const options = salts.map((list) => list.map((salt) => ({ salt, mark: 0, cost: 0 })));
-  const trellis = trellisOf(table, options, rules);
+  const trellis = trellisOf(table, options, rules, work);
   const values = fold(trellis, 0, 0, 1, (value, next, ways, block) => {
-    if (next > 0) block.taken = true;
+    block.through += next;
     return value + ways * next;
   });
   return {
-    assignments: values[0][0][0],
+    assignments: atStart(values),
     left: salts.map((list, s) => {
-      const kept = new Set(trellis.blocks[s].flatMap((block) => (block.taken ? block.salts : [])));
+      const kept = new Set(trellis.blocks[s].flatMap((block) => (block.through > 0 ? block.salts : [])));
       return list.filter((salt) => kept.has(salt));
     }),
   };
@@ -39,35 +43,36 @@ export function joint(table: PredictionTable, salts: readonly number[][], rules:
 /**
  * For each salt a sample may hold: in how many assignments it does; 0 when in none. Same order as `salts`. Exact up to 2^53.
  * Ions that every sample treats alike share their assignments evenly, so each block is counted once.
+ * @throws TooMuchWork
  */
-export function waysOf(table: PredictionTable, salts: readonly number[][], rules: readonly Rule[]): number[][] {
-  const counted = countIonByIon(table, salts, rules);
+export function waysOf(
+  table: PredictionTable,
+  salts: readonly number[][],
+  rules: readonly Rule[],
+  work: Work,
+): number[][] {
+  const counted = countIonByIon(table, salts, rules, work);
   if (counted) return counted.ways;
   const options = salts.map((list) => list.map((salt) => ({ salt, mark: 0, cost: 0 })));
-  const trellis = trellisOf(table, options, rules);
+  const trellis = trellisOf(table, options, rules, work);
   const after = fold(trellis, 0, 0, 1, (value, next, ways) => value + ways * next);
-  const through = new Map<Block, number>();
-  let before = new Map<string, { cation: number; anion: number; ways: number }>([
-    ["", { cation: 0, anion: 0, ways: 1 }],
-  ]);
+  let before: Layer = [Float64Array.of(1)];
   for (let s = 0; s < trellis.length; s++) {
-    const reached: typeof before = new Map();
-    for (const { cation, anion, ways: ways0 } of before.values()) {
-      trellis.step(s, cation, anion, (c, a, ways, block) => {
-        const key = `${c} ${a}`;
-        const at = reached.get(key) ?? { cation: c, anion: a, ways: 0 };
-        at.ways += ways0 * ways;
-        reached.set(key, at);
-        through.set(block, (through.get(block) ?? 0) + ways0 * ways * (after[s + 1][c]?.[a] ?? 0));
+    const reached: Layer = [];
+    before.forEach((row, cation) => {
+      row?.forEach((ways0, anion) => {
+        if (ways0 === 0) return;
+        trellis.step(s, cation, anion, (c, a, ways, block) => {
+          rowOf(trellis, reached, s + 1, c, 0)[a] += ways0 * ways;
+          block.through += ways0 * ways * (after[s + 1][c]?.[a] ?? 0);
+        });
       });
-    }
+    });
     before = reached;
   }
   return salts.map((list, s) => {
     const ways = new Map(
-      trellis.blocks[s].flatMap((block) =>
-        block.salts.map((salt) => [salt, (through.get(block) ?? 0) / block.salts.length]),
-      ),
+      trellis.blocks[s].flatMap((block) => block.salts.map((salt) => [salt, block.through / block.salts.length])),
     );
     return list.map((salt) => ways.get(salt) ?? 0);
   });

@@ -1,9 +1,10 @@
 /**
  * What must be remembered of one kind of ion while salts are given to the samples one after the other: which ions were used, which are
  * bound by a statement about a group of samples, and how many samples of a group held an ion. Ions that every sample treats alike are
- * interchangeable: of states that differ only by exchanging such ions one is kept. States are made when they are first reached.
+ * interchangeable: of states that differ only by exchanging such ions one is kept. States are made when they are first asked for.
  */
 import type { Constraint } from "./rules.ts";
+import { spend, type Work } from "./work.ts";
 
 export interface Move {
   /** The ions taken are of this family. */
@@ -14,8 +15,12 @@ export interface Move {
   ways: number;
 }
 
-/** What can be taken for sample s from a state. State 0 is the only one before the first sample. */
-export type Memory = (s: number, state: number) => Move[];
+export interface Memory {
+  /** What can be taken for sample s from a state. State 0 is the only one before the first sample. */
+  moves(s: number, state: number): Move[];
+  /** How many states there are before sample s. */
+  states(s: number): number;
+}
 
 /** Ions of one kind that something holds together, by index, ascending. */
 export type Holding = readonly number[];
@@ -71,9 +76,10 @@ function layersOf(samples: number, groups: readonly Group[], counting: boolean):
  * The memory for one kind of ion. States from which a number can no longer come right are left out, so each state after the last sample
  * obeys all constraints.
  * @param about the constraints on this kind of ion only
+ * @param work what making states is taken from
  * @throws RangeError when the paper makes more than 15 statements about groups for one kind of ion
  */
-export function memoryOf({ holdings, family, open, names }: Choices, about: readonly Constraint[]): Memory {
+export function memoryOf({ holdings, family, open, names }: Choices, about: readonly Constraint[], work: Work): Memory {
   const ions = names.length;
   const groups = about.filter((one): one is Group => ["share", "differ", "same"].includes(one.says));
   const tallies = about.flatMap((one) => (one.says === "contains" ? [{ ...one, ion: names.indexOf(one.which) }] : []));
@@ -93,6 +99,7 @@ export function memoryOf({ holdings, family, open, names }: Choices, about: read
   const moves: Move[][][] = open.map(() => []);
 
   const after = (s: number, state: Uint16Array, taken: Holding): number => {
+    spend(work, state.length);
     const layer = layers[s];
     const next = state.slice();
     for (const bit of layer.bound) {
@@ -125,7 +132,7 @@ export function memoryOf({ holdings, family, open, names }: Choices, about: read
     return states[s + 1].push(next) - 1;
   };
 
-  return (s, number) => {
+  const movesOf = (s: number, number: number): Move[] => {
     const known = moves[s][number];
     if (known) return known;
     const state = states[s][number];
@@ -140,6 +147,15 @@ export function memoryOf({ holdings, family, open, names }: Choices, about: read
     }
     moves[s][number] = [...kinds.values()].filter(({ next }) => next >= 0);
     return moves[s][number];
+  };
+  /** So many samples have all their moves made, and with them the states they lead to. */
+  let whole = 0;
+  return {
+    moves: movesOf,
+    states(s) {
+      for (; whole < s; whole++) for (let state = 0; state < states[whole].length; state++) movesOf(whole, state);
+      return states[s].length;
+    },
   };
 }
 

@@ -3,7 +3,8 @@
  * the least distance between two of its words. Exact: counted by dynamic programming over the samples, and only what is near enough is
  * followed, however much the paper allows.
  */
-import type { Paths, Work } from "./paths.ts";
+import type { Paths } from "./paths.ts";
+import type { Work } from "./work.ts";
 
 export interface NearestOther {
   /**

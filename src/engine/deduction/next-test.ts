@@ -5,6 +5,7 @@ import type { Place } from "./conclusion.ts";
 import { waysOf } from "./joint.ts";
 import { plainly } from "./plainly.ts";
 import { rulesOf } from "./rules.ts";
+import { aPagesWork } from "./work.ts";
 
 /** One thing the test may show. */
 export interface Outcome {
@@ -27,12 +28,13 @@ export interface NextTest extends Place {
 /**
  * Every test not done yet that could leave fewer assignments than there are: fewest in the worst case first, then on average, then in the
  * order of the paper. Empty when the record is settled, when nothing that can be tested would settle more, or when it fits nothing.
+ * @throws TooMuchWork
  */
-export function nextTests(table: PredictionTable, record: TableRecord): NextTest[] {
+export function nextTests(table: PredictionTable, record: TableRecord, work = aPagesWork()): NextTest[] {
   const salts = table.samples.map((_, s) =>
     candidates(table, record, s).flatMap(({ salt, clashes }) => (clashes.length === 0 ? [salt] : [])),
   );
-  const ways = waysOf(table, salts, rulesOf(table));
+  const ways = waysOf(table, salts, rulesOf(table), work);
   return table.samples
     .flatMap(({ label }, s) => {
       const left = salts[s].flatMap((salt, i) => (ways[s][i] > 0 ? [{ salt, ways: ways[s][i] }] : []));

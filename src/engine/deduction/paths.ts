@@ -19,15 +19,11 @@ export interface Paths {
   from(s: number, state: number): readonly Step[];
 }
 
-/** Steps that may still be followed: a bound on work that is the same on every machine. */
-export interface Work {
-  left: number;
-}
-
 export function pathsOf(table: PredictionTable, rules: readonly Rule[]): Paths {
   // Options of different marks are never folded together.
   const options = table.samples.map(({ set }) => table.sets[set].salts.map((salt) => ({ salt, mark: salt, cost: 0 })));
-  const trellis = trellisOf(table, options, rules);
+  // Whoever follows the paths counts the steps.
+  const trellis = trellisOf(table, options, rules, { left: Number.POSITIVE_INFINITY });
   /** States before each sample, as the trellis names them, and their numbers. */
   const states = [[[0, 0]], ...options.map((): number[][] => [])];
   const numbers = states.map(() => new Map<string, number>());

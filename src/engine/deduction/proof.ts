@@ -12,6 +12,7 @@ import { fewestClashes } from "./fewest-clashes.ts";
 import { type Elements, smallestHittingSet } from "./hitting-sets.ts";
 import { joint } from "./joint.ts";
 import { inWords, type Kind, type Rule, rulesOf } from "./rules.ts";
+import { aPagesWork } from "./work.ts";
 
 export interface Proof {
   /** In the order of the samples, then of the paper. */
@@ -32,6 +33,7 @@ const AT_ONCE = 8;
  * Proof that a sample holds an ion.
  * @param sample index
  * @returns undefined when the record does not prove it
+ * @throws TooMuchWork
  */
 export function proofOfIon(
   table: PredictionTable,
@@ -47,6 +49,7 @@ export function proofOfIon(
  * Proof that the samples hold these salts and no others: what decides a practical.
  * @param answers index of the salt of each sample
  * @returns undefined when the record leaves something else possible too
+ * @throws TooMuchWork
  */
 export function proofOfAnswers(
   table: PredictionTable,
@@ -61,6 +64,7 @@ export function proofOfAnswers(
 }
 
 function prove(table: PredictionTable, record: TableRecord, refuted: Refuted): Proof | undefined {
+  const work = aPagesWork();
   const rules = rulesOf(table);
   const all = table.samples.map((_, s) => candidates(table, record, s));
   const width = table.cells.length;
@@ -72,20 +76,20 @@ function prove(table: PredictionTable, record: TableRecord, refuted: Refuted): P
     );
     return refuted.flatMap(({ sample, holds }) => {
       const lists = agree.map((list, s): Candidate[] => (s === sample ? list.filter(({ salt }) => holds(salt)) : list));
-      return fewestClashes(table, lists, under, AT_ONCE).map((cells) =>
+      return fewestClashes(table, lists, under, AT_ONCE, work).map((cells) =>
         cells.flatMap((own, s) => own.map((cell) => s * width + cell)),
       );
     });
   };
   const left = all.map((list) => list.flatMap(({ salt, clashes }) => (clashes.length === 0 ? [salt] : [])));
   // From a record that fits nothing anything would follow.
-  if (joint(table, left, rules).assignments === 0) return undefined;
+  if (joint(table, left, rules, work).assignments === 0) return undefined;
   const known: Elements[] = [];
   /** A smallest set without the spared element that leaves nothing to refute; `undefined` when none has as few as `limit` elements. */
   const search = (limit?: number, spared?: number): Elements | undefined => {
     for (;;) {
       const sets = spared === undefined ? known : known.map((set) => set.filter((place) => place !== spared));
-      const set = smallestHittingSet(sets, limit);
+      const set = smallestHittingSet(sets, work, limit);
       if (!set) return undefined;
       const missed = against(set, rules);
       if (missed.length === 0) return set;

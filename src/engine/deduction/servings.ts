@@ -4,6 +4,7 @@
  */
 import { type Count, type CountedSet, choose } from "./counted-sets.ts";
 import type { Constraint } from "./rules.ts";
+import { spend, type Work } from "./work.ts";
 
 /** Samples that are treated alike. */
 export interface Kin {
@@ -26,22 +27,29 @@ interface Portion {
   ways: Float64Array;
 }
 
+/** A multiplication in an array, in steps of the other ways of counting. */
+const LIGHT = 1 / 64;
+
 /**
  * @param ions the ions to serve
  * @param about the statements about them
+ * @param work what this, and every set served, takes its steps from
  * @returns adds to a sum the ways of serving all samples, where each place (kin by kin, ion by ion) offers so many salts
  */
 export function servings(
   kin: readonly Kin[],
   ions: readonly string[],
   about: readonly Constraint[],
+  work: Work,
 ): (set: CountedSet, sum: Count) => void {
   const count = about.flatMap((one) => (one.says === "in all" ? [one.count] : []))[0];
   /** How many ions went to any sample so far: of no account where nothing is said of it. */
   const levels = count === undefined ? 1 : count + 1;
   const states = levels * kin.reduce((product, { samples }) => product * (samples.length + 1), 1);
+  spend(work, (states / levels) ** 2);
   const portions = portionsOf(kin, levels, count === undefined ? 0 : 1);
   const allowed = ions.map((ion) => portions.filter((portion) => obeys(portion, ion, about)));
+  const moves = allowed.flat().reduce((sum, { from }) => sum + from.length, 0);
   // served[y]: ways to come to each state before ion y is given out. toCome: ways to go on to the end.
   const served = Array.from({ length: ions.length + 1 }, () => new Float64Array(states));
   let toCome = new Float64Array(states);
@@ -55,6 +63,7 @@ export function servings(
   };
 
   return ({ times, timesWith, places }, sum) => {
+    spend(work, 2 * levels * moves * LIGHT);
     served[0][0] = 1;
     for (let y = 0; y < ions.length; y++) {
       const [now, next] = [served[y], served[y + 1].fill(0)];

@@ -4,8 +4,9 @@
  * out where a test of the paper would be unsafe on it.
  */
 import type { PredictionTable } from "../bench/prediction-table.ts";
-import type { Paths, Step, Work } from "./paths.ts";
+import type { Paths, Step } from "./paths.ts";
 import type { Constraint, Rule } from "./rules.ts";
+import type { Work } from "./work.ts";
 
 /** Salts (indices), one for each sample. */
 export type UnknownSet = number[];

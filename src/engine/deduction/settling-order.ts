@@ -4,6 +4,7 @@ import { candidates } from "./candidates.ts";
 import { joint } from "./joint.ts";
 import { rulesOf } from "./rules.ts";
 import { recordOf } from "./separations.ts";
+import { aPagesWork } from "./work.ts";
 
 export interface SettlingOrder {
   /**
@@ -15,8 +16,12 @@ export interface SettlingOrder {
   together: string[];
 }
 
-/** @param salts a set that the tests decide, index of the salt of each sample */
+/**
+ * @param salts a set that the tests decide, index of the salt of each sample
+ * @throws TooMuchWork
+ */
 export function settlingOrder(table: PredictionTable, salts: readonly number[]): SettlingOrder {
+  const work = aPagesWork();
   const rules = rulesOf(table);
   const record = recordOf(table, salts);
   const any = table.samples.map(({ set }) => table.sets[set].salts);
@@ -28,7 +33,7 @@ export function settlingOrder(table: PredictionTable, salts: readonly number[]):
   for (;;) {
     const known = any.map((all, s) => (settled.has(s) ? [salts[s]] : all));
     const next = [...any.keys()].filter(
-      (s) => !settled.has(s) && joint(table, known.with(s, own[s]), rules).left[s].length === 1,
+      (s) => !settled.has(s) && joint(table, known.with(s, own[s]), rules, work).left[s].length === 1,
     );
     if (next.length === 0) break;
     for (const s of next) settled.add(s);

@@ -1,9 +1,10 @@
 /** Which further test, or which two, would let the tests of a paper decide a set of unknowns that they leave open. */
 import type { PredictionTable } from "../bench/prediction-table.ts";
 import { waysWithin } from "./nearest-other.ts";
-import { type Paths, pathsOf, type Work } from "./paths.ts";
+import { type Paths, pathsOf } from "./paths.ts";
 import { rulesOf } from "./rules.ts";
 import { type Separations, separationsOf } from "./separations.ts";
+import type { Work } from "./work.ts";
 
 /** A test that could be added: a fresh tube, and the lines of the record it gives. */
 export interface FurtherTest {

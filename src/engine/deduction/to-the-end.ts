@@ -1,6 +1,7 @@
 /** Where the tests left lead when they are done one after the other, always the best next one, whatever each shows. */
 import type { PredictionTable, TableRecord } from "../bench/prediction-table.ts";
 import { type NextTest, nextTests } from "./next-test.ts";
+import { aPagesWork, unlessTooMuch } from "./work.ts";
 
 /** One round, and what follows each thing it may show. */
 export interface Round {
@@ -17,7 +18,7 @@ export interface Round {
 /**
  * @param assignments left by the record, more than none
  * @param limit records looked at before it gives up: the rounds of a record that leaves much open grow without end
- * @returns undefined above that limit
+ * @returns undefined above that limit, and where it would take too much work
  */
 export function toTheEnd(
   table: PredictionTable,
@@ -26,10 +27,11 @@ export function toTheEnd(
   limit: number,
 ): Round | undefined {
   let looked = 0;
+  const work = aPagesWork();
   const from = (record: TableRecord, assignments: number): Round | undefined => {
     if (assignments === 1) return { after: [], most: 0, settles: true };
     if (++looked > limit) return undefined;
-    const [test] = nextTests(table, record);
+    const [test] = nextTests(table, record, work);
     if (!test) return { after: [], most: 0, settles: false };
     const after: Round[] = [];
     for (const { reading, assignments } of test.outcomes) {
@@ -41,5 +43,5 @@ export function toTheEnd(
     const most = 1 + Math.max(...after.map((round) => round.most));
     return { test, after, most, settles: after.every(({ settles }) => settles) };
   };
-  return from(record, assignments);
+  return unlessTooMuch(() => from(record, assignments));
 }

@@ -1,6 +1,7 @@
 /** The bench as it must stand before the first test: the shapes only. */
 import type { TubeSize } from "../constants/glassware.ts";
 import type { Waste } from "../constants/reagents.ts";
+import type { GivenOff } from "../practical.ts";
 
 /** A kind of glassware with the sizes that decide depths. */
 export type { TubeSize } from "../constants/glassware.ts";
@@ -81,7 +82,7 @@ export interface BenchPlan {
   /** Papers, splints, limewater, burner: what, how many, and what to do with them first. */
   extras: { what: string; count: number; prepare?: string; because: string }[];
   /** Steps whose gas could harm: gas and the salts it would come from. */
-  gases: { cell: string; gas: string; from: string[]; have: string }[];
+  gases: { cell: string; gas: GivenOff; from: string[]; have: string }[];
   /** Where each tube is emptied afterwards, the tubes that must go into a bottle first. */
   waste: WasteRow[];
   /** Cautions for the whole bench, plain sentences, most serious first. */

@@ -1,7 +1,7 @@
 /** The cautions for a whole bench, most serious first, each said once. */
 import { ACTION_CAUTIONS, type Caution, SAMPLE_CAUTIONS } from "../constants/bench-cautions.ts";
 import { GAS_SAFETY } from "../constants/gas-safety.ts";
-import type { Gas, Part, Statement } from "../practical.ts";
+import type { GivenOff, Part, Statement } from "../practical.ts";
 import { heatsLiquid, heatsSolid, stepsOf } from "./tube-choice.ts";
 
 type Ranked = Pick<Caution, "rank" | "text">;
@@ -13,7 +13,7 @@ export type ReagentCaution = Ranked & { id: string };
 export function benchCautions(
   { parts, paper }: { parts: readonly Part[]; paper: Pick<Statement, "cations" | "anions"> },
   reagents: readonly ReagentCaution[],
-  gases: readonly Gas[],
+  gases: readonly GivenOff[],
 ): string[] {
   const steps = parts.flatMap(stepsOf);
   const foilInAlkali = parts.some((part) => adds(part, ALUMINIUM) && stepsOf(part).some(heatsLiquid));

@@ -1,13 +1,13 @@
 /** Which gases the allowed salts could give off in each test, and what must stand ready to show them. */
 import type { PredictionTable, TableCell } from "../bench/prediction-table.ts";
 import { GAS_SAFETY } from "../constants/gas-safety.ts";
-import type { Gas, GasTest, Step } from "../practical.ts";
+import type { GasTest, GivenOff, Step } from "../practical.ts";
 import type { BenchPlan } from "./bench-plan.ts";
 
 /** A gas that some allowed salt gives off in a test. */
 export interface ExpectedGas {
   cell: TableCell;
-  gas: Gas;
+  gas: GivenOff;
   /** Every allowed salt that would give it, mhchem. */
   salts: string[];
   /** A step of the test shows this gas. */
@@ -35,7 +35,7 @@ const kitsIn = (steps: readonly Step[]): GasKit[] =>
   });
 
 /** True when what stands ready shows the gas. */
-function shows(kit: GasKit, gas: Gas): boolean {
+function shows(kit: GasKit, gas: GivenOff): boolean {
   const { shownBy, alsoShownBy } = GAS_SAFETY[gas];
   const test = kit === DELIVERY ? "limewater" : kit;
   return test === shownBy || alsoShownBy?.includes(test) === true;
@@ -59,7 +59,7 @@ export function gasRows(expected: readonly ExpectedGas[]): BenchPlan["gases"] {
   const rows = expected.map((one) => ({
     rank: GAS_SAFETY[one.gas].rank,
     place: expected.findIndex((other) => other.cell === one.cell),
-    row: { cell: one.cell.id, gas: one.gas as string, from: capped(one.salts), have: GAS_SAFETY[one.gas].have },
+    row: { cell: one.cell.id, gas: one.gas, from: capped(one.salts), have: GAS_SAFETY[one.gas].have },
   }));
   return rows.sort((a, b) => a.place - b.place || a.rank - b.rank).map(({ row }) => row);
 }

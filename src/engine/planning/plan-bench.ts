@@ -84,7 +84,7 @@ export function planBench(
         tubes,
         gasTests,
         // What no test shows is seen: nitrogen dioxide.
-        coloured: gases.filter(({ gas }) => GAS_SAFETY[gas].shownBy === undefined).map(({ cell }) => cell.id),
+        coloured: gases.filter(({ gas }) => GAS_SAFETY[gas].seenAs === "colour").map(({ cell }) => cell.id),
         flameSamples: flameSamples.length,
         indicators,
         solids: plans.some(({ plan }) => plan.solidG > 0),

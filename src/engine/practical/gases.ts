@@ -5,6 +5,13 @@ import type { GasTest } from "./step.ts";
 export const GASES = ["NH3", "CO2", "SO2", "H2", "O2", "Cl2", "NO2", "HCl", "H2O"] as const;
 export type Gas = (typeof GASES)[number];
 
+/** Gases and vapours no practical tests for, which a heated salt may give off and which can harm: told in cautions, never recorded. */
+export const UNTESTED_GASES = ["SO3", "HBr", "HI", "Br2", "I2"] as const;
+/** Whatever may come off that a person must be ready for. */
+export type GivenOff = Gas | (typeof UNTESTED_GASES)[number];
+/** Those that hurt eyes and lungs in the amounts of a test tube: rank 0 of constants/gas-safety.ts (a test holds the two together). */
+export const HARMFUL_GASES: readonly GivenOff[] = ["NH3", "SO2", "Cl2", "NO2", "HCl", ...UNTESTED_GASES];
+
 /** The usual evidence for each gas: the words credited when an author gives only the formula. Sources: boards' gas tables. */
 export const GAS_EVIDENCE: Record<Gas, string> = {
   NH3: "damp red litmus turns blue",

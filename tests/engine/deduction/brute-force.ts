@@ -1,6 +1,7 @@
 /** The meaning of a conclusion spelled out: every way of giving salts to samples is written down and looked at. For small tables. */
 import type { PredictionTable, TableCell, TableRecord } from "../../../src/engine/bench/prediction-table.ts";
 import type { Place } from "../../../src/engine/deduction/conclusion.ts";
+import { easeOf } from "../../../src/engine/deduction/misreading.ts";
 
 /** One salt (index) for each sample, in the order of the samples. */
 type Assignment = number[];
@@ -93,6 +94,19 @@ export function smallestRepeats(table: PredictionTable, record: TableRecord): Pl
     if (found.length > 0) return found;
   }
   return [];
+}
+
+/** How easily the observations at such places are misread: by the assignment whose least likely slip is the easiest. */
+export function easeOfSet(table: PredictionTable, record: TableRecord, places: readonly Place[]): number {
+  const slip = (way: Assignment, { sample, cell }: Place) => {
+    const s = table.samples.findIndex(({ label }) => label === sample);
+    const c = table.cells.findIndex(({ id }) => id === cell);
+    const { set } = table.samples[s];
+    const row = table.sets[set].salts.indexOf(way[s]);
+    return easeOf(table, set, row, c, record[sample][cell], table.sets[set].main[row][c]);
+  };
+  const ways = allowed(table, without(record, [...places]));
+  return Math.min(...ways.map((way) => Math.max(...places.map((place) => slip(way, place)))));
 }
 
 export function without(record: TableRecord, places: Place[]): TableRecord {

@@ -4,38 +4,19 @@ import { describe, expect, test } from "vitest";
 import type { PredictionTable } from "../../../src/engine/bench/prediction-table.ts";
 import { countIonByIon } from "../../../src/engine/deduction/ion-by-ion.ts";
 import { rulesOf } from "../../../src/engine/deduction/rules.ts";
-import { fold, trellisOf } from "../../../src/engine/deduction/trellis.ts";
-import { statement } from "../../../src/engine/practical.ts";
+import { atStart, fold, trellisOf } from "../../../src/engine/deduction/trellis.ts";
+import { aPagesWork } from "../../../src/engine/deduction/work.ts";
 import { allowed } from "./brute-force.ts";
+import { freeTable } from "./free-table.ts";
 import { tablesWithRecord } from "./random-table.ts";
-
-/** Salts of every pair, no predictions, and so many samples that may each hold those that `may` picks. */
-function freeTable(
-  ions: { cations: string[]; anions: string[] },
-  letters: string,
-  said: object,
-  may: (s: number, salt: number) => boolean,
-): PredictionTable {
-  const salts = ions.cations.flatMap((cation) =>
-    ions.anions.map((anion) => ({ formula: `${cation} ${anion}`, cations: [cation], anions: [anion] })),
-  );
-  const sets = [...letters].map((_, s) => ({
-    salts: salts.flatMap((_, salt) => (may(s, salt) ? [salt] : [])),
-    accepts: [],
-    main: [],
-    atBorder: [],
-    facts: [],
-    cannotBe: [],
-  }));
-  const samples = [...letters].map((label, set) => ({ label, set }));
-  return { salts, cells: [], facts: [], sets, samples, paper: statement.parse({ ...ions, ...said }) };
-}
 
 const optionsOf = (table: PredictionTable) => table.samples.map(({ set }) => table.sets[set].salts);
 
 function byTrellis(table: PredictionTable): number {
   const options = optionsOf(table).map((list) => list.map((salt) => ({ salt, mark: 0, cost: 0 })));
-  return fold(trellisOf(table, options, rulesOf(table)), 0, 0, 1, (value, next, ways) => value + ways * next)[0][0][0];
+  return atStart(
+    fold(trellisOf(table, options, rulesOf(table), aPagesWork()), 0, 0, 1, (value, next, ways) => value + ways * next),
+  );
 }
 
 test("every salt of every sample, against writing down all assignments of up to five samples", () => {
@@ -45,7 +26,7 @@ test("every salt of every sample, against writing down all assignments of up to 
       // Five samples of eight salts would be too many to write down in every run.
       const table = { ...all, sets: all.sets.map((set) => ({ ...set, salts: set.salts.slice(0, 5) })) };
       const options = optionsOf(table);
-      const counted = countIonByIon(table, options, rulesOf(table));
+      const counted = countIonByIon(table, options, rulesOf(table), aPagesWork());
       const { paper } = table;
       const bound = (ion: string) =>
         [...paper.share, ...paper.differ].some((group) => group.ion === ion) ||
@@ -100,7 +81,7 @@ describe("too many to write down", () => {
     "%s, %s: as the trellis counts",
     (_says, _which, said, may) => {
       const table = freeTable(ions, "ABCDE", said, may);
-      const counted = countIonByIon(table, optionsOf(table), rulesOf(table));
+      const counted = countIonByIon(table, optionsOf(table), rulesOf(table), aPagesWork());
       expect(counted?.assignments).toBe(byTrellis(table));
       expect(counted?.assignments).toBeGreaterThan(0);
       for (const own of counted?.ways ?? []) expect(own.reduce((a, b) => a + b, 0)).toBe(counted?.assignments);
@@ -111,11 +92,13 @@ describe("too many to write down", () => {
     // Stirling numbers of the second kind S(6, k) from a textbook table, from memory: 31 for k = 2, 90 for k = 3.
     // Six samples on exactly 2 of 7 cations and exactly 3 of 6 anions: 7!/5! S(6, 2) times 6!/3! S(6, 3).
     const table = freeTable(ions, "ABCDEF", { inAll: { cations: 2, anions: 3 } }, () => true);
-    expect(countIonByIon(table, optionsOf(table), rulesOf(table))?.assignments).toBe(42 * 31 * (120 * 90));
+    expect(countIonByIon(table, optionsOf(table), rulesOf(table), aPagesWork())?.assignments).toBe(
+      42 * 31 * (120 * 90),
+    );
   });
 
   test("gives up where it could not be exact", () => {
     const table = freeTable(ions, "ABCDEFGHIJKL", { inAll: { cations: 4, anions: 4 } }, () => true);
-    expect(countIonByIon(table, optionsOf(table), rulesOf(table))).toBeUndefined();
+    expect(countIonByIon(table, optionsOf(table), rulesOf(table), aPagesWork())).toBeUndefined();
   });
 });

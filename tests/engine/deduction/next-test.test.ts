@@ -6,6 +6,7 @@ import { deduce } from "../../../src/engine/deduction/deduce.ts";
 import { waysOf } from "../../../src/engine/deduction/joint.ts";
 import { nextTests } from "../../../src/engine/deduction/next-test.ts";
 import { rulesOf } from "../../../src/engine/deduction/rules.ts";
+import { aPagesWork } from "../../../src/engine/deduction/work.ts";
 import { allowed } from "./brute-force.ts";
 import { tableWithRecord } from "./random-table.ts";
 import { recordOf, whitePrecipitates } from "./white-precipitates.ts";
@@ -17,7 +18,7 @@ test("in how many assignments a sample holds a salt", () => {
     fc.property(tableWithRecord, ({ table }) => {
       const salts = table.samples.map(({ set }) => table.sets[set].salts);
       const ways = allowed(table, {});
-      expect(waysOf(table, salts, rulesOf(table))).toEqual(
+      expect(waysOf(table, salts, rulesOf(table), aPagesWork())).toEqual(
         salts.map((list, s) => list.map((salt) => ways.filter((way) => way[s] === salt).length)),
       );
     }),

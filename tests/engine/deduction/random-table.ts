@@ -1,9 +1,17 @@
 /** Small random tables with records, for comparison with brute force. No chemistry in them. */
 import fc from "fast-check";
 import type { PredictionTable, TableRecord } from "../../../src/engine/bench/prediction-table.ts";
+import type { Observation } from "../../../src/engine/practical.ts";
 
 const LABELS = ["P", "Q", "R", "S", "T"];
-const READINGS = 4;
+/** Sights that are taken for one another more easily and less. */
+const SIGHTS: Observation[] = [
+  { none: true },
+  { precipitate: { colour: "white", amount: "plain" } },
+  { precipitate: { colour: "cream", amount: "plain" } },
+  { effervescence: true },
+];
+const READINGS = SIGHTS.length;
 const CATIONS = ["Na+", "Zn^2+", "Al^3+", "Pb^2+"];
 const ANIONS = ["Cl-", "SO4^2-", "NO3-"];
 
@@ -78,7 +86,7 @@ export const tablesWithRecord = (most: number): fc.Arbitrary<{ table: Prediction
         all.map(({ done, agrees }, index) => ({
           id: `${"abcd"[index]}`,
           samples: done,
-          readings: agrees.map(() => ({ none: true }) as const),
+          readings: SIGHTS,
           words: agrees.map((_, reading) => `reading ${reading}`),
           agrees: agrees.map((others, reading) => others | (1 << reading)),
           comesOff: [],

@@ -1,6 +1,6 @@
 /** A solid heated dry in a hard-glass tube: what comes off, what is left, what it looks like. */
-import { BURNER, CRACKLES, type Heating, MELTING_POINTS, NOT_HEATED } from "../../constants/heating.ts";
-import { GASES } from "../../practical/gases.ts";
+import { BURNER, CRACKLES, HARMFUL_TRACE, type Heating, MELTING_POINTS, NOT_HEATED } from "../../constants/heating.ts";
+import { GASES, type GivenOff, HARMFUL_GASES } from "../../practical/gases.ts";
 import type { Colour, Gas } from "../../practical.ts";
 import { RECOMBINES } from "./ammonium.ts";
 import { type Change, type Course, courseOf } from "./course.ts";
@@ -8,6 +8,7 @@ import { rowOf } from "./figures.ts";
 import { looks } from "./looks.ts";
 import { makeUpOf } from "./make-up.ts";
 import { gas, solid } from "./reaction.ts";
+import { gasPressure } from "./temperature.ts";
 
 export interface HeatStage {
   /** Balanced, mhchem with states. */
@@ -28,6 +29,8 @@ export interface HeatOutcome {
   gases: Gas[];
   /** Gases and vapours a practical does not test for: "SO3", "N2O", "I2", ... */
   otherGases: string[];
+  /** Gases that can harm and of which a little comes from a solid that is left as it is: for cautions, not for observations. */
+  traces: GivenOff[];
   /** Colour of the gases and vapours that have one. */
   vapours: Colour[];
   /** Null when nothing is left in the hot part. Several solids are joined by " + ", the one most of it is made of first. */
@@ -93,6 +96,7 @@ function outcomeOf(formula: string, course: Course, how: Heating): HeatOutcome {
     })),
     gases: given.filter(isShown),
     otherGases: given.filter((each) => !isShown(each)),
+    traces: tracesOf(course, how),
     vapours,
     residue: course.left.length === 0 ? null : { ...looks(course, sample), formula: course.left.join(" + ") },
     ...(sublimate === undefined ? {} : { sublimate }),
@@ -100,6 +104,21 @@ function outcomeOf(formula: string, course: Course, how: Heating): HeatOutcome {
     crackles: CRACKLES.includes(formula),
     unsure: course.unsure,
   };
+}
+
+/**
+ * Harmful gases of changes that the flame does not bring about but that have begun: read from their pressure at the glass. Hot sulfur
+ * trioxide is sulfur dioxide and oxygen in part (half of it near 780 C at 1 atm, from memory).
+ */
+function tracesOf(course: Course, how: Heating): GivenOff[] {
+  const begun = course.changes.filter(({ reaction, happens, gate }) => {
+    const atm = happens || gate !== undefined ? undefined : gasPressure(reaction, BURNER[how].celsius);
+    return atm !== undefined && atm >= HARMFUL_TRACE.value;
+  });
+  const given = begun.flatMap(gasesOf);
+  const trioxide = [...given, ...course.changes.filter(({ happens }) => happens).flatMap(gasesOf)].includes("SO3");
+  if (trioxide) given.push("SO2");
+  return HARMFUL_GASES.filter((each) => given.includes(each));
 }
 
 const isShown = (formula: string): formula is Gas => (GASES as readonly string[]).includes(formula);

@@ -33,6 +33,19 @@ export function reactionTemperature(reaction: HeatReaction, dilute = 1): number 
   return effective > 0 ? (1000 * enthalpy) / effective - ZERO_CELSIUS : undefined;
 }
 
+/**
+ * Pressure of each gas above pure solids at a temperature, atm, when the gases stand in the ratio of the equation; undefined when figures
+ * are missing or no gas comes. Same method and validity as `reactionTemperature`.
+ */
+export function gasPressure(reaction: HeatReaction, celsius: number): number | undefined {
+  const [enthalpy, entropy] = [sum(reaction, "dHf"), sum(reaction, "S")];
+  const gases = reaction.to.filter(({ state }) => state === "g").map(({ count }) => count);
+  if (enthalpy === undefined || entropy === undefined || gases.length === 0) return undefined;
+  const kelvin = celsius + ZERO_CELSIUS;
+  const all = gases.reduce((total, count) => total + count, 0);
+  return Math.exp((entropy - (1000 * enthalpy) / kelvin) / GAS_CONSTANT / all);
+}
+
 function sum(reaction: HeatReaction, figure: "dHf" | "S"): number | undefined {
   const side = (shares: readonly Share[]): number =>
     shares.reduce((total, one) => total + one.count * (figuresOf(one)[figure] ?? Number.NaN), 0);

@@ -10,11 +10,17 @@ export interface Circumstances {
   molality: ReadonlyMap<string, number>;
   /** Solids present. */
   solids: ReadonlySet<string>;
+  /** Something is still being poured in: what is slow waits. */
+  pouring?: boolean;
 }
 
 export interface Passage {
   /** Part of what could react that does, once where it is below 1. */
   extent: number;
+  /** Waits for what is faster. */
+  slow?: true;
+  /** Goes no further than acid is there. */
+  needsAcid?: true;
   source: string;
 }
 
@@ -27,7 +33,13 @@ export function passage(oxidant: HalfEquation, reductant: HalfEquation, at: Circ
     ?.find((one) => holds(one, at));
   if (gate) {
     const open = gate.opens === "cold" || (gate.opens === "warm" && hot);
-    return open ? { extent: gate.extent ?? 1, source: gate.source } : undefined;
+    if (!open || (gate.slow && at.pouring)) return undefined;
+    return {
+      extent: gate.extent ?? 1,
+      source: gate.source,
+      ...(gate.slow && { slow: true }),
+      ...(gate.needsAcid && { needsAcid: true }),
+    };
   }
   const rules = [oxidant.couple.oxidises, reductant.couple.isOxidised];
   if (rules.includes("no") || (rules.includes("warm") && !hot)) return undefined;

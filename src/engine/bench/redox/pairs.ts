@@ -24,13 +24,19 @@ const pairs: readonly Pair[] = halfEquations.flatMap((oxidant) =>
     })),
 );
 
-const families = new Map(pairs.map(({ id, oxidant, reductant }) => [id, [oxidant.family, reductant.family] as const]));
+const byId = new Map(pairs.map((pair) => [pair.id, pair]));
 
-/** What the oxidant of a pair, and what its reductant, turn into one another. Throws a RangeError for what is no pair's id. */
-export function familiesOf(pair: string): readonly [oxidising: string, oxidised: string] {
-  const found = families.get(pair);
-  if (!found) throw new RangeError(`redox: found "${pair}", expected the id of a pair of couples`);
+/** The pair of an id. Throws a RangeError for what is no pair's id. */
+export function pairOf(id: string): Pair {
+  const found = byId.get(id);
+  if (!found) throw new RangeError(`redox: found "${id}", expected the id of a pair of couples`);
   return found;
+}
+
+/** What the oxidant of a pair, and what its reductant, turn into one another. Throws what `pairOf` throws. */
+export function familiesOf(id: string): readonly [oxidising: string, oxidised: string] {
+  const { oxidant, reductant } = pairOf(id);
+  return [oxidant.family, reductant.family];
 }
 
 /** Pairs found so far, by the components that are there: every drop of a reagent asks for the same ones again. */

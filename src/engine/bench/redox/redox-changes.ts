@@ -12,7 +12,7 @@
  * that has moved); call until the list is empty.
  */
 import type { Components } from "../composition.ts";
-import { type Circumstances, passage } from "./gate.ts";
+import { type Circumstances, type Passage, passage } from "./gate.ts";
 import type { HalfEquation, Part } from "./half-equation.ts";
 import { ionicStrengthOf, potentialOf, type Solution } from "./nernst.ts";
 import { type PairEquation, pairEquation } from "./pair-equation.ts";
@@ -32,6 +32,8 @@ export interface RedoxState {
   celsius: number;
   /** The tube stands open, or is shaken with air. */
   air: boolean;
+  /** Something is still being poured in. */
+  pouring?: boolean;
   /**
    * Pairs that have acted since something was last added or heated. Those that react only in part do so once, and none runs backwards, over
    * a third couple either: carried out completely, a reaction overshoots its equilibrium a little, and the way back is not seen.
@@ -48,6 +50,8 @@ export interface RedoxChange {
   change: Components;
   /** Turns of the equation, mol. */
   turns: number;
+  /** Electrons passed in one turn. */
+  electrons: number;
   /** Electromotive force at the present activities, V; what is not there yet counts as a trace. */
   emf: number;
   /** The same when half of what can react has reacted, V. */
@@ -67,23 +71,23 @@ const LEAST_TURNS = 1e-12;
 /** A component of which there is less than this is absent, mol. */
 const ABSENT = 1e-12;
 
-interface Candidate {
+interface Candidate extends Passage {
   pair: Pair;
   equation: PairEquation;
-  extent: number;
-  source: string;
   emf: number;
   halfway: number;
 }
 
 /** All changes of oxidation state that happen now, the strongest drive first; later ones get what earlier ones leave. */
 export function redoxChanges(state: RedoxState): RedoxChange[] {
-  const candidates = candidatesIn(state).sort((a, b) => b.emf - a.emf);
-  if (candidates.length === 0) return [];
+  const all = candidatesIn(state).sort((a, b) => b.emf - a.emf);
+  if (all.length === 0) return [];
+  const fast = all.filter(({ slow }) => !slow);
+  const candidates = fast.length > 0 ? fast : all;
   const left: Components = { ...state.contents };
   const changes: RedoxChange[] = [];
-  for (const { pair, equation, extent, source, emf, halfway } of candidates) {
-    const turns = possibleTurns(equation, left, state) * extent;
+  for (const { pair, equation, extent, needsAcid, source, emf, halfway } of candidates) {
+    const turns = possibleTurns(equation, left, state, needsAcid) * extent;
     if (!(turns > LEAST_TURNS)) continue;
     for (const [id, moles] of Object.entries(equation.change)) left[id] = (left[id] ?? 0) + moles * turns;
     changes.push({
@@ -91,6 +95,7 @@ export function redoxChanges(state: RedoxState): RedoxChange[] {
       equation: equation.text,
       change: equation.change,
       turns,
+      electrons: equation.electrons,
       emf,
       halfway,
       borderline: halfway < BORDERLINE_VOLTS,
@@ -132,7 +137,7 @@ function candidatesIn(state: RedoxState): Candidate[] {
     const passed = passage(oxidant, reductant, at);
     if (!passed || hasActed(pair, passed.extent, state.acted)) continue;
     const equation = pairEquation(oxidant, reductant, state.pH);
-    const turns = possibleTurns(equation, state.contents, state);
+    const turns = possibleTurns(equation, state.contents, state, passed.needsAcid);
     if (!(turns > LEAST_TURNS)) continue;
     now ??= { ...state, ionicStrength: ionicStrengthOf(state.molality) };
     const emf = potentialOf(oxidant, now) - potentialOf(reductant, now);
@@ -163,6 +168,7 @@ function possibleTurns(
   { needs, change, from }: PairEquation,
   contents: Readonly<Components>,
   state: RedoxState,
+  needsAcid = false,
 ): number {
   const missing = from.some(({ id, state: phase, components }) => {
     if (id in contents) return false;
@@ -176,9 +182,16 @@ function possibleTurns(
     turns = Math.min(turns, Math.max(0, contents[id] ?? 0) / moles);
   }
   const acid = -(change["H+"] ?? 0);
-  if (state.pH < ACIDIFIED && acid > 0) turns = Math.min(turns, Math.max(0, contents["H+"] ?? 0) / acid);
+  if ((needsAcid || state.pH < ACIDIFIED) && acid > 0) turns = Math.min(turns, acidIn(contents, state) / acid);
   return Number.isFinite(turns) ? turns : 0;
 }
+
+/**
+ * Acid that can be used up, mol. Where all that was poured in is used up and the mixture is acidic still, metal ions give it by hydrolysis,
+ * as much as is needed.
+ */
+const acidIn = ({ "H+": acid = 0 }: Readonly<Components>, { pH }: RedoxState): number =>
+  acid > ABSENT ? acid : pH < ACIDIFIED ? Number.POSITIVE_INFINITY : 0;
 
 /** The solution after some turns: a species that is there shrinks or grows with its scarcest component; a new one takes all that is made. */
 function halfwayThrough(

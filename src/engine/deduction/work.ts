@@ -1,0 +1,39 @@
+/** A bound on reasoning that is the same on every machine: steps are counted, and no clock is read. */
+
+/** Steps that may still be taken, each some tens of nanoseconds on a laptop. */
+export interface Work {
+  left: number;
+}
+
+/** Statements of the paper tie the samples together in so many ways that the answer would keep a reader waiting. */
+export class TooMuchWork extends Error {
+  override name = "TooMuchWork";
+  constructor() {
+    super("the statements about the samples are too many to follow at once");
+  }
+}
+
+/**
+ * Steps a page may take for one answer: a quarter of a second on a laptop, a second or two on a cheap phone. A record of a practical of the
+ * course takes fifty thousand at most; six samples of the advanced list with statements on groups of both kinds and numbers in all, six
+ * million.
+ */
+export const STEPS = 12_000_000;
+
+export const aPagesWork = (): Work => ({ left: STEPS });
+
+/** @throws TooMuchWork when there are not so many left */
+export function spend(work: Work, steps: number): void {
+  work.left -= steps;
+  if (work.left < 0) throw new TooMuchWork();
+}
+
+/** @returns undefined where the answer would take too much work */
+export function unlessTooMuch<T>(answer: () => T): T | undefined {
+  try {
+    return answer();
+  } catch (error) {
+    if (error instanceof TooMuchWork) return undefined;
+    throw error;
+  }
+}
