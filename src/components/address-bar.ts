@@ -11,13 +11,3 @@ export function showInAddress(search: string): void {
     // Some browsers refuse after many changes in a short time; the next change writes the address again.
   }
 }
-
-/** Longest text of an entry that is quoted back. */
-const QUOTED = 20;
-
-/** What somebody typed or a link carries, as a fault says it was found. */
-export function foundText(text: string): string {
-  const typed = text.trim();
-  if (typed === "") return "nothing";
-  return `“${typed.length > QUOTED ? `${typed.slice(0, QUOTED)}…` : typed}”`;
-}

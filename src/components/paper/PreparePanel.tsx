@@ -2,6 +2,7 @@
 import { capital } from "../capital.ts";
 import { useLater } from "../later.ts";
 import BenchPlan from "../prepare/BenchPlan.tsx";
+import { HeightsNote } from "../prepare/HeightsNote.tsx";
 import { Words } from "../Words.tsx";
 import type { PaperWork } from "./paper-work.types.ts";
 
@@ -32,6 +33,7 @@ export function PreparePanel({ work: { plan, rack, kinds, shakenFill, order } }:
         kinds={kinds}
         shakenFill={shakenFill}
       />
+      {rack.length > 0 && <HeightsNote />}
       {plan.warnings.map((warning) => (
         <p class="caution small" key={warning}>
           <b>Mind:</b> <Words of={warning} />

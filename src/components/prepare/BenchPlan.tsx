@@ -50,7 +50,6 @@ export default function BenchPlan({ tubes, kinds, shakenFill, inAddress = false 
     const fault = faultOf(tube, size, shakenFill);
     return fault ? [{ labels: list(tube.labels), fault }] : [];
   });
-  const first = rack[0]?.size;
   return (
     <>
       <p class="tools screen">
@@ -126,13 +125,6 @@ export default function BenchPlan({ tubes, kinds, shakenFill, inAddress = false 
           </p>
         ))}
       </div>
-      {first && (
-        <p class="small soft">
-          Heights are measured from the inside of the bottom. In brackets: from the thinnest to the thickest wall such
-          tubes are made with, remembered and not measured. To be sure, put 1 cm³ of water from a syringe into one of
-          yours, mark where it stands and shift the other marks by as much.
-        </p>
-      )}
     </>
   );
 }

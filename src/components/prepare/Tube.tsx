@@ -35,6 +35,8 @@ export function Tube({ tube, size, limitCm3 }: { tube: RackTube; size: DrawnSize
   lines.sort((a, b) => a.mm - b.mm);
   const at = lines.map((line) => tenth(bottom - line.mm * SCALE));
   const words = spread(at.map((y) => y + 4)).map(Math.round);
+  /** Words that do not stand beside their mark are led to it. */
+  const displaced = (index: number) => Math.abs(words[index] - 4 - at[index]) > 1;
   const width = Math.round(right + 116);
   const labelTop = top + 12;
   return (
@@ -51,7 +53,9 @@ export function Tube({ tube, size, limitCm3 }: { tube: RackTube; size: DrawnSize
       {lines.map((line, index) => (
         <g key={`${line.cm3} ${line.limit}`}>
           <path class={line.limit ? "limit" : "fillmark"} d={`M${left} ${at[index]}H${right}`} />
-          <path class="leader" d={`M${right} ${at[index]}l10 ${tenth(words[index] - 4 - at[index])}`} />
+          {displaced(index) && (
+            <path class="leader" d={`M${right} ${at[index]}l10 ${tenth(words[index] - 4 - at[index])}`} />
+          )}
           <text class={line.limit ? "over" : undefined} x={Math.round(right + 13)} y={words[index]}>
             {line.limit ? "no higher" : `${figure(line.cm3)} cm³`} · {Math.round(line.mm)} mm
           </text>

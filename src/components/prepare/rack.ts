@@ -58,7 +58,7 @@ export function rackOf(tubes: readonly PlannedTube[], brim: (tube: PlannedTube) 
         labels: [tube.label],
         marks: tube.marks.map(({ cm3, what }) => ({ cm3, what })),
         ...(tube.solidG && { solidG: tube.solidG }),
-        ...(tube.heatingLimitCm3 && { heatedFill: tube.heatingLimitCm3 / brim(tube) }),
+        ...(tube.heatingLimitCm3 && { heatedFill: Number((tube.heatingLimitCm3 / brim(tube)).toFixed(4)) }),
         size: tube.size.id,
       });
     }

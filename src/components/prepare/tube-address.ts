@@ -1,5 +1,5 @@
 /** The tube sizes a reader has chosen, in the address of the page: one entry for each kind of tube that is not of the planned size. */
-import { foundText } from "../address-bar.ts";
+import { foundText } from "../found-text.ts";
 import type { TubeKind } from "./rack.ts";
 
 type Kinds = readonly Pick<TubeKind, "name" | "sizes">[];

@@ -2,7 +2,7 @@
 import type { Rinsed, TubeWork } from "../../../engine/planning/order-of-work/bench-work.ts";
 import type { Hands } from "../../../engine/planning/order-of-work/order-of-work.ts";
 import { lasting, QUARTERS } from "../../../engine/planning/order-of-work/quarter-minutes.ts";
-import { foundText } from "../../address-bar.ts";
+import { foundText } from "../../found-text.ts";
 
 /** Names of the entries in an address. */
 export type Entry = "people" | "burners" | "test-tubes" | "boiling-tubes" | "places" | "planning" | "minutes" | "free";
