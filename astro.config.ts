@@ -24,8 +24,9 @@ const ISLAND_RUNTIME =
 /** What holds JSX. Without this the plugin also takes every other file of ours apart and writes it anew, a quarter of a build's time. */
 const JSX_FILES = ["**/*.tsx"];
 
-/** The record's island, with the table that the page for a paper of one's own shares with it: one file instead of two. */
-const RECORD = /src[\\/]components[\\/]record[\\/]Record(?:AndConclusion|Table)\.tsx/;
+/** The islands of a walkthrough, with what the page for a paper of one's own shares with them: one file instead of three. */
+const WALKTHROUGH =
+  /src[\\/]components[\\/](?:walkthrough-islands\.ts|record[\\/]Record(?:AndConclusion|Table)\.tsx|prepare[\\/](?:BenchPlan|Tube)\.tsx)/;
 
 /**
  * Lets the file an island starts from also hold what other islands import of it. Astro asks for files that export nothing else, and the
@@ -81,7 +82,7 @@ export default defineConfig({
           codeSplitting: {
             groups: [
               { name: "island-runtime", test: ISLAND_RUNTIME },
-              { name: "record", test: RECORD },
+              { name: "walkthrough", test: WALKTHROUGH },
             ],
           },
         },

@@ -66,3 +66,32 @@ test("a tube too small for the test is refused in words", async () => {
     [];
   expect(Math.round(Number(held))).toBe(rowOf(name).brimCm3);
 });
+
+test("the address keeps the sizes of the tubes beside a record, and a link shows them again", async () => {
+  const { page } = await openPage("practicals/lamp-room-shelf/?record=own");
+  await readToTheEnd(page);
+  const sizes = (of: Page) => of.getByRole("combobox", { name: /^Test-tubes/ });
+  await sizes(page).selectOption({ label: "test-tube 100 × 12 mm" });
+  await expect.poll(() => new URL(page.url()).search).toBe("?record=own&test-tube-size=100x12");
+
+  const { page: again } = await openPage("practicals/lamp-room-shelf/?test-tube-size=100x12&boiling-tube-size=1x1");
+  await readToTheEnd(again);
+  await again.getByText("In the link, boiling tubes, heated: found “1x1”, expected one of 150x24").waitFor();
+  expect(await sizes(again).inputValue()).toBe("test-tube-100x12");
+  expect((await marksOf(again, "R c")).get("1")).toBe(Math.round(rowOf("test-tube 100 × 12 mm").depthMm["1"]));
+  await sizes(again).selectOption({ label: "test-tube 125 × 16 mm" });
+  await expect.poll(() => new URL(again.url()).searchParams.has("test-tube-size")).toBe(false);
+});
+
+test("Prepare shows where each tube stands, without script too, tubes of limewater in a row of their own", async () => {
+  const { page } = await openPage("practicals/pool-plant-room/", { javaScriptEnabled: false });
+  const stands = page.locator("section", { has: page.getByRole("heading", { name: "Where each tube stands" }) }).last();
+  const places = await stands.getByRole("listitem").allTextContents();
+  const labels = await page
+    .getByRole("table", { name: /fill marks/ })
+    .getByRole("rowheader")
+    .allTextContents();
+  const written = labels.flatMap((row) => row.replace(/\u00a0/g, " ").split(/, | and /));
+  expect(places.toSorted()).toEqual(written.toSorted());
+  expect(await stands.getByText("Limewater tubes").count()).toBe(1);
+});

@@ -67,6 +67,30 @@ test("a slip of the finger leaves the sheet as it was, and says so", async () =>
   expect(await page.getByText("Not understood").count()).toBe(0);
 });
 
+test.each(["", " ", "twelve", "1e1", "-3", "7.5"])(
+  "%o groups is told, and the last good sheet stays, on paper too",
+  async (text) => {
+    const { page } = await openPage(SHEET);
+    const groups = page.getByRole("textbox", { name: /Number of groups/ });
+    await groups.fill("20");
+    await page.getByText("This sheet is for 20 groups").waitFor();
+    await groups.fill(text);
+    const found = text.trim() === "" ? "nothing" : `“${text}”`;
+    const fault = page.getByText(`Number of groups: found ${found}, expected a whole number from 1 to 60.`);
+    await fault.waitFor();
+    await page.getByText("This sheet is still for 20 groups").waitFor();
+    expect(new URL(page.url()).search).toBe("?groups=20");
+    expect(await groups.inputValue()).toBe(text);
+    await page.emulateMedia({ media: "print" });
+    expect(await fault.isVisible()).toBe(true);
+  },
+);
+
+test("a link without a number is told", async () => {
+  const { page } = await openPage(`${SHEET}?groups=`);
+  await page.getByText("In the link, number of groups: found nothing, expected a whole number").waitFor();
+});
+
 test("too little of a sample is told", async () => {
   const { page } = await openPage(SHEET);
   await page.getByRole("textbox", { name: /Volume of each sample/ }).fill("3");

@@ -24,6 +24,53 @@ test.each(orders)("/%s answers at once to a second pair of hands", async (path) 
   expect((await rows.allInnerTexts()).join()).toContain("second");
   const minutes = (text: string) => Number.parseInt(text, 10);
   expect(minutes(await words())).toBeLessThan(minutes(alone));
+  expect(await words()).toContain("that is proved.");
+});
+
+test("the paper's order of parts is kept, or freed by choice; minutes planned and allowed are held against each other", async () => {
+  const { page } = await openPage("practicals/dyers-shelf/order/");
+  const order = async () =>
+    (await page.getByRole("table", { name: "Step by step" }).getByRole("rowheader").allInnerTexts()).flatMap(
+      (text) => /^([a-z])(\(i\))? for/.exec(text)?.[1] ?? [],
+    );
+  expect(await order()).toEqual((await order()).toSorted());
+  await page.getByLabel("Parts may change places").check();
+  await page.getByLabel("People").selectOption("2");
+  await page.getByText("second person").waitFor({ state: "attached" });
+  expect(new URL(page.url()).search).toBe("?people=2&free=1");
+  await page.getByLabel("Minutes for planning").fill("0");
+  await page.getByLabel("Minutes allowed").fill("6");
+  await page.getByText(/more than the 6 allowed/).waitFor();
+  await page.getByLabel("Minutes allowed").fill("");
+  await page.getByText("Minutes allowed: found nothing, expected a whole number from 5 to 300.").waitFor();
+  // The last good choice stays.
+  expect(await page.getByText(/more than the 6 allowed/).count()).toBe(1);
+});
+
+/** What spoils an observation, by the practical whose procedure invites it. */
+test.each([
+  ["farm-co-op", /Ammonium that was not boiled off gives ammonia too: with .* may be taken for nitrate/],
+  ["glaze-store", /Lift the delivery tube out of the limewater before the flame is taken away.*cracks hot glass/],
+  ["salt-works", /each keeps its own dropper, which never touches the tube or another bottle/],
+])("/%s warns in its order of work", async (practical, warning) => {
+  const { page } = await openPage(`practicals/${practical}/order/`);
+  await page.getByRole("listitem").filter({ hasText: warning }).first().waitFor();
+});
+
+test("a choice for a paper of one's own stays out of the address, which belongs to the paper", async () => {
+  const { page } = await openPage("paper/?people=2&test-tube-size=100x12");
+  await page.getByLabel("Start from an example").selectOption("shed-two-tins");
+  await page.getByText("Who does what when, minute by minute").click({ timeout: 60_000 });
+  const people = page.getByLabel("People");
+  await people.waitFor();
+  expect(await people.inputValue()).toBe("1");
+  await people.selectOption("2");
+  await page.getByText("second person").waitFor({ state: "attached" });
+  const tubes = page.getByRole("combobox", { name: /^Test-tubes, kept cold/ });
+  expect(await tubes.inputValue()).toBe("test-tube-125x16");
+  await tubes.selectOption({ label: "test-tube 150 × 16 mm" });
+  await page.getByText("test-tube 150 × 16 mm", { exact: true }).last().waitFor();
+  expect(new URL(page.url()).search).toBe("?people=2&test-tube-size=100x12");
 });
 
 test("fewer tubes are rinsed and used again, and the page says where", async () => {

@@ -68,7 +68,8 @@ export default function ClassSheet({ needs, own }: Props) {
           </p>
         ))}
         <p>
-          This sheet is for <b>{inWords(size)}</b>. A group is whoever works at one place, alone or as a pair.
+          This sheet is {faults.length > 0 && "still "}for <b>{inWords(size)}</b>. A group is whoever works at one
+          place, alone or as a pair.
         </p>
         {sheet.warnings.map((warning) => (
           <p class="caution small" key={warning}>

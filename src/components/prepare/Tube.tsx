@@ -40,12 +40,7 @@ export function Tube({ tube, size, limitCm3 }: { tube: RackTube; size: DrawnSize
   const width = Math.round(right + 116);
   const labelTop = top + 12;
   return (
-    <svg
-      width={width}
-      height={Math.round(bottom + 4)}
-      viewBox={`0 0 ${width} ${Math.round(bottom + 4)}`}
-      aria-hidden="true"
-    >
+    <svg width={width} height={Math.round(bottom + 4)} aria-hidden="true">
       <path
         class="glass"
         d={`M${left - 4} ${top}H${left}V${tenth(bottom - r)}a${r} ${r} 0 0 0 ${tenth(2 * r)} 0V${top}h4`}
