@@ -19,7 +19,7 @@ const { base, site } = siteAddress(process.env, department());
 
 /** Modules every island needs: one file instead of eight keeps a first visit to few requests. */
 const ISLAND_RUNTIME =
-  /node_modules[\\/](?:preact[\\/]|@astrojs[\\/]preact[\\/]dist[\\/](?:client|static-html))|vite[\\/]preload-helper|src[\\/](?:components[\\/](?:Words|awake|later|names|sentence)|engine[\\/](?:formula[\\/]typeset|planning[\\/]geometry|deduction[\\/]something-else))\.tsx?/;
+  /node_modules[\\/](?:preact[\\/]|@astrojs[\\/]preact[\\/]dist[\\/](?:client|static-html))|vite[\\/]preload-helper|src[\\/](?:components[\\/](?:Words|awake|later|names|sentence|address-bar)|engine[\\/](?:formula[\\/]typeset|planning[\\/]geometry|deduction[\\/]something-else))\.tsx?/;
 
 /** What holds JSX. Without this the plugin also takes every other file of ours apart and writes it anew, a quarter of a build's time. */
 const JSX_FILES = ["**/*.tsx"];

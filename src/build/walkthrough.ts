@@ -7,7 +7,7 @@ import { HEAT_OPENS, SEEN_FIRST, SLOW_SOLIDS, SOLID_TO_SOLID } from "../engine/c
 import { STARCH } from "../engine/constants/starch.ts";
 import { certificate } from "../engine/deduction/certificate.ts";
 import { furtherPredictions } from "../engine/deduction/further-predictions.ts";
-import { deduce, type Practical, phrase, planBench, purposes, tabulate } from "../engine/index.ts";
+import { deduce, type Practical, phrase, planUsualBench, purposes, tabulate } from "../engine/index.ts";
 import { answerOf } from "./answer.ts";
 import { curvesOf } from "./curves.ts";
 import { department } from "./department/department.ts";
@@ -53,7 +53,7 @@ function workOut(practical: Practical): Omit<Walkthrough, "practical"> {
     conclusion: deduce(table, record),
     certificate: certificate(table, record),
     purposes: purposes(table),
-    plan: planBench(practical, table, department().tubes),
+    plan: planUsualBench(practical, table, department().tubes),
     answers,
     predicted,
     gates: namedGates(acted),

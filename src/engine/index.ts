@@ -37,6 +37,7 @@ export type { BenchPlan } from "./planning/bench-plan.ts";
 export { prepareClass } from "./planning/class/prepare-class.ts";
 export { type OrderOfWork, orderOfWork } from "./planning/order-of-work/order-of-work.ts";
 export { planBench } from "./planning/plan-bench.ts";
+export { planUsualBench } from "./planning/usual-bench.ts";
 export { readPaper, readPractical } from "./practical/faults.ts";
 export { type Paper, type Practical, paper, practical } from "./practical.ts";
 export { phrase } from "./wording/phrase.ts";

@@ -21,7 +21,7 @@ import {
   type Practical,
   type PredictionTable,
   phrase,
-  planBench,
+  planUsualBench,
   type TableRecord,
 } from "../../engine/index.ts";
 import { cellsOf } from "../../engine/practical.ts";
@@ -58,7 +58,7 @@ interface Worked {
 export function questionsOf(name: string, practical: Practical): Questions {
   const { table } = tabulate(practical, predictor, phrase);
   const record = recordInTable(table, practical.record, phrase);
-  const plan = planBench(practical, table, department().tubes);
+  const plan = planUsualBench(practical, table, department().tubes);
   const done = new Map(cellsOf(practical.parts).map(({ id, test }) => [id, wordTest(test, plan)]));
   const worked = { practical, table, record, done };
   const asked = deduce(table, record).samples.flatMap((of) => KINDS.map((kind) => ask(name, worked, of, kind)));

@@ -16,8 +16,8 @@ import { purposes } from "../../engine/deduction/purposes.ts";
 import { ionName } from "../../engine/formula/ion-name.ts";
 import { brimCapacity } from "../../engine/planning/geometry.ts";
 import { tubeWorkOf } from "../../engine/planning/order-of-work/tube-work.ts";
-import { planBench } from "../../engine/planning/plan-bench.ts";
 import { rackedOf } from "../../engine/planning/rack-places.ts";
+import { planUsualBench } from "../../engine/planning/usual-bench.ts";
 import type { PracticalFault } from "../../engine/practical/faults.ts";
 import { cellsOf, type Paper, type Step } from "../../engine/practical.ts";
 import { askedOf } from "../../engine/wording/asked-of.ts";
@@ -130,7 +130,7 @@ function paperWork(
   misleading: Interference[] | undefined,
 ): PaperWork {
   const record = recordInTable(table, paper.record, phrase);
-  const plan = planBench(paper, table, DEFAULT_TUBES);
+  const plan = planUsualBench(paper, table, DEFAULT_TUBES);
   const cells = cellsOf(paper.parts);
   const rack = rackOf([...plan.tubes, ...plan.limewater], (tube) => brimCapacity(tube.size));
   const tests = cells.map(({ test }) => wordTest(test, plan));
@@ -161,7 +161,7 @@ function paperWork(
   };
 }
 
-type Plan = ReturnType<typeof planBench>;
+type Plan = ReturnType<typeof planUsualBench>;
 
 function partsOf(paper: Paper, plan: Plan, all: readonly CautionEntry[], misleading: Interference[]): WorkedPart[] {
   const cells = cellsOf(paper.parts);
