@@ -9,7 +9,7 @@ import { useAwake } from "../awake.ts";
 import { useConclusion } from "../conclude/use-conclusion.ts";
 import { MarkPractised } from "../map/MarkPractised.tsx";
 import type { IonNames } from "../names.ts";
-import { plain } from "../sentence.ts";
+import { rich } from "../sentence.ts";
 import { inWords } from "./in-words.ts";
 import { RecordTable } from "./RecordTable.tsx";
 import type { RecordSheet, SheetLine } from "./record-sheet.ts";
@@ -56,7 +56,7 @@ export default function RecordAndConclusion({
       const follows = ready
         ? ready.changeInWords({ table: ready.table, names, record: next }, from)
         : "the conclusion could not be fetched, so it is still that of the walkthrough";
-      if (news.current) news.current.textContent = plain(`${what}; ${follows}.`);
+      if (news.current) news.current.innerHTML = rich(`${what}; ${follows}.`);
     });
   const kept = useRecord(sheet, given, ({ record }) => tell(record, "The record is the one in the link"));
   const { record, own, before } = kept;

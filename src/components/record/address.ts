@@ -86,5 +86,11 @@ export function fromAddress(table: RecordSheet, given: TableRecord, search: stri
   return { record, own, faults: more > 0 ? [...faults.slice(0, TOLD), `And ${more} more like these.`] : faults };
 }
 
+/** A record written behind "#", where the page reads none; a heading of the page is left alone. */
+export function behindTheMark(hash: string): string[] {
+  if (!/^#(?:record|[A-Z][A-Z0-9]?\.[a-z][.ivx]*)=/.test(hash)) return [];
+  return [`${quote(hash)}: nothing is read behind “#”, a record stands behind “?”.`];
+}
+
 const sampleName = ([first]: ReturnType<typeof places>): string =>
   first ? `${first.sample}.${inAddress(first.cell.id)}` : "R.a";

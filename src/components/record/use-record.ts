@@ -2,7 +2,7 @@
 import { useEffect, useState } from "preact/hooks";
 import type { TableRecord } from "../../engine/bench/prediction-table.ts";
 import { showInAddress } from "../address-bar.ts";
-import { fromAddress, type Kept, toAddress } from "./address.ts";
+import { behindTheMark, fromAddress, type Kept, toAddress } from "./address.ts";
 import type { RecordSheet } from "./record-sheet.ts";
 
 export interface RecordState extends Kept {
@@ -29,7 +29,7 @@ export function useRecord(table: RecordSheet, given: TableRecord, onFound: (foun
 
   useEffect(() => {
     const { faults: found, ...kept } = fromAddress(table, given, location.search.slice(1));
-    tell(found);
+    tell([...found, ...behindTheMark(location.hash)]);
     if (toAddress(table, given, kept) === "") return;
     keep({ kept, past: [] });
     onFound(kept);

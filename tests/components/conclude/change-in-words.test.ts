@@ -1,6 +1,7 @@
 /** What is spoken of a changed record, over the white precipitates; the record ids behind each sight stand in white-precipitates.ts. */
 import { expect, test } from "vitest";
 import { changeInWords } from "../../../src/components/conclude/change-in-words.ts";
+import { SOMETHING_ELSE } from "../../../src/engine/deduction/something-else.ts";
 import { recordOf, whitePrecipitates } from "../../engine/deduction/white-precipitates.ts";
 
 const names = { "Zn^2+": "zinc", "Al^3+": "aluminium", "Pb^2+": "lead(II)", "SO4^2-": "sulfate" };
@@ -19,8 +20,18 @@ test("an observation that makes no difference", () => {
 test("one sample is told of, the others are named", () => {
   const table = whitePrecipitates(["P", "Q"], { share: [{ samples: ["P", "Q"], ion: "anion" }] });
   const said = spoken(table, { P: { ...ZINC, ...SULFATE }, Q: ZINC }, { P: ZINC, Q: ZINC });
-  expect(said).toMatch(/^P holds zinc sulfate, .*[^.]; Q changes too$/);
+  expect(said).toMatch(/^P holds zinc sulfate; Q changes too$/);
   expect(said).not.toMatch(/[.] /);
+});
+
+test("something else where nothing fits already", () => {
+  const table = whitePrecipitates(["P"]);
+  const before = { P: { ...ZINC, "b(ii)": "none" } };
+  const record = recordOf(before as never);
+  const now = { ...record, P: { ...record.P, d: SOMETHING_ELSE } };
+  expect(changeInWords({ table, names, record: now }, record)).toMatch(
+    /^the record still fits no salts: .* repeat first$/,
+  );
 });
 
 test("a record that fits nothing", () => {

@@ -1,7 +1,7 @@
 /** The record in an address, over random tables without chemistry: what is put in comes out, and nothing else gets in. */
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { fromAddress, toAddress } from "../../../src/components/record/address.ts";
+import { behindTheMark, fromAddress, toAddress } from "../../../src/components/record/address.ts";
 import type { PredictionTable, TableRecord } from "../../../src/engine/bench/prediction-table.ts";
 import { SOMETHING_ELSE } from "../../../src/engine/deduction/something-else.ts";
 import { tableWithRecord } from "../../engine/deduction/random-table.ts";
@@ -18,6 +18,17 @@ function asked({ cells }: PredictionTable, record: TableRecord): TableRecord {
 }
 const bare = (record: TableRecord) =>
   Object.fromEntries(Object.entries(record).filter(([, row]) => Object.keys(row).length > 0));
+
+test.each([
+  ["#record=own", 1],
+  ["#record=%3Cscript%3E", 1],
+  ["#R.a.ii=white+precipitate", 1],
+  ["#record", 0],
+  ["#carry-out", 0],
+  ["", 0],
+])("%s behind the mark is refused %i times", (hash, times) => {
+  expect(behindTheMark(hash)).toHaveLength(times);
+});
 
 test("a record goes into an address and comes out of it, changed or begun empty", () => {
   fc.assert(
