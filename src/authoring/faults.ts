@@ -46,11 +46,15 @@ function wordExcerpt({ line, column }: SourcePlace, excerpt: string): string[] {
   return [`  ${number} | ${before}${after}`, `  ${" ".repeat(number.length)} | ${" ".repeat(before.length)}^`];
 }
 
+/** Room for a list of all reagents or pages; what is longer quotes something endless. */
+const LONGEST = 4000;
+const cut = (words: string): string => (words.length > LONGEST ? `${words.slice(0, LONGEST)}…` : words);
+
 /** One fault as an author reads it: place, what, stated, found, advice, excerpt with a caret. */
 export function wordFault(fault: ContentFault): string {
-  const lines = [`${fault.file}:${fault.line}:${fault.column}  ${fault.what}`];
-  if (fault.stated !== undefined) lines.push(`  stated: ${fault.stated}`);
-  lines.push(`  found:  ${fault.found}`, `  to do:  ${fault.advice}`);
+  const lines = [`${fault.file}:${fault.line}:${fault.column}  ${cut(fault.what)}`];
+  if (fault.stated !== undefined) lines.push(`  stated: ${cut(fault.stated)}`);
+  lines.push(`  found:  ${cut(fault.found)}`, `  to do:  ${cut(fault.advice)}`);
   if (fault.excerpt !== undefined) lines.push(...wordExcerpt(fault, fault.excerpt));
   return lines.join("\n");
 }

@@ -2,6 +2,7 @@
 import type { z } from "zod";
 import type { ContentFault } from "../authoring/faults.ts";
 import type { YamlSource } from "../authoring/yaml-source.ts";
+import { describe } from "../engine/practical/amount.ts";
 
 /** @param whole what the file as a whole is called, where no entry is meant */
 export function schemaFaults(source: YamlSource, error: z.ZodError, whole: string, advice: string): ContentFault[] {
@@ -15,13 +16,11 @@ export function schemaFaults(source: YamlSource, error: z.ZodError, whole: strin
     const path = issue.path as (string | number)[];
     if (issue.code !== "unrecognized_keys") return [faultAt(path, issue.message)];
     // Each has a place of its own.
-    const all = issue.keys.map((key) => `"${key}"`).join(", ");
-    return issue.keys.map((key) =>
-      faultAt(
-        [...path, key],
-        issue.message.replace(all, () => `"${key}"`),
-      ),
-    );
+    const all = issue.keys.map(describe).join(", ");
+    return issue.keys.map((key) => {
+      const message = issue.message.replace(all, () => describe(key));
+      return faultAt([...path, key], message);
+    });
   });
   return faults.sort((a, b) => a.line - b.line || a.column - b.column);
 }

@@ -127,7 +127,7 @@ function tagFaults(node: Tag, around: Surroundings, placed: (text: string) => nu
         const advice = `use only ${Object.keys(checks).join(", ") || "the component by itself"}`;
         return [{ offset: placed(one.name), what, found: "an attribute it does not have", advice }];
       }
-      const wrong = one.text === undefined ? undefined : checks[one.name](one.text, around.named);
+      const wrong = one.text === undefined ? TO_RUN : checks[one.name](one.text, around.named);
       return wrong ? [{ offset: placed(one.text ?? ""), what, stated: one.text, ...wrong }] : [];
     }),
   ];
@@ -150,14 +150,24 @@ function elementFaults(node: Tag, { addresses }: Surroundings, placed: (text: st
   });
 }
 
-/** Attributes with their text; undefined where it is an expression. */
+/** Attributes with their text; undefined where it would have to be run. One without a value says yes. */
 function attributesOf(node: Tag): { name: string; text?: string }[] {
-  return node.attributes.flatMap((one) =>
-    one.type === "mdxJsxAttribute"
-      ? [{ name: one.name, ...(typeof one.value === "string" && { text: one.value }) }]
-      : [{ name: "{...}" }],
-  );
+  return node.attributes.map((one) => {
+    if (one.type !== "mdxJsxAttribute") return { name: "{...}" };
+    const { name, value } = one;
+    if (value === null || value === undefined) return { name, text: "true" };
+    const text = typeof value === "string" ? value : LITERAL.exec(value.value)?.[1];
+    return { name, ...(text !== undefined && { text: text.replace(/^(["'])(.*)\1$/s, "$2") }) };
+  });
 }
+
+/** A number, a yes or no, or a text in quotes. */
+const LITERAL = /^\s*(\d+(?:\.\d+)?|true|false|"[^"\\]*"|'[^'\\]*')\s*$/;
+
+const TO_RUN: Wrong = {
+  found: "something to be computed",
+  advice: 'write the text itself between quotes: of="SO4^2-"',
+};
 
 /** A comment or a text in quotes may stand in braces; anything else would have to be run. */
 function expressionFault(value: string): Wrong {

@@ -21,7 +21,7 @@ export function plainWords(issue: z.core.$ZodRawIssue): string | undefined {
     case "invalid_value":
       return `${found}, expected one of: ${issue.values.join(", ")}`;
     case "unrecognized_keys":
-      return `found ${issue.keys.map((key) => `"${key}"`).join(", ")}, which means nothing here; expected only the entries the guide names`;
+      return `found ${issue.keys.map(describe).join(", ")}, which means nothing here; expected only the entries the guide names`;
     case "too_small":
       return `${found}, expected at least ${issue.minimum}${issue.origin === "string" ? " characters" : issue.origin === "array" ? " entries" : ""}`;
     case "too_big":

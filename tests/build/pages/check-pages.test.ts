@@ -76,6 +76,7 @@ test.each([
     '<Narrowing salt="KCl" cations="K+" anions="Cl-" tests="flame, halid" />',
     "6:56 component Narrowing, tests: no such standard test",
   ],
+  ["a <Chem of={1 + 1} />", "6:3 component Chem, of: something to be computed"],
   ["a {1 + 1}", "6:3 braces: something to be computed"],
   ["a {title}", "6:3 braces: something to be computed"],
   ['import x from "./x.js"\n\nwords', "6:1 program text: an import or export"],

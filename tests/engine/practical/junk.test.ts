@@ -100,13 +100,9 @@ function recordOf(path: string[]): string[] {
   return Object.keys(read.practical.record.P);
 }
 
+// What hangs is ended by the time a test is given; a time asserted here would only measure the machine.
 describe("sizes", () => {
   const long = 10_000;
-  const within = (ms: number, act: () => unknown) => {
-    const begun = performance.now();
-    act();
-    expect(performance.now() - begun).toBeLessThan(ms);
-  };
 
   test.each([
     ["letters", "x".repeat(long)],
@@ -118,17 +114,13 @@ describe("sizes", () => {
     ["waters", `CuSO4${"*H2O".repeat(long)}`],
     ["a zero byte", "\0".repeat(long)],
   ])("ten thousand %s, anywhere", (_, text) => {
-    within(2000, () => {
-      for (const path of PLACES) expect(() => readPractical(changed(path, text))).not.toThrow();
-    });
+    for (const path of PLACES) expect(() => readPractical(changed(path, text))).not.toThrow();
   });
 
   test("a hundred thousand levels", () => {
     let deep: unknown = "x";
     for (let level = 0; level < 100_000; level++) deep = level % 2 ? [deep] : { a: deep };
-    within(2000, () => {
-      for (const path of PLACES) expect(() => readPractical(changed(path, deep))).not.toThrow();
-    });
+    for (const path of PLACES) expect(() => readPractical(changed(path, deep))).not.toThrow();
   });
 
   test.each([1e308, Number.POSITIVE_INFINITY, Number.NaN, -0, 2 ** 53])("the number %s", (number) => {
