@@ -7,6 +7,7 @@ import { Worker } from "node:worker_threads";
 import { type ContentFault, ContentFaults } from "../authoring/faults.ts";
 import { openCache } from "./cache/cache.ts";
 import type { CheckAnswer, CheckOrder } from "./check-worker.ts";
+import { checkTheme } from "./department/check-theme.ts";
 import { coursePaths } from "./department/course.ts";
 import { department } from "./department/department.ts";
 import { houseOf } from "./department/key.ts";
@@ -27,6 +28,7 @@ export async function checkAll(root: string, pages: boolean, cache = openCache()
   const name = pages ? "worked out" : "checked";
   // At which strengths practicals are to be held is not known while the department's file cannot be read.
   const ofHouse = faultsOf(department);
+  const ofTheme = checkTheme(root);
   const paths = ofHouse.length > 0 ? [] : coursePaths(root);
   const orders = paths.map((path): CheckOrder => ({ path, text: readPage(root, path), pages }));
   const input = ({ path, text }: CheckOrder) => checkedInput(path, text);
@@ -37,7 +39,7 @@ export async function checkAll(root: string, pages: boolean, cache = openCache()
     known.set(order, faults);
     cache.write(name, input(order), faults);
   });
-  const faults = [...ofHouse, ...orders.flatMap((order) => known.get(order) ?? []), ...checkAllPages(root)];
+  const faults = [...ofHouse, ...ofTheme, ...orders.flatMap((order) => known.get(order) ?? []), ...checkAllPages(root)];
   if (faults.length > 0) throw new ContentFaults(faults);
   return orders.length;
 }

@@ -23,7 +23,7 @@ export interface Told {
 /** Saving a file may come as several changes; common practice, no source. */
 const SETTLED_MS = 200;
 
-const IS_CONTENT = /\.(?:mdx|yaml)$/;
+const IS_CONTENT = /(?:\.mdx|\.yaml|[\\/]theme\.css)$/;
 
 export function faultsInDev(root: string): AstroIntegration {
   return {
