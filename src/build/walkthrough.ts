@@ -86,7 +86,7 @@ function bordersOf(
 
 /** The gates that acted, with name and source. */
 export function namedGates(ids: ReadonlySet<string>): NamedGate[] {
-  return [...SLOW_SOLIDS, ...SEEN_FIRST, ...HEAT_OPENS, SOLID_TO_SOLID, STARCH].flatMap(({ id, name, source }) =>
-    ids.has(id) ? [{ id, name, source }] : [],
-  );
+  const named = (gates: readonly Omit<NamedGate, "slow">[], slow: boolean) =>
+    gates.flatMap(({ id, name, source }) => (ids.has(id) ? [{ id, slow, name, source }] : []));
+  return [...named([...SLOW_SOLIDS, ...SEEN_FIRST, SOLID_TO_SOLID], true), ...named([...HEAT_OPENS, STARCH], false)];
 }

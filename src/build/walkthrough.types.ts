@@ -13,6 +13,8 @@ import type { Practical } from "../engine/practical.ts";
 /** A kinetic gate that acts in this practical: what happens, or comes slowly, within the minutes of a test. */
 export interface NamedGate {
   id: string;
+  /** It is about what takes longer than a test; else about what happens although no constant says so. */
+  slow: boolean;
   name: string;
   source: string;
 }

@@ -23,3 +23,9 @@ test.each<[string, Record<string, number>, unknown[]]>([
   expect(named.map(({ id }) => id).toSorted()).toEqual([...new Set(gates)].toSorted());
   for (const { name, source } of named) expect(Math.min(name.length, source.length)).toBeGreaterThan(10);
 });
+
+test("only what takes longer than a test is called too slow for it", () => {
+  const slow = (ids: string[]) => namedGates(new Set(ids)).map((gate) => gate.slow);
+  expect(slow(["gypsum-slow", "silver-thiosulfate-first", "solid-to-solid"])).toEqual([true, true, true]);
+  expect(slow(["copper-oxide", "starch-iodine"])).toEqual([false, false]);
+});

@@ -20,7 +20,7 @@ const CONCENTRATED = 0;
 /**
  * The cautions that cover a reagent, a verb or a gas of the part, or an ion a sample may hold, the worst hazard first.
  *
- * @param ions cations the paper allows
+ * @param ions ions the paper allows
  * @param gases formulas of the gases that may come off in this part
  */
 export function cautionsFor<One extends Covering>(

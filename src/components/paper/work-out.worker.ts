@@ -179,7 +179,7 @@ function partsOf(paper: Paper, plan: Plan, all: readonly CautionEntry[], mislead
       label: part.label,
       title: part.title,
       only: part.samples && part.samples.length < paper.samples.length ? part.samples : [],
-      cautions: cautionsFor(part, gases, paper.paper.cations, all).map(({ id, data }) => ({
+      cautions: cautionsFor(part, gases, [...paper.paper.cations, ...paper.paper.anions], all).map(({ id, data }) => ({
         title: data.title,
         says: data.summary,
         href: link(`/cautions/${id}/`),

@@ -19,7 +19,7 @@ export function practiceTests(
   return cellsOf(parts).map(({ id, part, test, index }): PracticeTest => {
     const own = { ...part, tests: [test] };
     const gases = plan.gases.filter(({ cell }) => cell === id).map(({ gas }) => gas);
-    const needed = cautionsFor(own, gases, index === 0 ? paper.cations : [], cautions);
+    const needed = cautionsFor(own, gases, index === 0 ? [...paper.cations, ...paper.anions] : [], cautions);
     const fresh = needed.filter((one) => !met.has(one.id));
     for (const one of fresh) met.add(one.id);
     return {

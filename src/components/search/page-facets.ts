@@ -37,7 +37,7 @@ export function facetsOfPractical(practical: Practical, plan: BenchPlan, all: re
   const cautions = parts.flatMap((part) => {
     const own = cells.filter((cell) => cell.part === part).map(({ id }) => id);
     const gases = plan.gases.filter(({ cell }) => own.includes(cell)).map(({ gas }) => gas);
-    return cautionsFor(part, gases, paper.cations, all);
+    return cautionsFor(part, gases, [...paper.cations, ...paper.anions], all);
   });
   return {
     ion: [...paper.cations, ...paper.anions],

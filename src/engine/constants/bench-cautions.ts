@@ -76,6 +76,30 @@ export const SAMPLE_CAUTIONS: Readonly<Record<string, Caution & { waste: Waste }
     text: "A sample may hold chromium. Wash it off your skin. It goes into the bottle marked HEAVY METALS.",
     source: "CLEAPSS Student Safety Sheet 47; waste: common practice, local rules decide",
   },
+  "Co^2+": {
+    rank: 1,
+    waste: "heavy metal",
+    text: "A sample may hold cobalt, which can cause cancer and allergy. Gloves, no dust, no spray. Wash your hands. It goes into the bottle marked HEAVY METALS.",
+    source: "from memory (CLP: carcinogen by inhalation, sensitiser); waste: common practice, local rules decide",
+  },
+  "Ni^2+": {
+    rank: 1,
+    waste: "heavy metal",
+    text: "A sample may hold nickel, which can cause cancer and allergy. Gloves, no dust, no spray. Wash your hands. It goes into the bottle marked HEAVY METALS.",
+    source: "from memory (CLP: carcinogen by inhalation, sensitiser); waste: common practice, local rules decide",
+  },
+  "NO2-": {
+    rank: 0,
+    waste: "drain",
+    text: "A sample may hold nitrite, which is toxic if swallowed. With acid it gives off brown nitrogen dioxide, which is very toxic: drops only, in a fume cupboard.",
+    source: "from memory (CLEAPSS; CLP)",
+  },
+  "CrO4^2-": {
+    rank: 0,
+    waste: "chromium(VI)",
+    text: "A sample may hold chromate, which is toxic and can cause cancer and allergy. Gloves, no spray. Wash your hands. It goes into the bottle marked CHROMIUM(VI).",
+    source: "CLEAPSS Student Safety Sheet 47; waste: common practice, local rules decide",
+  },
   "Ag+": {
     rank: 2,
     waste: "silver",

@@ -204,6 +204,12 @@ export const pairGates: readonly PairGate[] = [
       "textbook: thiosulfate takes the colour from copper(II) solutions at once, to a copper(I) complex and tetrathionate; from memory",
   },
   {
+    oxidants: ["Cu^2+/CuSCN"],
+    reductants: ["FeSCN^2+/Fe^2+"],
+    opens: "cold",
+    source: "textbook: thiocyanate with copper(II) and iron(II) gives white copper(I) thiocyanate at once; from memory",
+  },
+  {
     oxidants: ["HNO2/NO"],
     reductants: ["NO3-/HNO2"],
     opens: "cold",

@@ -31,7 +31,7 @@ export function benchCautions(
   ];
   const all: Ranked[] = [
     ...actions.filter((one): one is Ranked => one !== false),
-    ...paper.cations.flatMap((ion) => SAMPLE_CAUTIONS[ion] ?? []),
+    ...[...paper.cations, ...paper.anions].flatMap((ion) => SAMPLE_CAUTIONS[ion] ?? []),
     ...reagents.filter(({ id }) => !(foilInAlkali && id === ALUMINIUM)),
     ...gases.map((gas) => ({ rank: GAS_SAFETY[gas].rank, text: GAS_SAFETY[gas].hazard })),
   ];

@@ -34,9 +34,11 @@ export interface Emptied {
 /** The tubes of each plan with the collected kinds of waste they may hold, grouped. */
 export function emptied(
   plans: readonly Pick<TubePlan, "tubes" | "uses">[],
-  paper: Pick<Statement, "cations">,
+  paper: Pick<Statement, "cations" | "anions">,
 ): Emptied[] {
-  const held = COLLECTED.filter((waste) => paper.cations.some((ion) => SAMPLE_CAUTIONS[ion]?.waste === waste));
+  const held = COLLECTED.filter((waste) =>
+    [...paper.cations, ...paper.anions].some((ion) => SAMPLE_CAUTIONS[ion]?.waste === waste),
+  );
   const groups = new Map<string, Emptied>();
   for (const { tubes, uses } of plans) {
     if (tubes.length === 0) continue;

@@ -60,8 +60,9 @@ const BROUGHT = 1e-6;
 describe.each(Object.entries(TESTS))("%s", (_, tests) => {
   test.each([...CATIONS, ...ANIONS])("%s", (ion) => {
     for (const { event, before, after, pH } of told(saltWith(ion), tests)) {
-      const { left, right } = parseEquation(event.equation ?? "");
-      expect(imbalance({ left, right }), event.equation).toEqual({ elements: {}, charge: 0 });
+      const equation = parseEquation(event.equation ?? "");
+      const { left, right } = equation;
+      expect(imbalance(equation), event.equation).toEqual({ elements: {}, charge: 0 });
       const [used, made] = [left, right].map((side) => side.map(({ formula }) => formula.text.replace("(aq)", "")));
       const brought = (id: string) => (before.get(id) ?? 0) > BROUGHT;
       const at = `${event.equation} at pH ${pH.toFixed(1)}`;

@@ -7,7 +7,8 @@ import { type Change, type Course, courseOf } from "./course.ts";
 import { rowOf } from "./figures.ts";
 import { looks } from "./looks.ts";
 import { makeUpOf } from "./make-up.ts";
-import { gas, solid } from "./reaction.ts";
+import { oxideOf } from "./oxide-series.ts";
+import { gas, reactionOf, solid } from "./reaction.ts";
 import { gasPressure } from "./temperature.ts";
 
 export interface HeatStage {
@@ -96,7 +97,7 @@ function outcomeOf(formula: string, course: Course, how: Heating): HeatOutcome {
     })),
     gases: given.filter(isShown),
     otherGases: given.filter((each) => !isShown(each)),
-    traces: tracesOf(course, how),
+    traces: tracesOf(formula, course, how),
     vapours,
     residue: course.left.length === 0 ? null : { ...looks(course, sample), formula: course.left.join(" + ") },
     ...(sublimate === undefined ? {} : { sublimate }),
@@ -107,18 +108,29 @@ function outcomeOf(formula: string, course: Course, how: Heating): HeatOutcome {
 }
 
 /**
- * Harmful gases of changes that the flame does not bring about but that have begun: read from their pressure at the glass. Hot sulfur
- * trioxide is sulfur dioxide and oxygen in part (half of it near 780 C at 1 atm, from memory).
+ * Harmful gases of changes that the flame does not bring about but that have begun, read from their pressure at the glass. Steam takes a
+ * little hydrogen chloride from a chloride as its hydrate dries. Hot sulfur trioxide is sulfur dioxide and oxygen in part (half of it near
+ * 780 C at 1 atm, from memory).
  */
-function tracesOf(course: Course, how: Heating): GivenOff[] {
-  const begun = course.changes.filter(({ reaction, happens, gate }) => {
-    const atm = happens || gate !== undefined ? undefined : gasPressure(reaction, BURNER[how].celsius);
-    return atm !== undefined && atm >= HARMFUL_TRACE.value;
+function tracesOf(formula: string, { changes }: Course, how: Heating): GivenOff[] {
+  const happened = changes.filter(({ happens }) => happens);
+  const begun = changes.filter(({ reaction, happens, gate }) => {
+    return !happens && gate === undefined && isHarmful(gasPressure(reaction, BURNER[how].celsius));
   });
   const given = begun.flatMap(gasesOf);
-  const trioxide = [...given, ...course.changes.filter(({ happens }) => happens).flatMap(gasesOf)].includes("SO3");
-  if (trioxide) given.push("SO2");
+  if ([...given, ...happened.flatMap(gasesOf)].includes("SO3")) given.push("SO2");
+  if (happened.length > 0 && isHarmful(acidInSteam(formula))) given.push("HCl");
   return HARMFUL_GASES.filter((each) => given.includes(each));
+}
+
+const isHarmful = (atm = 0): boolean => atm >= HARMFUL_TRACE.value;
+
+/** Hydrogen chloride in the steam of a drying chloride, atm: steam of 1 atm over the dry salt, as hot as a gentle flame; later there is none. */
+function acidInSteam(formula: string): number | undefined {
+  const { water, dry, cations, anions } = makeUpOf(formula);
+  if (water === 0 || cations.length !== 1 || anions.length !== 1 || anions[0] !== "Cl-") return undefined;
+  const reaction = reactionOf([solid(dry), gas("H2O")], [solid(oxideOf(cations[0])), gas("HCl")]);
+  return reaction && gasPressure(reaction, BURNER.gently.celsius);
 }
 
 const isShown = (formula: string): formula is Gas => (GASES as readonly string[]).includes(formula);

@@ -35,11 +35,11 @@ function coldColour(formula: string): Colour {
   return cold;
 }
 
-/** A white salt melts to a colourless liquid. */
+/** A white salt melts to a colourless liquid, unless its row knows better. */
 function hotColour(formula: string, sample: number): Colour {
   const cold = coldColour(formula);
   const melted = (MELTING_POINTS[formula] ?? Number.POSITIVE_INFINITY) <= sample;
-  return melted && cold === "white" ? "colourless" : (rowOf(solid(formula))?.hot ?? cold);
+  return rowOf(solid(formula))?.hot ?? (melted && cold === "white" ? "colourless" : cold);
 }
 
 const darkest = (colours: readonly Colour[]): Colour =>

@@ -35,7 +35,7 @@ export function reactionTemperature(reaction: HeatReaction, dilute = 1): number 
 
 /**
  * Pressure of each gas above pure solids at a temperature, atm, when the gases stand in the ratio of the equation; undefined when figures
- * are missing or no gas comes. Same method and validity as `reactionTemperature`.
+ * are missing or no gas comes. A gas on the left stands at 1 atm. Same method and validity as `reactionTemperature`.
  */
 export function gasPressure(reaction: HeatReaction, celsius: number): number | undefined {
   const [enthalpy, entropy] = [sum(reaction, "dHf"), sum(reaction, "S")];

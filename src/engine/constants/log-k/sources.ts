@@ -35,6 +35,8 @@ export const sources = {
   speciesLiterature: "kinetic and equilibrium literature of the species, from memory",
   formal:
     "formal: no solubility is published for the element or oxide as such; the figure only says that nothing of it is seen dissolved",
+  bracketed:
+    "estimate in the middle of what observations allow: textbook preparations and accounts of the mixture at the bench, from memory",
   analogy:
     "estimate: mean of the hexacyanidoferrates(II) of cobalt, nickel, copper and zinc of this folder; no published figure known",
 } as const;

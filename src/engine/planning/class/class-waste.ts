@@ -17,7 +17,8 @@ const heldBy = ({ label, marks }: PlannedTube): number =>
 /** The collected kinds that really get into a tube: by the sample's own salt, and by what the part adds. */
 function trulyIn({ sample, part }: PlannedTube, { samples, parts }: Pick<Practical, "samples" | "parts">): Waste[] {
   const salt = samples.find(({ label }) => label === sample)?.salt ?? "";
-  const ions = contentNamed(salt)?.cations ?? [];
+  const content = contentNamed(salt);
+  const ions = content ? [...content.cations, ...content.anions] : [];
   const steps = parts.filter(({ label }) => label === part).flatMap(stepsOf);
   return [
     ...ions.flatMap((ion) => SAMPLE_CAUTIONS[ion]?.waste ?? []),

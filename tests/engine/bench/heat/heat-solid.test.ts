@@ -103,6 +103,23 @@ describe("textbook cases", () => {
     expect(heatSolid("AlCl3*6H2O", "gently")).toMatchObject({ gases: ["H2O", "HCl"], residue: { formula: "Al2O3" } });
   });
 
+  test("blue-green copper(II) chloride goes brown as it dries, with a little hydrogen chloride, then melts dark and gives chlorine", () => {
+    expect(heatSolid("CuCl2*2H2O", "gently")).toMatchObject({
+      gases: ["H2O"],
+      traces: ["HCl"],
+      residue: { hot: "dark brown", formula: "CuCl2" },
+    });
+    expect(heatSolid("CuCl2*2H2O", "strongly")).toMatchObject({
+      gases: ["H2O", "Cl2"],
+      residue: { hot: "dark brown", cold: "white", formula: "CuCl" },
+      melts: true,
+    });
+  });
+
+  test("the chlorides of barium and calcium only dry", () => {
+    for (const formula of ["BaCl2*2H2O", "CaCl2*6H2O"]) expect(heatSolid(formula, "strongly").traces).toEqual([]);
+  });
+
   test("ammonium iron(II) sulfate gives ammonia before sulfur dioxide", () => {
     expect(heatSolid("(NH4)2Fe(SO4)2*6H2O", "strongly").gases).toEqual(["H2O", "NH3", "SO2"]);
   });
