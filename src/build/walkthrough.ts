@@ -3,7 +3,13 @@ import { interference } from "../engine/bench/interference.ts";
 import type { PredictionTable } from "../engine/bench/prediction-table.ts";
 import { recordInTable } from "../engine/bench/record-in-table.ts";
 import { formKey, type Tabulation } from "../engine/bench/tabulate.ts";
-import { HEAT_OPENS, SEEN_FIRST, SLOW_SOLIDS, SOLID_TO_SOLID } from "../engine/constants/kinetic-gates.ts";
+import {
+  HEAT_OPENS,
+  LOCAL_SOLIDS,
+  SEEN_FIRST,
+  SLOW_SOLIDS,
+  SOLID_TO_SOLID,
+} from "../engine/constants/kinetic-gates.ts";
 import { STARCH } from "../engine/constants/starch.ts";
 import { certificate } from "../engine/deduction/certificate.ts";
 import { furtherPredictions } from "../engine/deduction/further-predictions.ts";
@@ -88,5 +94,8 @@ function bordersOf(
 export function namedGates(ids: ReadonlySet<string>): NamedGate[] {
   const named = (gates: readonly Omit<NamedGate, "slow">[], slow: boolean) =>
     gates.flatMap(({ id, name, source }) => (ids.has(id) ? [{ id, slow, name, source }] : []));
-  return [...named([...SLOW_SOLIDS, ...SEEN_FIRST, SOLID_TO_SOLID], true), ...named([...HEAT_OPENS, STARCH], false)];
+  return [
+    ...named([...SLOW_SOLIDS, ...SEEN_FIRST, ...LOCAL_SOLIDS, SOLID_TO_SOLID], true),
+    ...named([...HEAT_OPENS, STARCH], false),
+  ];
 }

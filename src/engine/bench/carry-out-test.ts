@@ -8,6 +8,7 @@ import { WATER_TESTS } from "../practical/gases.ts";
 import type { Colour, Step, Test } from "../practical.ts";
 import { alone } from "./alone.ts";
 import { type Amounts, addAmounts, amountsOf } from "./amounts.ts";
+import { atTheDrop } from "./at-the-drop.ts";
 import { beyondUs } from "./beyond.ts";
 import type { SetAside } from "./filter.ts";
 import { gasesPerMole } from "./heat/gas-amounts.ts";
@@ -234,7 +235,7 @@ function setAside(left: SetAside, aside: SetAside, tube: BenchTube, partTogether
   if (tube.result) addAmounts(partTogether, amountsOf(tube.result));
 }
 
-/** Notes starch, and the colour a reagent has of itself, so that its loss can be told. */
+/** Notes starch, what falls where a drop lands, and the colour a reagent has of itself, so that its loss can be told. */
 function notePoured(
   step: Extract<Step, { do: "add" }>,
   trace: TestTrace,
@@ -244,7 +245,9 @@ function notePoured(
 ): void {
   if (step.reagent === STARCH.reagent) tube.starch = true;
   if ("pieces" in step.amount) return;
-  const bottle = alone(reagentComponents(step.reagent, step.at?.molPerDm3), solve);
+  const perDm3 = reagentComponents(step.reagent, step.at?.molPerDm3);
+  trace.atDrop ??= atTheDrop(tube, perDm3, solve);
+  const bottle = alone(perDm3, solve);
   if (!bottle) return;
   const { solution, absorbance } = look(bottle);
   if (solution !== "colourless") trace.poured = { solution, absorbance, cm3: volumeAdded(step.amount, sampleCm3) };

@@ -5,7 +5,7 @@ import { sameColour } from "../practical/same-colour.ts";
 import type { Observation, Precipitate } from "../practical.ts";
 import { eventsOf } from "./events.ts";
 import { limewaterReadings } from "./limewater.ts";
-import type { Prediction } from "./prediction.ts";
+import type { BenchEvent, Prediction } from "./prediction.ts";
 import { effervescenceReadings, gasesGivenOff, gasReadings } from "./read-gas.ts";
 import { heatReading } from "./read-heat.ts";
 import {
@@ -23,6 +23,7 @@ import type { TestTrace } from "./trace.ts";
 export function observe(trace: TestTrace): Prediction {
   const grown = growths(trace);
   const fate = fateReading(trace);
+  const atDrop = onlyAtDrop(trace, grown);
   const gases = [...trace.gasTests.map(gasReadings), ...(trace.limewater ? [limewaterReadings(trace.limewater)] : [])];
   const indicated: (Observation["indicator"] | undefined)[] = trace.indicator?.colours ?? [undefined];
   const gasOptions = gases.find((options) => options.some((gas) => gas !== false)) ?? gases[0] ?? [undefined];
@@ -52,10 +53,16 @@ export function observe(trace: TestTrace): Prediction {
   const different = new Map(readings.map((reading) => [JSON.stringify(reading), reading]));
   return {
     readings: [...different.values()],
-    events: eventsOf(trace, grown, fate),
+    events: [...atDrop, ...eventsOf(trace, grown, fate)],
     ...(trace.after && { solution: trace.after.solution }),
     gases: gasesGivenOff(trace),
-    gates: [...trace.gates, ...slowGates(grown), ...seenFirst(trace, grown).map(({ id }) => id), ...stayingGate(trace)],
+    gates: [
+      ...trace.gates,
+      ...atDrop.flatMap(({ gate }) => gate ?? []),
+      ...slowGates(grown),
+      ...seenFirst(trace, grown).map(({ id }) => id),
+      ...stayingGate(trace),
+    ],
     heldBack: trace.heldBack,
   };
 }
@@ -70,8 +77,22 @@ function seenFirst({ reactions }: TestTrace, grown: readonly Growth[]) {
   return gates.filter(({ solid }) => grown.length > 0 && grown.every(({ id }) => id === solid));
 }
 
+/** The event of what fell where a drop landed; none where a precipitate is there anyway. */
+function onlyAtDrop({ atDrop, before }: TestTrace, grown: readonly Growth[]): BenchEvent[] {
+  const there = before?.solids.some(({ id }) => id === atDrop?.solid.id);
+  if (!atDrop || there || grown.some(({ id }) => id === atDrop.solid.id)) return [];
+  const { gate, solid, equation } = atDrop;
+  return [
+    { kind: "precipitate forms", phase: solid.id, gramsPerDm3: solid.gramsPerDm3, gate, ...(equation && { equation }) },
+  ];
+}
+
 /** What could be recorded of a new precipitate: as it is seen first, then as it is minutes later. */
 function newSolids(trace: TestTrace, grown: readonly Growth[]): (Precipitate | false)[] {
+  if (grown.length === 0 && trace.atDrop && onlyAtDrop(trace, grown).length > 0) {
+    const { colour } = trace.atDrop.solid;
+    return [{ colour, amount: "plain" }, { colour, amount: "slight" }, false];
+  }
   const first = seenFirst(trace, grown);
   return precipitateReadings(grown).flatMap((precipitate): (Precipitate | false)[] =>
     precipitate === false ? [false] : [...first.map(({ colour }) => ({ ...precipitate, colour })), precipitate],

@@ -2,6 +2,7 @@
 import type { EquilibriumResult } from "../equilibrium/solve.ts";
 import type { Colour, GasTest } from "../practical.ts";
 import type { Amounts } from "./amounts.ts";
+import type { AtDrop } from "./at-the-drop.ts";
 import type { HeatOutcome } from "./heat/heat-solid.ts";
 import type { IndicatorSeen } from "./indicator.ts";
 import type { LimewaterSeen } from "./limewater.ts";
@@ -53,6 +54,8 @@ export interface TestTrace {
   heatGas: { CO2: number; SO2: number; all: number };
   /** Largest partial pressures above the liquid at rest during the test, atm; "hot" counts only warmed or boiling tubes. */
   pressures: { NH3Hot: number; SO2: number };
+  /** What fell where a drop landed. */
+  atDrop?: AtDrop;
   /** Changes of oxidation state during the test. */
   reactions: Reacted[];
   /** Gates that acted during the test. */

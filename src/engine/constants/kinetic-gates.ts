@@ -73,6 +73,24 @@ export const SEEN_FIRST: readonly {
   },
 ];
 
+/** Solids that fall where a drop lands and dissolve only slowly when the tube is shaken: seen plainly, faintly or not at all. `of`: their metal. */
+export const LOCAL_SOLIDS: readonly { id: string; solid: string; of: string; name: string; source: string }[] = [
+  {
+    id: "lead-at-the-drop",
+    solid: "Pb(OH)2(s)",
+    of: "Pb^2+",
+    name: "lead(II) hydroxide falls where a drop of alkali lands and is slow to dissolve again",
+    source:
+      "common practice, no source; boards' notes have a white precipitate with a few drops of alkali, whatever its strength",
+  },
+];
+
+/** Volumes of sample that a drop meets as it spreads, in drops. */
+export const DROP_SPREADS = {
+  value: [1, 3, 10],
+  source: "our choice: from its own volume to half a cubic centimetre",
+} as const;
+
 /** A solid given that is still mostly there has not turned into another solid in the minutes of a test, whatever equilibrium says. */
 export const SOLID_TO_SOLID = {
   id: "solid-to-solid",

@@ -70,3 +70,14 @@ test("strong nitrous acid is pale blue, that of bench solutions colourless", () 
   expect(predictSalt(sodiumNitrite, strong, solve).get("a")).toMatchObject({ solution: "pale blue", gases: ["NO2"] });
   expect(show(saltWith("NO2-"), [take, acid])[0]).toMatchObject({ solution: "colourless", gases: ["NO2"] });
 });
+
+// Boards' notes: white precipitate with a few drops, soluble in excess; with weak alkali the tube as a whole would hold none (Pb4(OH)4^4+).
+test.each([0.2, 0.4, 1])("five drops of %f mol/dm3 alkali bring down lead where they land", (molPerDm3) => {
+  const [{ readings, gates, events }] = show(saltWith("Pb^2+"), [
+    take,
+    { add: "NaOH(aq)", drops: 5, at: `${molPerDm3} mol/dm3` },
+  ]);
+  expect(readings[0]).toEqual({ precipitate: { colour: "white", amount: "plain" } });
+  expect(events[0].equation).toBe("Pb^2+(aq) + 2 OH-(aq) -> Pb(OH)2(s)");
+  if (molPerDm3 < 1) expect(gates).toContain("lead-at-the-drop");
+});

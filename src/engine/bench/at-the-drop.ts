@@ -1,0 +1,50 @@
+/**
+ * What a drop makes where it lands. There reagent and sample meet in other parts than in the tube, and for a few solids that dissolve slowly (LOCAL_SOLIDS)
+ * what falls there is seen although the whole mixture, once shaken, would hold none.
+ */
+import { BENCH_PRACTICE } from "../constants/bench-practice.ts";
+import { DROP_SPREADS, LOCAL_SOLIDS } from "../constants/kinetic-gates.ts";
+import { VISIBILITY } from "../constants/visibility.ts";
+import type { Solver } from "../equilibrium/solve.ts";
+import { alone } from "./alone.ts";
+import { type Amounts, addAmounts, amountsOf } from "./amounts.ts";
+import type { Components } from "./composition.ts";
+import { netIonicEquation } from "./net-ionic.ts";
+import { look, type SolidSeen } from "./sight.ts";
+import { copyOfTube, pour, settle, type Tube } from "./tube.ts";
+
+export interface AtDrop {
+  gate: string;
+  solid: SolidSeen;
+  equation: string | undefined;
+}
+
+/** The solid of a gate that a drop of a solution (mol/dm3) brings down as it spreads in the tube's liquid; undefined for none. */
+export function atTheDrop(tube: Tube, perDm3: Readonly<Components>, solve: Solver): AtDrop | undefined {
+  const gates = LOCAL_SOLIDS.filter(({ of }) => (tube.contents[of] ?? 0) > 0);
+  if (gates.length === 0 || tube.waterKg <= 0) return undefined;
+  for (const drops of DROP_SPREADS.value) {
+    const { met, result } = spread(tube, perDm3, drops * BENCH_PRACTICE.drop.value, solve);
+    for (const { id: gate, solid: id } of gates) {
+      const solid = look(result).solids.find((one) => one.id === id);
+      if (solid && solid.gramsPerDm3 >= VISIBILITY.plain.value)
+        return { gate, solid, equation: netIonicEquation(id, true, met, amountsOf(result)) };
+    }
+  }
+  return undefined;
+}
+
+/** A drop in so much of the tube's liquid, cm3: what met, and what it is then. */
+function spread(tube: Tube, perDm3: Readonly<Components>, sampleCm3: number, solve: Solver) {
+  const cm3 = BENCH_PRACTICE.drop.value;
+  const share = Math.min(1, sampleCm3 / 1000 / tube.waterKg);
+  const zone = copyOfTube(tube);
+  for (const id of Object.keys(zone.contents)) zone.contents[id] *= share;
+  zone.waterKg *= share;
+  const met: Amounts = new Map();
+  addAmounts(met, amountsOf(settle(zone, solve)));
+  const bottle = alone(perDm3, solve);
+  if (bottle) addAmounts(met, amountsOf(bottle), cm3 / 1000);
+  pour(zone, perDm3, cm3);
+  return { met, result: settle(zone, solve) };
+}
