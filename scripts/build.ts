@@ -7,6 +7,7 @@ import { checkAll } from "../src/build/check-all.ts";
 import { department, useDepartment } from "../src/build/department/department.ts";
 import { headerRules, headersFile } from "../src/build/hosting/headers.ts";
 import { finishPages } from "./finish-pages.ts";
+import { writeKeeping } from "./keep-course.ts";
 import { writeSearchIndex } from "./search-index.ts";
 import { type SiteAddress, siteAddress } from "./site-address.ts";
 
@@ -24,8 +25,8 @@ export interface LastBuild {
 }
 
 /**
- * Builds the site with Astro, then writes its search index to `<dist>/pagefind` and the headers for its host to `<dist>/_headers`, and
- * takes out of the pages what only the build needed.
+ * Builds the site with Astro, then writes its search index to `<dist>/pagefind` and the headers for its host to `<dist>/_headers`, takes out
+ * of the pages what only the build needed, and lists all files for browsers that keep the course.
  * @param environment variables that say where the site will live, instead of the department's file
  * @returns number of pages written, and where they expect to be served
  * @throws the content check's own error, a setting's, Astro's, or an Error with the search index's complaints
@@ -50,6 +51,7 @@ export async function buildSite(
   await writeSearchIndex(dist);
   await finishPages(dist);
   await writeFile(join(dist, "_headers"), headersFile(headerRules(await foldersOfPages(dist)), address.base));
+  await writeKeeping(dist);
   return { pages: await countPages(dist), address };
 }
 

@@ -1,0 +1,18 @@
+/** A line on a kept page which says that the course has changed since. */
+
+/** Where a page's own content begins, in every page of the course. */
+const BEFORE = '<main id="content"';
+
+/** @param base the course's whole address */
+export const noticeLine = (base: string): string =>
+  `<p class="newer" role="status">You are reading the edition kept on this device. A newer one is out: <a href="${base}keep/">fetch it</a>.</p>`;
+
+/** The page, with the line in it where it is wanted and the page has a place for it. */
+export async function withNotice(page: Response, wanted: boolean, base: string): Promise<Response> {
+  if (!wanted || !page.headers.get("Content-Type")?.startsWith("text/html")) return page;
+  const html = await page.text();
+  const headers = new Headers(page.headers);
+  // The text is another length now, and no longer packed.
+  for (const name of ["Content-Length", "Content-Encoding"]) headers.delete(name);
+  return new Response(html.replace(BEFORE, noticeLine(base) + BEFORE), { status: page.status, headers });
+}
