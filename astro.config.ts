@@ -10,6 +10,7 @@ import { department, useDepartment } from "./src/build/department/department.ts"
 import { departmentPlugin } from "./src/build/department/vite-plugin.ts";
 import { FENCES } from "./src/build/equations/fences.ts";
 import { faultsInDev } from "./src/build/faults-in-dev.ts";
+import { FRAMED_FOLDER } from "./src/build/hosting/headers.ts";
 
 // A build has chosen already; this is for the server that shows pages while they are written.
 if (process.env.IONWRIGHT_CACHE_OF === undefined) useCache(import.meta.dirname);
@@ -52,8 +53,8 @@ export default defineConfig({
     mdx({ ...FENCES, smartypants: false }),
     preact({ include: JSX_FILES }),
     faultsInDev(import.meta.dirname),
-    // A sitemap holds whole addresses, so it takes a host that is known.
-    ...(site === undefined ? [] : [sitemap()]),
+    // A sitemap holds whole addresses, so it takes a host that is known. Pages for frames are not for search engines.
+    ...(site === undefined ? [] : [sitemap({ filter: (page) => !page.startsWith(`${site}${base}${FRAMED_FOLDER}/`) })]),
   ],
   markdown: { syntaxHighlight: false },
   security: {

@@ -1,7 +1,7 @@
 /** Takes out of each built page what only the build itself needed: it would be loaded again on every visit. */
-import { createHash } from "node:crypto";
 import { readdir, readFile, writeFile } from "node:fs/promises";
 import { join } from "node:path";
+import { scriptHash } from "../src/build/hosting/script-hash.ts";
 
 /** Finishes every page of a built site, once the search index has read it. */
 export async function finishPages(dist: string): Promise<void> {
@@ -17,15 +17,16 @@ export async function finishPages(dist: string): Promise<void> {
  * lists those of the whole site in each.
  */
 export function finished(html: string): string {
-  const inside = [...html.matchAll(/<(script|style)\b[^>]*>([\s\S]*?)<\/\1>/g)].map(([, , content]) => hashOf(content));
+  const inside = [...html.matchAll(/<(script|style)\b[^>]*>([\s\S]*?)<\/\1>/g)].map(([, , content]) =>
+    scriptHash(content),
+  );
   return html
     .replace(/(?<=<meta http-equiv="content-security-policy" content=")[^"]*/, (policy) =>
-      policy.replace(/ '(sha256-[^']+)'/g, (source, hash: string) => (inside.includes(hash) ? source : "")),
+      policy.replace(/ '(sha256-[^']+)'/g, (source, hash: string) =>
+        inside.some((one) => one === hash) ? source : "",
+      ),
     )
     .replace(/<[a-z][^<>]* data-(?:pagefind|facets)[^<>]*>/g, (tag) =>
       tag.replace(/ data-(?:pagefind-[a-z]+|facets)(?:="[^"]*")?/g, ""),
     );
 }
-
-/** A source expression of a policy (CSP Level 3, W3C, section 2.3.1): the SHA-256 of what stands between the tags, in base 64. */
-const hashOf = (content: string) => `sha256-${createHash("sha256").update(content).digest("base64")}`;

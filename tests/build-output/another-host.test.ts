@@ -7,7 +7,7 @@ import { buildApart } from "../browser/setup/build-apart.ts";
 import { openPage } from "../browser/setup/open-page.ts";
 import { brokenLinks } from "./links.ts";
 import { markupFaults } from "./markup.ts";
-import { addressOf, builtSite, type Site } from "./pages.ts";
+import { addressOf, type BuiltPage, builtSite, type Site } from "./pages.ts";
 
 const FOLDER = join(".cache", "site-at-root");
 const HOST = "https://school.example";
@@ -22,7 +22,8 @@ beforeAll(async () => {
 }, 600_000);
 afterAll(() => served?.close());
 
-const indexed = () => site.pages.filter(({ file }) => file !== "404.html");
+const isFramed = ({ file }: BuiltPage) => file.startsWith("embed/");
+const indexed = () => site.pages.filter((page) => page.file !== "404.html" && !isFramed(page));
 
 test("links and markup hold at the root as they do under a base path", () => {
   expect(brokenLinks(site)).toEqual([]);
@@ -49,6 +50,17 @@ test("every page but the one for lost addresses says its one address, and the si
   expect(site.read("sitemap-index.xml").toString()).toContain(`${HOST}/sitemap-0.xml`);
 });
 
+test("a page for frames keeps out of search engines and names the walkthrough as the place to go", () => {
+  const framed = site.pages.filter(isFramed);
+  expect(framed.length).toBeGreaterThan(10);
+  for (const { file, document } of framed) {
+    expect(document.querySelector('meta[name="robots"]')?.getAttribute("content"), file).toBe("noindex");
+    const practical = file.split("/")[1];
+    const canonical = document.querySelector('link[rel="canonical"]')?.getAttribute("href");
+    expect(canonical, file).toBe(`${HOST}/practicals/${practical}/`);
+  }
+});
+
 test("a record is changed and concluded from, and search answers", async () => {
   const { page } = await openPage("practicals/lamp-room-shelf/", { site: served.address });
   await readToTheEnd(page);
@@ -72,6 +84,9 @@ test("the headers of the host go with every answer", async () => {
   expect(site.read("_headers").toString()).toContain(
     "/practicals/*\n  Content-Security-Policy: frame-ancestors 'self'",
   );
+  const framed = await fetch(new URL("embed/lamp-room-shelf/record/", served.address));
+  expect(framed.status).toBe(200);
+  expect(framed.headers.get("content-security-policy")).toBeNull();
   const lost = await fetch(new URL("nowhere/", served.address));
   expect(lost.status).toBe(404);
   expect(lost.headers.get("x-content-type-options")).toBe("nosniff");

@@ -10,6 +10,7 @@ import { useConclusion } from "../conclude/use-conclusion.ts";
 import { MarkPractised } from "../map/MarkPractised.tsx";
 import type { IonNames } from "../names.ts";
 import { rich } from "../sentence.ts";
+import { useHeldBack } from "../teacher-link/held-back.ts";
 import { inWords } from "./in-words.ts";
 import { RecordTable } from "./RecordTable.tsx";
 import type { RecordSheet, SheetLine } from "./record-sheet.ts";
@@ -49,6 +50,7 @@ export default function RecordAndConclusion({
   const sheet = useMemo(() => JSON.parse(json) as RecordSheet, [json]);
   const awake = useAwake();
   const { reasoning, failed, load } = useConclusion(predictionsAt);
+  const { isHeld, fault, show } = useHeldBack();
   const news = useRef<HTMLParagraphElement>(null);
   /** Speaks what was done and what it changed, in a sentence: written past Preact, which would look through the whole island again. */
   const tell = (next: TableRecord, what: string, from = record) =>
@@ -56,10 +58,12 @@ export default function RecordAndConclusion({
       const follows = ready
         ? ready.changeInWords({ table: ready.table, names, record: next }, from)
         : "the conclusion could not be fetched, so it is still that of the walkthrough";
-      if (news.current) news.current.innerHTML = rich(`${what}; ${follows}.`);
+      const held = document.documentElement.dataset.conclusion !== undefined;
+      if (news.current) news.current.innerHTML = rich(held ? `${what}.` : `${what}; ${follows}.`);
     });
   const kept = useRecord(sheet, given, ({ record }) => tell(record, "The record is the one in the link"));
   const { record, own, before } = kept;
+  const faults = fault ? [...kept.faults, fault] : kept.faults;
   const places = sheet.samples.flatMap(({ label: sample }) =>
     sheet.cells.filter((cell) => cell.samples.includes(sample)).map(({ id }) => ({ sample, id })),
   );
@@ -104,6 +108,7 @@ export default function RecordAndConclusion({
         <h2 id="record">
           Record <small>change what was seen; the conclusion follows</small>
         </h2>
+        {isHeld && <p class="held">{HELD}</p>}
         <div class="tools">
           <button type="button" disabled={!awake || changes === 0} onClick={() => begin(false)}>
             Reset to the walkthrough's record
@@ -120,21 +125,19 @@ export default function RecordAndConclusion({
             {changes > 0 && own && `Your own record: ${done} of ${places.length} filled in.`}
           </span>
         </div>
-        {kept.faults.length > 0 && (
+        {faults.length > 0 && (
           <div class="caution" role="status">
             <p>
               <b>Part of the link could not be read.</b> There the record is as the walkthrough has it.
             </p>
             <ul>
-              {kept.faults.map((fault, index) => (
+              {faults.map((fault, index) => (
                 <li key={index}>{fault}</li>
               ))}
             </ul>
           </div>
         )}
-        {changes > 0 && (
-          <p class="small soft">The address of this page now holds your record: copy it to keep or share it.</p>
-        )}
+        {changes > 0 && <p class="small soft">{location.protocol === "file:" ? FROM_DISK : IN_ADDRESS}</p>}
         <RecordTable
           table={sheet}
           tests={tests}
@@ -160,6 +163,14 @@ export default function RecordAndConclusion({
           Conclude <small>from this record and what the paper says</small>
         </h2>
         <p class="vh" aria-live="polite" ref={news} />
+        {isHeld && (
+          <p class="held">
+            {HELD}{" "}
+            <button type="button" onClick={show}>
+              Show the conclusion
+            </button>
+          </p>
+        )}
         {changes > 0 && !reasoning && (
           <p class={failed ? "caution" : "soft"}>{failed ? NOT_LOADED : "Working it out …"}</p>
         )}
@@ -169,6 +180,11 @@ export default function RecordAndConclusion({
     </>
   );
 }
+
+const HELD = "Your teacher hides the conclusion until you ask.";
+
+const IN_ADDRESS = "The address of this page now holds your record: copy it to keep or share it.";
+const FROM_DISK = "This page was opened from disk and keeps no record: print it to keep yours.";
 
 const NOT_LOADED =
   "The conclusion could not be fetched, so the one below is still that of the walkthrough. Your record is kept in this page's address: check the connection and load the page again.";

@@ -1,0 +1,64 @@
+/** What a teacher chooses a class to see, and the link that shows it. */
+import { ASKED, CONCLUSION } from "./held-back.ts";
+
+/** Where the page begins: a part of the job, or a part of the paper under Carry out. */
+export interface Start {
+  /** Name of the place in the page; empty for its head. */
+  anchor: string;
+  name: string;
+}
+
+export interface LinkChoice {
+  opens: "walkthrough" | "practice";
+  /** The walkthrough's own record, or none. */
+  record: "filled" | "empty";
+  /** Shown at once, or when the reader asks. */
+  conclusion: "shown" | "asked";
+  anchor: string;
+  /** Of the draw of unknowns, for a practice. */
+  seed: number;
+}
+
+const JOB: readonly Start[] = [
+  { anchor: "", name: "at its head" },
+  { anchor: "read", name: "Read" },
+  { anchor: "prepare", name: "Prepare" },
+  { anchor: "carry-out", name: "Carry out" },
+  { anchor: "record", name: "Record" },
+  { anchor: "conclude", name: "Conclude" },
+];
+
+/** Name of the place in a walkthrough where a part of the paper is carried out. */
+export const partAnchor = (label: string): string => `part-${label}`;
+
+/** @param parts letters and titles of the paper's parts */
+export const startsOf = (parts: readonly { label: string; title: string }[]): Start[] => [
+  ...JOB,
+  ...parts.map(({ label, title }) => ({ anchor: partAnchor(label), name: `Carry out, part ${label}: ${title}` })),
+];
+
+/**
+ * The whole address to send.
+ * @param walkthrough whole address of the walkthrough, ending in a slash
+ */
+export function linkFor({ opens, record, conclusion, anchor, seed }: LinkChoice, walkthrough: string): string {
+  if (opens === "practice") return `${walkthrough}practice/?seed=${seed}`;
+  const entries = new URLSearchParams();
+  if (record === "empty") entries.set("record", "own");
+  if (conclusion === "asked") entries.set(CONCLUSION, ASKED);
+  const search = entries.toString();
+  return `${walkthrough}${search && `?${search}`}${anchor && `#${anchor}`}`;
+}
+
+/** What a student who opens it sees, in a sentence. */
+export function linkWords({ opens, record, conclusion, anchor, seed }: LinkChoice, starts: readonly Start[]): string {
+  if (opens === "practice") return `Everybody practises blind with the same unknowns, set ${seed}.`;
+  const start = starts.find((one) => one.anchor === anchor);
+  const where = start && anchor !== "" ? `opens at “${start.name}”` : "opens at its head";
+  const what = record === "empty" ? "with an empty record" : "with its record filled in";
+  const told =
+    conclusion === "asked"
+      ? "what the tests tell and the conclusion stay hidden until the student asks for them, and a line says so"
+      : "the conclusion is shown";
+  return `The walkthrough ${where}, ${what}; ${told}.`;
+}
