@@ -8,25 +8,14 @@ import { department, useDepartment } from "../src/build/department/department.ts
 import { headerRules, headersFile } from "../src/build/hosting/headers.ts";
 import { finishPages } from "./finish-pages.ts";
 import { writeKeeping } from "./keep-course.ts";
+import { DIST, LAST_BUILD, type LastBuild, ROOT } from "./last-build.ts";
 import { writeSearchIndex } from "./search-index.ts";
 import { type SiteAddress, siteAddress } from "./site-address.ts";
-
-const ROOT = resolve(import.meta.dirname, "..");
-
-/** The folder that `npm run build` writes and `npm start` serves. */
-export const DIST = join(ROOT, "dist");
-
-/** Says under which base path the site in `dist` expects to be served; absent while no complete build is there. */
-export const LAST_BUILD = join(ROOT, ".cache", "last-build.json");
-
-/** What `LAST_BUILD` holds. */
-export interface LastBuild {
-  base: string;
-}
+import { writeTakeAways } from "./take-away.ts";
 
 /**
  * Builds the site with Astro, then writes its search index to `<dist>/pagefind` and the headers for its host to `<dist>/_headers`, takes out
- * of the pages what only the build needed, and lists all files for browsers that keep the course.
+ * of the pages what only the build needed, writes the walkthroughs as single files, and lists all files for browsers that keep the course.
  * @param environment variables that say where the site will live, instead of the department's file
  * @returns number of pages written, and where they expect to be served
  * @throws the content check's own error, a setting's, Astro's, or an Error with the search index's complaints
@@ -50,6 +39,7 @@ export async function buildSite(
   });
   await writeSearchIndex(dist);
   await finishPages(dist);
+  await writeTakeAways(dist, address);
   await writeFile(join(dist, "_headers"), headersFile(headerRules(await foldersOfPages(dist)), address.base));
   await writeKeeping(dist);
   return { pages: await countPages(dist), address };

@@ -5,7 +5,8 @@ import { join } from "node:path";
 import compression from "compression";
 import sirv from "sirv";
 import { headerRules, headersFor } from "../src/build/hosting/headers.ts";
-import { DIST, foldersOfPages, LAST_BUILD, type LastBuild } from "./build.ts";
+import { foldersOfPages } from "./build.ts";
+import { DIST, LAST_BUILD, type LastBuild } from "./last-build.ts";
 
 /** What to serve, and where. */
 export interface ServeOptions {

@@ -7,13 +7,14 @@ import {
   EDITION,
   type Edition,
 } from "../../components/keep/course-edition.ts";
+import { TAKE_AWAY_FOLDER } from "../../components/take-away/take-away-path.ts";
 import { FRAMED_FOLDER } from "./headers.ts";
 
 /** Name of the worker that answers from the copy, beside the first page. */
 export const SERVICE_WORKER = "sw.js";
 
-/** What a reader without a network has no use for: word to hosts and search engines, and pages for frames of other sites. */
-const NOT_KEPT = [/^_/, /^sitemap-/, new RegExp(`^${FRAMED_FOLDER}/`)];
+/** What a reader without a network has no use for: word to hosts and search engines, pages for frames of other sites, copies to take away. */
+const NOT_KEPT = [/^_/, /^sitemap-/, new RegExp(`^(?:${FRAMED_FOLDER}|${TAKE_AWAY_FOLDER})/`)];
 /** What tells of the list cannot be on it. */
 const ABOUT_IT = [SERVICE_WORKER, EDITION, COURSE_FILES];
 
