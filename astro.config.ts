@@ -10,7 +10,7 @@ import { department, useDepartment } from "./src/build/department/department.ts"
 import { departmentPlugin } from "./src/build/department/vite-plugin.ts";
 import { FENCES } from "./src/build/equations/fences.ts";
 import { faultsInDev } from "./src/build/faults-in-dev.ts";
-import { FRAMED_FOLDER } from "./src/build/hosting/headers.ts";
+import { FRAMED_FOLDER } from "./src/components/framed/framed-pages.ts";
 
 // A build has chosen already; this is for the server that shows pages while they are written.
 if (process.env.IONWRIGHT_CACHE_OF === undefined) useCache(import.meta.dirname);

@@ -1,5 +1,6 @@
 /** The list of a built course's files, from which a browser keeps them all and notices when one has changed. */
 import { createHash } from "node:crypto";
+import { FRAMED_FOLDER } from "../../components/framed/framed-pages.ts";
 import {
   COURSE_FILES,
   type CourseFile,
@@ -8,7 +9,6 @@ import {
   type Edition,
 } from "../../components/keep/course-edition.ts";
 import { TAKE_AWAY_FOLDER } from "../../components/take-away/take-away-path.ts";
-import { FRAMED_FOLDER } from "./headers.ts";
 
 /** Name of the worker that answers from the copy, beside the first page. */
 export const SERVICE_WORKER = "sw.js";

@@ -1,3 +1,5 @@
+import { FRAMED_FOLDER } from "../../components/framed/framed-pages.ts";
+
 /**
  * What a host should say with every file: the part of the site's safety that a page cannot say for itself. The policy of scripts and styles
  * stands in each page; a policy on frames counts only as a header (CSP Level 3, W3C, section 4.2.2: `frame-ancestors` in a meta element is
@@ -8,9 +10,6 @@ export interface HeaderRule {
   path: string;
   headers: Readonly<Record<string, string>>;
 }
-
-/** Pages in here are made to be shown in a frame of another site. */
-export const FRAMED_FOLDER = "embed";
 
 const EVERY_FILE: HeaderRule = {
   path: "*",

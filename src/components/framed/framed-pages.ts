@@ -1,5 +1,7 @@
 /** The islands that also have a page of their own, made to stand in a frame of another site: `/embed/<practical>/<name>/`. */
-import { FRAMED_FOLDER } from "../../build/hosting/headers.ts";
+
+/** Pages in here are made to be shown in a frame of another site. */
+export const FRAMED_FOLDER = "embed";
 
 export const FRAMED_PAGES = [
   { name: "record", title: "Record and conclusion" },
