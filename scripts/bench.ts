@@ -31,7 +31,8 @@
  *   one set of the first, median over those named.
  * - `interaction.medianMs`, `p99Ms`: from the event of a changed observation to the painted conclusion (verdict and evidence), in a real
  *   browser with its processor slowed down four times, after the reasoning has come. Aim: 50 ms. `settledMs`: the median to the last frame
- *   that changed something there: what proves each ion and what to test next are worked out after the conclusion is painted.
+ *   that changed something there: what proves each ion and what to test next are worked out after the conclusion is painted. `loopMs`: a fixed
+ *   piece of arithmetic in the same slowed page, 18 ms on a quiet machine of the kind the figures were taken on: held against it, two runs compare.
  * - `plan.medianMs`: one bench plan, every walkthrough; `plan.orderMedianMs`: one order of work with its proof, the same, for one person and
  *   for two.
  * - `plan.nine`: an invented procedure of 9 tubes and 25 steps (bench/planning.ts): `oneMs`, `twoMs`: bench plan and order of work with its

@@ -40,17 +40,30 @@ export async function benchInteraction(id: string) {
     await session.send("Emulation.setCPUThrottlingRate", { rate: SLOWER });
     const each = (await changesOn(page)).slice(WARM_UP);
     const first = each.map(({ painted }) => painted);
+    const loopMs = median(await loopsOn(page));
     return {
       medianMs: rounded(median(first)),
       p99Ms: rounded(quantile(first, 0.99)),
       settledMs: rounded(median(each.map(({ settled }) => settled))),
       changes: each.length,
+      loopMs: rounded(loopMs),
     };
   } finally {
     await browser.close();
     await site.close();
   }
 }
+
+/** Times of a fixed piece of arithmetic in the same page: tells how quiet the machine was. */
+const loopsOn = (page: Page): Promise<number[]> =>
+  page.evaluate(() =>
+    Array.from({ length: 15 }, () => {
+      const begun = performance.now();
+      let state = 1;
+      for (let i = 0; i < 200_000; i++) state = (state * 48271) % 2147483647;
+      return state > 0 ? performance.now() - begun : 0;
+    }),
+  );
 
 interface Change {
   /** Times since the event, ms. */

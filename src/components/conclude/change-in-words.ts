@@ -5,7 +5,8 @@ import { aloud } from "./aloud.ts";
 import { findingOf, type Recorded, TOO_MUCH } from "./finding.ts";
 
 /**
- * What is concluded of the first sample of which something else is concluded now, and the letters of the others.
+ * What is concluded of the first sample of which something else is concluded now, one that fits nothing before others, and the letters of
+ * the others.
  *
  * @param of what is recorded now
  * @param before the record it is held against
@@ -16,14 +17,20 @@ export function changeInWords(of: Recorded, before: TableRecord): string {
   if (!found) return TOO_MUCH.replace(/\.$/, "").replace(/^The/, "the");
   const now = found.headlines;
   const then = findingOf({ ...of, record: before })?.headlines ?? [];
-  const [first, ...others] = [...now.keys()].filter((s) => now[s] !== then[s]);
+  // A sample that fits nothing comes first: the others only wait for it.
+  const isStuck = (s: number) => now[s].startsWith("No ");
+  const [first, ...others] = [...now.keys()]
+    .filter((s) => now[s] !== then[s])
+    .sort((a, b) => Number(isStuck(b)) - Number(isStuck(a)));
   if (first === undefined) {
     return found.conclusion.assignments > 0
       ? "the conclusion stays as it was"
       : "the record still fits no salts: Conclude says what to repeat first";
   }
   const letters = others.map((s) => of.table.samples[s].label);
-  const too = letters.length > 0 ? `; ${list(letters)} ${letters.length > 1 ? "change" : "changes"} too` : "";
+  const wait = isStuck(first) && !others.some(isStuck);
+  const does = wait ? ["waits", "wait"] : ["changes too", "change too"];
+  const too = letters.length > 0 ? `; ${list(letters)} ${does[Math.min(letters.length, 2) - 1]}` : "";
   return `${aloud(now[first])
     .replace(/^(?:By|No) /, (word) => word.toLowerCase())
     .replace(/\.$/, "")}${too}`;
