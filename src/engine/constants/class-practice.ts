@@ -43,6 +43,9 @@ export const CLASS_PRACTICE = {
   fillStep: { value: 1, unit: "cm3", source: "our choice" },
   /** Water that is there before the rest is made up with it. */
   waterFirst: { value: 0.7, unit: "1", source: `${COMMON}: 700 cm3 for 1 dm3` },
+  /** Never more of the room that measured liquids leave, so that they can be rinsed in. */
+  waterOfRoom: { value: 0.9, unit: "1", source: `${COMMON}: a little is kept back for rinsing and for the mark` },
+  waterStep: { value: 5, unit: "cm3", source: "our choice: what a measuring cylinder shows, rounded down" },
   /** Each tube is rinsed once into the waste, with as much water as it held. */
   wasteWithRinsing: { value: 2, unit: "1", source: COMMON },
   /** A waste bottle is changed before it is full. */

@@ -5,7 +5,15 @@ import { CLASS_PRACTICE, SCARCE } from "../../constants/class-practice.ts";
 import { printed, tidy, withSpare } from "../portions.ts";
 import { type Bottled, bottled, madeUp, wasteBottles } from "./bottles.ts";
 import { type ClassSize, checkClassSize } from "./class-size.ts";
-import type { Choice, Counted, GroupNeeds, Ingredient, Supply, WasteNeed } from "./supply.ts";
+import {
+  type Choice,
+  type Counted,
+  type GroupNeeds,
+  type Ingredient,
+  measuredPerDm3,
+  type Supply,
+  type WasteNeed,
+} from "./supply.ts";
 
 /** A choice with its amount for the whole class, g or cm3. */
 export interface Taken extends Choice {
@@ -20,7 +28,7 @@ export interface PreparedSupply extends Omit<Supply, "recipe"> {
   /** Each any one of its choices. */
   ingredients: Taken[][];
   method: string;
-  /** Water to begin with, cm3; none where nothing is dissolved or diluted. */
+  /** Water to begin with, cm3; 0 where nothing is dissolved or diluted, or where next to none fits. */
   waterFirstCm3: number;
   /** Of a solution. */
   bottles?: Bottled;
@@ -64,7 +72,18 @@ const wantedOf = (supply: Supply, size: ClassSize): number =>
 const takenOf = (ingredients: readonly Ingredient[], amountOf: (choice: Choice) => number): Taken[][] =>
   ingredients.map((choices) => choices.map((choice) => ({ ...choice, amount: amountOf(choice) })));
 
-const toTen = (cm3: number): number => Math.round(cm3 / 10) * 10;
+/**
+ * Water to begin with, cm3, so that everything still goes in before the mark is reached; none where nothing is dissolved or diluted.
+ *
+ * @example 25 cm3 of dilute acid in 50 cm3: 90 % of the 25 cm3 left are 22.5, which stands as 20
+ */
+function waterFirst(ingredients: readonly Ingredient[], make: number): number {
+  if (ingredients.length === 0) return 0;
+  const { waterFirst, waterOfRoom, waterStep } = CLASS_PRACTICE;
+  const room = make - (measuredPerDm3(ingredients) * make) / 1000;
+  const most = Math.min(make * waterFirst.value, room * waterOfRoom.value);
+  return Math.floor(tidy(most / waterStep.value)) * waterStep.value;
+}
 
 function prepared({ recipe, ...supply }: Supply, size: ClassSize): PreparedSupply {
   const whole = { ...supply, recipe };
@@ -91,7 +110,7 @@ function prepared({ recipe, ...supply }: Supply, size: ClassSize): PreparedSuppl
     make,
     ingredients: takenOf(recipe.ingredients, ({ perDm3 }) => (perDm3 * make) / 1000),
     method,
-    waterFirstCm3: recipe.ingredients.length > 0 ? toTen(make * CLASS_PRACTICE.waterFirst.value) : 0,
+    waterFirstCm3: waterFirst(recipe.ingredients, make),
     bottles,
   };
 }

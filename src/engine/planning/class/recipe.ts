@@ -3,7 +3,7 @@ import { makings } from "../../constants/preparation.ts";
 import type { Reagent } from "../../constants/reagents.ts";
 import { type Stock, stocks } from "../../constants/stocks.ts";
 import { bottleNamed, bottlesOf, weighed } from "./store-bottles.ts";
-import type { Choice, Ingredient, Recipe } from "./supply.ts";
+import { type Choice, type Ingredient, measuredPerDm3, type Recipe } from "./supply.ts";
 
 const DISSOLVE = "Dissolve in deionised water, stirring, and make up.";
 const MEASURE = "Measure it into most of the water, stirring, and make up.";
@@ -42,14 +42,20 @@ export function saltRecipe(salt: string, molPerDm3: number): Recipe {
 /**
  * A reagent at a strength, mol/dm3; null where strength has no meaning.
  *
- * @throws RangeError for a strength at or above that of the stock
+ * @throws RangeError for a strength at or above that of the stock, or one that leaves no room for the acid it is made up with
  */
 export function reagentRecipe(reagent: Reagent, molPerDm3: number | null): Recipe {
   const making = makings[reagent.id];
   if (making?.ready) return { ingredients: [], method: making.method ?? "Bought ready made." };
   const acid = reagent.sulfuricAcid ? [[measured(stockOf("dilute sulfuric acid"), reagent.sulfuricAcid)]] : [];
+  const ingredients = [...solute(reagent, molPerDm3), ...acid];
+  const liquid = measuredPerDm3(ingredients);
+  if (liquid >= 1000)
+    throw new RangeError(
+      `class sheet, ${reagent.name}: found ${Math.round(liquid)} cm3 of liquids for 1 dm3 of ${molPerDm3} mol/dm3, expected less than 1000 cm3; ask for a weaker reagent`,
+    );
   return {
-    ingredients: [...solute(reagent, molPerDm3), ...acid],
+    ingredients,
     method: making?.method ?? (making?.stocks ? MEASURE : DISSOLVE),
   };
 }

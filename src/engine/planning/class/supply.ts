@@ -20,6 +20,13 @@ export interface Choice {
 /** One thing that goes into a solution: any one of these, the usual first. */
 export type Ingredient = Choice[];
 
+/** Most liquid that is measured for each dm3, cm3: of each ingredient the choice that takes most. */
+export const measuredPerDm3 = (ingredients: readonly Ingredient[]): number =>
+  ingredients.reduce(
+    (sum, choices) => sum + Math.max(0, ...choices.map(({ unit, perDm3 }) => (unit === "cm3" ? perDm3 : 0))),
+    0,
+  );
+
 export interface Recipe {
   /** Empty for what is bought ready, and for a solid that is only weighed out. */
   ingredients: Ingredient[];

@@ -3,6 +3,7 @@ import { ALSO_SOLD, makings } from "../../../../src/engine/constants/preparation
 import { reagents } from "../../../../src/engine/constants/reagents.ts";
 import { salts } from "../../../../src/engine/constants/salts.ts";
 import { stocks } from "../../../../src/engine/constants/stocks.ts";
+import { classSheet } from "../../../../src/engine/planning/class/class-sheet.ts";
 import { measured, reagentRecipe, saltRecipe, stockOf } from "../../../../src/engine/planning/class/recipe.ts";
 import { bottleNamed, bottlesOf, weighed } from "../../../../src/engine/planning/class/store-bottles.ts";
 import { reagentOf } from "../../../../src/engine/planning/reagent-plan.ts";
@@ -90,8 +91,58 @@ describe("what goes into a solution", () => {
     );
   });
 
+  test("an acidified reagent leaves room for its acid", () => {
+    // 5 x 114 cm3 of peroxide and 0.5 x 1000 cm3 of dilute acid are 1070 cm3.
+    expect(() => reagentRecipe(reagentOf("acidified H2O2(aq)"), 5)).toThrow(
+      "found 1070 cm3 of liquids for 1 dm3 of 5 mol/dm3, expected less than 1000 cm3",
+    );
+  });
+
   test.each([0, -1, Number.NaN])("nor is a solution of %s mol/dm3 made from one", (molPerDm3) => {
     expect(() => measured(stockOf("880 ammonia"), molPerDm3)).toThrow(RangeError);
+  });
+});
+
+describe("water to begin with", () => {
+  /** Of `make` cm3 exactly: one group that uses so much, nothing spare. */
+  const sheetOf = (id: string, molPerDm3: number | null, make: number) => {
+    const recipe = reagentRecipe(reagentOf(id), molPerDm3);
+    const supply = { kind: "sample", label: "P", content: id, of: "solution", used: make, recipe, notes: [] } as const;
+    const sheet = classSheet(
+      { supplies: [supply], counted: [], withTeacher: [], waste: [] },
+      { groups: 1, sparePercent: 0, sampleCm3: make },
+    );
+    return sheet.supplies[0];
+  };
+
+  // 70 % of what is made, but never more than 90 % of the room that measured liquids leave; to 5 cm3, rounded down.
+  test.each([
+    ["acidified KMnO4(aq)", 0.02, 50, 20], // 25 cm3 of acid: 0.9 x 25 = 22.5
+    ["acidified H2O2(aq)", 0.9, 50, 15], // 25 cm3 of acid and 0.9 x 114 / 20 = 5.13 of peroxide: 0.9 x 19.87 = 17.9
+    ["AgNO3(aq)", 0.05, 50, 35], // a solid takes no room: 0.7 x 50
+    ["HCl(aq)", 1, 100, 70], // 8.6 cm3 of acid: 0.7 x 100 is less than 0.9 x 91.4
+    ["HCl(aq)", 11, 100, 0], // 94.6 cm3 of acid: 0.9 x 5.4 = 4.86
+  ])("%s, %d mol/dm3: of %d cm3, %d", (id, strength, make, water) => {
+    const sheet = sheetOf(id, strength, make);
+    expect(sheet.make).toBe(make);
+    expect(sheet.waterFirstCm3).toBe(water);
+  });
+
+  test("every reagent over its range has room for all its liquids and the water", () => {
+    const solutions = reagents.filter(({ kind }) => kind === "solution");
+    expect(solutions.length).toBeGreaterThan(25);
+    for (const { id, concentration, range = [concentration, concentration] } of solutions) {
+      for (const strength of range) {
+        for (const make of [50, 60, 175, 450]) {
+          const { ingredients, waterFirstCm3 } = sheetOf(id, strength, make);
+          const liquids = ingredients.map((choices) =>
+            Math.max(0, ...choices.map(({ unit, amount }) => (unit === "cm3" ? amount : 0))),
+          );
+          const all = liquids.reduce((sum, cm3) => sum + cm3, waterFirstCm3);
+          expect(all, `${id} at ${strength} mol/dm3, ${make} cm3`).toBeLessThanOrEqual(make);
+        }
+      }
+    }
   });
 });
 
