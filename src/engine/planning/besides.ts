@@ -4,7 +4,7 @@ import type { BenchPlan } from "./bench-plan.ts";
 import { DELIVERY, type GasKit, type GasTestCount } from "./gas-plan.ts";
 import { setOutOfReagent, tidy, volumeOfDrops } from "./portions.ts";
 
-const LIMEWATER = "Ca(OH)2(aq)";
+export const LIMEWATER = "Ca(OH)2(aq)";
 
 interface Needs {
   gasTests: readonly GasTestCount[];

@@ -21,6 +21,9 @@ const BESIDE_SILVER = "Silver goes into this bottle too: make anything with ammo
 
 const SINK = "Acid and alkali neutralised, then down the sink with plenty of water, when your teacher says so.";
 
+/** The tubes that a gas was led or bubbled into, as the waste list names them. */
+export const LIMEWATER_TUBES = "limewater tubes";
+
 /** Tubes filled with the same kinds of waste, by part. */
 export interface Emptied {
   /** Bottle, and the other collected kinds the tube may hold. */
@@ -88,8 +91,8 @@ export function emptiedBesides(tests: readonly GasKit[]): Emptied[] {
 
 /** Common practice, no source. What is in no row is a splint or a rod: the one is burnt, the other rinsed. */
 const LEFT: Partial<Record<GasKit, { what: string; waste?: Waste }>> = {
-  limewater: { what: "limewater tubes" },
-  [DELIVERY]: { what: "limewater tubes" },
+  limewater: { what: LIMEWATER_TUBES },
+  [DELIVERY]: { what: LIMEWATER_TUBES },
   "damp red litmus": { what: "used papers", waste: "solid" },
   "damp blue litmus": { what: "used papers", waste: "solid" },
   "acidified manganate(VII) paper": { what: "used papers", waste: "solid" },

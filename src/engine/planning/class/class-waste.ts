@@ -5,14 +5,20 @@ import { SAMPLE_CAUTIONS } from "../../constants/bench-cautions.ts";
 import type { Waste } from "../../constants/reagents.ts";
 import type { Practical } from "../../practical.ts";
 import type { BenchPlan, PlannedTube } from "../bench-plan.ts";
+import { LIMEWATER } from "../besides.ts";
 import { tidy } from "../portions.ts";
 import { reagentOf } from "../reagent-plan.ts";
 import { stepsOf } from "../tube-choice.ts";
+import { LIMEWATER_TUBES } from "../waste-plan.ts";
 import type { WasteNeed } from "./supply.ts";
 
 /** Most liquid the tube ever holds, cm3. A residue or filtrate came out of a tube that is counted itself. */
 const heldBy = ({ label, marks }: PlannedTube): number =>
   / (filtrate|residue)$/.test(label) ? 0 : Math.max(0, ...marks.map(({ cm3 }) => cm3));
+
+/** Limewater for every test of a gas, those in case included, cm3. */
+const limewaterIn = ({ besides }: BenchPlan): number =>
+  besides.filter(({ id }) => id === LIMEWATER).reduce((sum, { neededCm3 }) => sum + neededCm3, 0);
 
 /** The collected kinds that really get into a tube: by the sample's own salt, and by what the part adds. */
 function trulyIn({ sample, part }: PlannedTube, { samples, parts }: Pick<Practical, "samples" | "parts">): Waste[] {
@@ -41,7 +47,8 @@ export function wasteNeeds(practical: Pick<Practical, "samples" | "parts">, plan
       kinds: new Set(),
       real: new Set(),
     };
-    need.cm3 = tidy(need.cm3 + tubes.reduce((sum, tube) => sum + heldBy(tube), 0));
+    const limewater = labels.includes(LIMEWATER_TUBES) ? limewaterIn(plan) : 0;
+    need.cm3 = tidy(need.cm3 + tubes.reduce((sum, tube) => sum + heldBy(tube), limewater));
     for (const kind of kinds) need.kinds.add(kind);
     for (const tube of tubes) for (const kind of trulyIn(tube, practical)) need.real.add(kind);
     bottles.set(bottle, need);

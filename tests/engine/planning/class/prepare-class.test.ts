@@ -195,6 +195,13 @@ describe("other forms", () => {
     );
   });
 
+  test("limewater is emptied too: 3 cm3 in the tube and 2 cm3 beside it, 5 groups, rinsed once: 5 x 5 x 2 = 50", () => {
+    const steps = [TAKE, cm3("HCl(aq)", 2), { testGas: "limewater" }];
+    const sheet = prepare({ salts: { P: "Na2CO3" }, steps, cations: ["Na+"] }, { groups: 5, sparePercent: 0 });
+    expect(sheet.waste).toHaveLength(1);
+    expect(sheet.waste[0]).toMatchObject({ bottle: "waste beaker", cm3: 5, classCm3: 50, collected: false });
+  });
+
   test("concentrated acid for a rod stays with the teacher, and is no bottle of the class", () => {
     const sheet = prepare(
       { salts: { P: "NH4Cl" }, steps: [TAKE, { testGas: "rod with hydrochloric acid" }] },
