@@ -12,11 +12,14 @@ export const heatedLiquidLimit = (size: TubeSize): number =>
 export const heatedSolidLimit = (size: TubeSize): number =>
   tidy(brimCapacity(size) * BENCH_PRACTICE.heatedSolidFill.value);
 
-export function tooFullToHeat(cm3: number, size: TubeSize, cell: string): string | undefined {
+/** `solidG`: solid under the liquid, which takes up room as it lies: what has dissolved is not known here, so none is counted as gone. */
+export function tooFullToHeat(cm3: number, solidG: number, size: TubeSize, cell: string): string | undefined {
   const limit = heatedLiquidLimit(size);
-  if (cm3 <= limit) return undefined;
+  const room = tidy(solidG * BENCH_PRACTICE.looseSolid.value);
+  if (tidy(cm3 + room) <= limit) return undefined;
+  const solid = room > 0 ? `, ${printed(room)} cm3 of it the solid,` : "";
   return (
-    `the tubes may hold ${printed(cm3)} cm3 when heated in ${cell}, above the safe filling of ${printedDown(limit)} cm3 ` +
+    `the tubes may hold ${printed(cm3 + room)} cm3${solid} when heated in ${cell}, above the safe filling of ${printedDown(limit)} cm3 ` +
     `(one tenth of a ${size.name}). Take less of the sample, add no more than is needed, or use a larger boiling tube.`
   );
 }

@@ -86,7 +86,7 @@ export function planTube(
       if (use.cm3 > 0) rise(use.cm3, wordAddition(step.amount, reagent.name), use.inExcess ? use.id : undefined);
     } else if (heatsLiquid(step)) {
       tube.heatingLimitCm3 = heatedLiquidLimit(size);
-      warn(tooFullToHeat(cm3, size, cell));
+      warn(tooFullToHeat(cm3, tube.solidG ?? 0, size, cell));
     } else if (heatsSolid(step)) {
       tube.heatingLimitCm3 ??= heatedSolidLimit(size);
       warn(tooMuchSolidToHeat(tube.solidG ?? 0, size, cell));

@@ -33,6 +33,16 @@ describe("filling of heated tubes", () => {
     );
     expect(warnings).toEqual([]);
   });
+  test("a solid under the liquid takes up room: 5 cm3 and 0.5 g at 1 cm3/g are above 5.3 cm3, 5 cm3 alone are not", () => {
+    const solid: Given = { letters: ["P"], given: "solid" };
+    const heated = (g: number) =>
+      plan([{ take: `${g} g` }, { add: "H2O(l)", volume: "5 cm3" }, { warm: true }], solid, NARROW).warnings;
+    expect(heated(0.2)).toEqual([]);
+    expect(heated(0.5)).toHaveLength(1);
+    expect(heated(0.5)[0]).toContain(
+      "may hold 5.5 cm3, 0.5 cm3 of it the solid, when heated in a, above the safe filling",
+    );
+  });
   test("a solid is heated in hard glass, up to a fifth of it (3.7 cm3 for 125 x 16 mm, table)", () => {
     const solid: Given = { letters: ["P"], given: "solid" };
     const { tubes, warnings, samples } = plan([{ take: "0.5 g" }, { heat: "strongly" }], solid);
