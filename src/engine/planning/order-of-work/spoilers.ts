@@ -2,6 +2,7 @@
  * What in the handling of a procedure could spoil an observation or break a tube, whatever the samples hold: common practice, no source.
  * What spoils one because of what a sample holds is found by the bench (bench/interference.ts).
  */
+import { DURATIONS } from "../../constants/durations.ts";
 import type { Part, Practical } from "../../practical.ts";
 import { heatsLiquid, heatsSolid, stepsOf } from "../tube-choice.ts";
 
@@ -44,7 +45,9 @@ const SPOILERS: readonly { when: (part: Part) => boolean; says: string }[] = [
         !steps.slice(heated, wet).some(({ do: verb }) => verb === "cool" || verb === "stand")
       );
     },
-    says: "Liquid is added to a tube that was heated: let it cool first, or the glass cracks. Two minutes are planned for it.",
+    says:
+      "Liquid is added to a tube that was heated: let it cool first, or the glass cracks. Planned for it: " +
+      `${DURATIONS.cool.minutes} min.`,
   },
   {
     when: (part) => {

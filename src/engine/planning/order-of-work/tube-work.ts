@@ -103,7 +103,7 @@ const testsGas = (step: Step): boolean => step.do === "test gas" || step.do === 
 
 /**
  * The turns of one tube. A turn ends where the tube is left alone, where a line of the record is written, and before the burner comes in; a
- * test of a gas is never parted from what set the gas free.
+ * test of a gas is never parted from what set the gas free, so a heated solid cools after it.
  * @param cells labels of the part's tests
  */
 function turnsOf(part: Part, cells: readonly string[]): Turn[] {
@@ -144,7 +144,8 @@ function turnsOf(part: Part, cells: readonly string[]): Turn[] {
       const left = waitAfter(step);
       if (left) leave(left.wait, left.waitsTo, cell);
     }
-    if (hot) leave(lasting("cool"), "cool", cell);
+    const gasNext = index + 1 < part.tests.length && testsGas(part.tests[index + 1].steps[0]);
+    if (hot && !gasNext) leave(lasting("cool"), "cool", cell);
     work(lasting("writeDown"), cell);
     open = undefined;
   });

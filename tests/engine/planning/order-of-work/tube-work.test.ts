@@ -1,6 +1,8 @@
 /** What hands and burner do for a tube, and that whole tests take as long as they are planned for (tests/reference/bench-times.json). */
 import { describe, expect, test } from "vitest";
+import { DURATIONS } from "../../../../src/engine/constants/durations.ts";
 import { QUARTERS } from "../../../../src/engine/planning/order-of-work/quarter-minutes.ts";
+import { spoilers } from "../../../../src/engine/planning/order-of-work/spoilers.ts";
 import { tubeWorkOf } from "../../../../src/engine/planning/order-of-work/tube-work.ts";
 import times from "../../../reference/bench-times.json" with { type: "json" };
 import { planned } from "../small-procedure.ts";
@@ -56,6 +58,23 @@ describe("turns", () => {
     expect(turns.map(({ cells }) => cells)).toEqual([["a(i)", "a(ii)"]]);
   });
 
+  test.each([
+    ["a splint at the mouth", { testGas: "glowing splint" }],
+    ["a delivery tube", { leadThrough: "limewater" }],
+  ])("a heated solid cools only after its gas is tested in a line of its own, with %s", (_, test) => {
+    const { turns } = work([{ take: "0.2 g" }, { heat: "strongly" }], [test], [{ add: "H2O(l)", volume: "2 cm3" }]);
+    expect(turns.map(({ cells, burner, wait, waitsTo }) => [cells.join(), burner, wait / QUARTERS, waitsTo])).toEqual([
+      ["a(i)", false, 0, undefined], // the solid is taken
+      ["a(i),a(ii)", true, 2, "cool"], // heated, written down, the gas tested while it comes
+      ["a(ii)", false, 0, undefined], // looked at cold
+      ["a(iii)", false, 0, undefined], // water
+    ]);
+    expect(turns[1].steps.map(({ do: verb }) => verb)).toEqual([
+      "heat solid",
+      "leadThrough" in test ? "lead through" : "test gas",
+    ]);
+  });
+
   test("leave the tube alone where the paper lets it stand, cool or drip", () => {
     const { turns } = work([take, alkali, { stand: "5 min" }], [{ filter: "residue" }, { wash: true }]);
     expect(turns.map(({ wait, waitsTo }) => [wait / QUARTERS, waitsTo])).toEqual([
@@ -75,6 +94,13 @@ describe("turns", () => {
       [0, undefined],
     ]);
   });
+});
+
+test("the cooling that is planned stands with what is to be minded", () => {
+  const wet = [[{ take: "0.2 g" }, { heat: "strongly" }], [{ add: "H2O(l)", volume: "2 cm3" }]];
+  const parts = [{ label: "a", title: "A test", tests: wet.map((steps) => ({ steps })) }];
+  const [{ says }] = spoilers(planned(parts, { letters: ["P"] }));
+  expect(says).toContain(`Planned for it: ${DURATIONS.cool.minutes} min.`);
 });
 
 test("tubes that can be rinsed are counted; a dry tube and a wire are not", () => {
