@@ -18,11 +18,6 @@ export const ACTION_CAUTIONS = {
     text: "Wear goggles from the first bottle opened to the last tube washed, not only while you pour.",
     source: "from memory (CLEAPSS Student Safety Sheets 20, 21, 31)",
   },
-  ammoniumNitrate: {
-    rank: 0,
-    text: "A sample may be ammonium nitrate, which can explode when the solid is heated. Ask your teacher before you heat any sample.",
-    source: COMMON,
-  },
   silverInAmmonia: {
     rank: 0,
     text: "A mixture of silver and ammonia can explode once it dries. Add acid to it as soon as you have written down what you saw, and never keep it.",

@@ -5,6 +5,8 @@ import { NOT_HEATED } from "./heating.ts";
 export interface NotGivenOut {
   step: "flame" | "heat solid";
   ions: readonly string[];
+  /** Why, in plain sentences. */
+  reason: string;
   source: string;
 }
 
@@ -12,12 +14,15 @@ export const NOT_GIVEN_OUT: readonly NotGivenOut[] = [
   {
     step: "flame",
     ions: ["Pb^2+"],
+    reason: "Lead in a flame gives off toxic fume, which harms unborn children. No flame test on it in class.",
     source: "lead fume is toxic and harms unborn children (CLP); common practice, from memory",
   },
   {
     step: "heat solid",
     ions: ["Pb^2+", "NO3-"],
+    reason:
+      "Heated lead(II) nitrate gives off much nitrogen dioxide, which is very toxic, and crackles and throws out lead dust. Never heat the solid in class.",
     source: "gives much nitrogen dioxide, crackles and throws out lead dust; common practice, from memory",
   },
-  ...NOT_HEATED.map(({ ions, source }): NotGivenOut => ({ step: "heat solid", ions, source })),
+  ...NOT_HEATED.map(({ ions, reason, source }): NotGivenOut => ({ step: "heat solid", ions, reason, source })),
 ];

@@ -9,18 +9,17 @@ type Ranked = Pick<Caution, "rank" | "text">;
 /** A reagent's caution with the reagent's id. */
 export type ReagentCaution = Ranked & { id: string };
 
-/** Cautions for reagents (given ranked), for ions the samples may hold, for gases that may come, and for what is done. */
+/** Cautions for reagents and for unsafe tests (given ranked), for ions the samples may hold, for gases that may come, and for what is done. */
 export function benchCautions(
   { parts, paper }: { parts: readonly Part[]; paper: Pick<Statement, "cations" | "anions"> },
   reagents: readonly ReagentCaution[],
+  unsafe: readonly Ranked[],
   gases: readonly GivenOff[],
 ): string[] {
   const steps = parts.flatMap(stepsOf);
   const foilInAlkali = parts.some((part) => adds(part, ALUMINIUM) && stepsOf(part).some(heatsLiquid));
   const silver = (part: Part) => adds(part, "AgNO3(aq)") || paper.cations.includes("Ag+");
   const actions: (Ranked | false)[] = [
-    ACTION_CAUTIONS.goggles,
-    mayHeatAmmoniumNitrate(parts, paper) && ACTION_CAUTIONS.ammoniumNitrate,
     parts.some((part) => adds(part, "NH3(aq)") && silver(part)) && ACTION_CAUTIONS.silverInAmmonia,
     steps.some(heatsLiquid) && ACTION_CAUTIONS.heatLiquid,
     foilInAlkali && ACTION_CAUTIONS.foilInAlkali,
@@ -30,6 +29,8 @@ export function benchCautions(
     steps.some((step) => heatsLiquid(step) || heatsSolid(step) || step.do === "flame") && ACTION_CAUTIONS.flame,
   ];
   const all: Ranked[] = [
+    ACTION_CAUTIONS.goggles,
+    ...unsafe,
     ...actions.filter((one): one is Ranked => one !== false),
     ...[...paper.cations, ...paper.anions].flatMap((ion) => SAMPLE_CAUTIONS[ion] ?? []),
     ...reagents.filter(({ id }) => !(foilInAlkali && id === ALUMINIUM)),
@@ -38,12 +39,6 @@ export function benchCautions(
   const inOrder = all.sort((a, b) => a.rank - b.rank).map(({ text }) => text);
   return [...new Set([...inOrder, ACTION_CAUTIONS.deference.text])];
 }
-
-/** True when a solid is heated that the paper allows to be ammonium nitrate. */
-export const mayHeatAmmoniumNitrate = (parts: readonly Part[], paper: Pick<Statement, "cations" | "anions">): boolean =>
-  parts.some((part) => stepsOf(part).some(heatsSolid)) &&
-  paper.cations.includes("NH4+") &&
-  paper.anions.includes("NO3-");
 
 const leads = (part: Part): boolean => stepsOf(part).some((step) => step.do === "lead through");
 const ALUMINIUM = "Al(s)";

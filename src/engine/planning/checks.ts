@@ -1,6 +1,7 @@
 /** What is checked at the bench before the first test, in the order in which it is done. */
 import type { Part } from "../practical.ts";
 import { DELIVERY, type GasKit } from "./gas-plan.ts";
+import { listed } from "./listed.ts";
 import { heatsLiquid, heatsSolid, stepsOf } from "./tube-choice.ts";
 
 /** `gasTests`: the ways of testing gases that stand ready, asked for or in case. */
@@ -39,6 +40,6 @@ function kitOf(gasTests: readonly GasKit[]): string {
     gasTests.some((test) => test === "limewater" || test === DELIVERY) && "limewater",
     gasTests.includes(DELIVERY) && "delivery tubes",
   ].filter((one): one is string => one !== false);
-  const words = kit.join(", ").replace(/, ([^,]*)$/, " and $1");
+  const words = listed(kit, "and");
   return words[0].toUpperCase() + words.slice(1);
 }

@@ -3,13 +3,12 @@
  * gases to expect, cautions and checks. Computed from the procedure and from the predictions for every allowed salt.
  */
 import type { PredictionTable } from "../bench/prediction-table.ts";
-import { ACTION_CAUTIONS } from "../constants/bench-cautions.ts";
 import { GAS_SAFETY, TEST_REAGENTS } from "../constants/gas-safety.ts";
 import { INDICATORS, type Indicator } from "../constants/indicators.ts";
 import type { Paper, Part, Step } from "../practical.ts";
 import type { BenchPlan } from "./bench-plan.ts";
 import { besidesFor } from "./besides.ts";
-import { benchCautions, mayHeatAmmoniumNitrate } from "./cautions.ts";
+import { benchCautions } from "./cautions.ts";
 import { checksFor } from "./checks.ts";
 import { extrasFor } from "./extras.ts";
 import { DELIVERY, expectedGases, type GasTestCount, gasRows, gasTestCounts } from "./gas-plan.ts";
@@ -18,6 +17,7 @@ import { amountWarnings, planReagents, reagentCautions, reagentOf } from "./reag
 import { sampleAmounts } from "./sample-plan.ts";
 import { glassOf, stepsOf } from "./tube-choice.ts";
 import { planTube } from "./tube-plan.ts";
+import { unsafeCautions, unsafeTests, unsafeWarnings } from "./unsafe-tests.ts";
 import { emptied, emptiedBesides, wasteBottles, wasteRows } from "./waste-plan.ts";
 
 /** What of a practical decides its bench. */
@@ -70,6 +70,7 @@ export function planBench(
     ),
     ...emptiedBesides(gasTests.map(({ test }) => test)),
   ];
+  const unsafe = unsafeTests(parts, table);
   const liquids = reagents.filter(({ neededCm3 }) => neededCm3 > 0).length;
 
   return {
@@ -98,6 +99,7 @@ export function planBench(
     cautions: benchCautions(
       planned,
       reagentCautions([...uses, ...gasTests.flatMap(testReagent)]),
+      unsafeCautions(unsafe),
       gases.map(({ gas }) => gas),
     ),
     checks: checksFor(
@@ -105,7 +107,7 @@ export function planBench(
       gasTests.map(({ test }) => test),
     ),
     warnings: [
-      ...(mayHeatAmmoniumNitrate(parts, paper) ? [ACTION_CAUTIONS.ammoniumNitrate.text] : []),
+      ...unsafeWarnings(unsafe),
       ...new Set(
         plans.flatMap(({ part, sample, plan }) => [...plan.warnings, ...amountWarnings(part, sample, plan, paper)]),
       ),

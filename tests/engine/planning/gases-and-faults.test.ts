@@ -132,21 +132,55 @@ test("samples that may hold lead are cautioned before anything that only irritat
   expect(lead).toBeLessThan(acid);
 });
 
-describe("what could explode", () => {
-  const heated = [{ label: "a", title: "heat", tests: [{ steps: [{ take: "0.3 g" }, { heat: "gently" }] }] }];
-  const nitrates = (cations: string[]) => {
-    const procedure = planned(heated, { given: "solid", cations });
-    const withNitrate = { ...procedure, paper: { ...procedure.paper, anions: ["NO3-", "Cl-"] } };
-    return planBench(withNitrate, tableOf(withNitrate), CHOICE);
+/** What no class heats dry or puts into a flame: common practice; CLP for lead, cobalt and nickel dust. */
+describe("tests that are unsafe on what a sample may be", () => {
+  const part = (label: string, step: object, samples?: string[]) => ({
+    label,
+    title: "dry",
+    ...(samples && { samples }),
+    tests: [{ steps: [{ take: "0.3 g" }, step] }],
+  });
+  const HEAT = { heat: "gently" };
+  const FLAME = { flame: true };
+  const salt = (formula: string, cation: string, anion: string) => ({ formula, cations: [cation], anions: [anion] });
+  const ammonium = salt("NH4NO3", "NH4+", "NO3-");
+  const lead = salt("Pb(NO3)2", "Pb^2+", "NO3-");
+  const leadChloride = salt("PbCl2", "Pb^2+", "Cl-");
+  const cobalt = salt("CoSO4", "Co^2+", "SO4^2-");
+  const sodium = salt("NaNO3", "Na+", "NO3-");
+  const plan = (parts: object[], salts: ReturnType<typeof salt>[]) => {
+    const procedure = planned(parts, { given: "solid" });
+    return planBench(procedure, tableOf(procedure, {}, salts), CHOICE);
   };
-  test("a solid that may be ammonium nitrate is not heated without asking", () => {
-    const { cautions, warnings } = nitrates(["NH4+", "Zn^2+"]);
-    expect(warnings[0]).toMatch(/^A sample may be ammonium nitrate/);
-    expect(cautions.slice(0, 2)).toContain(warnings[0]);
+
+  test("each part that heats names what its samples may be, and the cautions say why, right after goggles", () => {
+    const { warnings, cautions } = plan([part("a", HEAT), part("b", HEAT, ["Q"])], [ammonium, lead, cobalt, sodium]);
+    const what = "may be ammonium nitrate or lead(II) nitrate, or hold cobalt(II), which is not heated dry in class.";
+    expect(warnings).toEqual([
+      `Part a: P and Q ${what} Ask your teacher before you begin it.`,
+      `Part b: Q ${what} Ask your teacher before you begin it.`,
+    ]);
+    expect(cautions[0]).toContain("goggles");
+    expect(cautions.slice(1, 4).map((text) => text.slice(0, text.indexOf(".")))).toEqual([
+      "A sample may be ammonium nitrate",
+      "A sample may be lead(II) nitrate",
+      "A sample may hold cobalt(II)",
+    ]);
+    expect(cautions[1]).toContain("explode");
   });
-  test("nitrates of other cations are", () => {
-    expect(nitrates(["Na+", "Zn^2+"]).warnings).toEqual([]);
+  test("lead of any salt is not put into a flame, and its chloride may be heated", () => {
+    expect(plan([part("a", FLAME)], [leadChloride, sodium]).warnings).toEqual([
+      "Part a: P and Q may hold lead(II), which is not put into a flame in class. Ask your teacher before you begin it.",
+    ]);
+    expect(plan([part("a", HEAT)], [leadChloride, sodium]).warnings).toEqual([]);
   });
+  test("a solution is warmed without a word", () => {
+    const procedure = planned([{ label: "a", title: "warm", tests: [{ steps: [{ take: "1 cm3" }, { warm: true }] }] }]);
+    expect(planBench(procedure, tableOf(procedure, {}, [ammonium, lead]), CHOICE).warnings).toEqual([]);
+  });
+});
+
+describe("what could explode", () => {
   test("silver in ammonia is cautioned where they meet, not where they stand in different tubes", () => {
     const silver = { add: "AgNO3(aq)", drops: 5 };
     const ammonia = { add: "NH3(aq)", drops: 5 };

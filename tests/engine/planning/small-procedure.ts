@@ -1,5 +1,6 @@
 /** A small invented procedure with a table of predictions written by hand, for tests of the bench plan. */
 import type { PredictionTable, TableCell } from "../../../src/engine/bench/prediction-table.ts";
+import { isUnsafeOn } from "../../../src/engine/bench/unsafe-on.ts";
 import type { Planned } from "../../../src/engine/planning/plan-bench.ts";
 import { cellsOf, type Observation, type Practical, procedure, statement } from "../../../src/engine/practical.ts";
 
@@ -44,12 +45,14 @@ export function tableOf(
   salts = SALTS,
 ): PredictionTable {
   const letters = samples.map(({ label }) => label);
-  const cells = cellsOf(parts).map(({ id, part }): TableCell => {
+  const cells = cellsOf(parts).map(({ id, part, test }): TableCell => {
+    const unsafeOn = [...salts.keys()].filter((index) => isUnsafeOn(test.steps, salts[index]));
     const readings: Observation[] =
       id in gives ? [{ none: true }, { effervescence: true, gas: gives[id][0] }] : [{ none: true }];
     return {
       id,
       samples: part.samples ?? letters,
+      ...(unsafeOn.length > 0 && { unsafeOn }),
       readings,
       words: readings.map((_, index) => `reading ${index}`),
       agrees: readings.map((_, index) => 1 << index),

@@ -6,6 +6,7 @@ import type { Waste } from "../../constants/reagents.ts";
 import type { Practical } from "../../practical.ts";
 import type { BenchPlan, PlannedTube } from "../bench-plan.ts";
 import { LIMEWATER } from "../besides.ts";
+import { listed } from "../listed.ts";
 import { tidy } from "../portions.ts";
 import { reagentOf } from "../reagent-plan.ts";
 import { stepsOf } from "../tube-choice.ts";
@@ -32,8 +33,6 @@ function trulyIn({ sample, part }: PlannedTube, { samples, parts }: Pick<Practic
   ];
 }
 
-const list = (kinds: readonly string[]): string => kinds.join(", ").replace(/, ([^,]*)$/, " and $1");
-
 /** The bench plan's waste, bottle by bottle: rows that end in one bottle are added up. */
 export function wasteNeeds(practical: Pick<Practical, "samples" | "parts">, plan: BenchPlan): WasteNeed[] {
   const bottles = new Map<string, WasteNeed & { kinds: Set<Waste>; real: Set<Waste> }>();
@@ -57,7 +56,7 @@ export function wasteNeeds(practical: Pick<Practical, "samples" | "parts">, plan
     const absent = [...kinds].filter((kind) => !real.has(kind));
     const present = [...kinds].filter((kind) => real.has(kind));
     if (need.cm3 === 0 || absent.length === 0) return need;
-    const truly = `In truth no ${list(absent)} gets there: the paper offers it, so the bottle stands there all the same.`;
-    return { ...need, truly: present.length > 0 ? `${truly} It does hold ${list(present)}.` : truly };
+    const truly = `In truth no ${listed(absent, "and")} gets there: the paper offers it, so the bottle stands there all the same.`;
+    return { ...need, truly: present.length > 0 ? `${truly} It does hold ${listed(present, "and")}.` : truly };
   });
 }
