@@ -51,9 +51,7 @@ test("a changed observation changes the conclusion, is spoken, and is taken back
   await expect
     .poll(() => sentences(conclude))
     .toEqual(["R holds zinc nitrate, Zn(NO3)2: Zn2+ and NO3−.", ...GIVEN.slice(1)]);
-  expect(await spoken.textContent()).toMatch(
-    /^c\(ii\) for R: no visible change; R holds zinc nitrate, \S+ \S+ and \S+\.$/,
-  );
+  expect(await spoken.textContent()).toMatch(/^c\(ii\) for R: no visible change; R holds zinc nitrate\.$/);
   expect(await record.getByRole("row", { name: /^c\(ii\)/ }).textContent()).toContain(
     "changed, was: white precipitate",
   );
