@@ -44,11 +44,11 @@ function addressesOfRoute(root: string, name: string): string[] {
   const address = `/${path === "/" ? "" : path}`;
   if (!address.includes("[slug]")) return [address];
   const [folder] = name.split("/");
+  // Pages of other folders than the content's, such as those for a frame, are about a practical.
+  const others = folder === "practicals" ? [] : practicalPaths(root, `src/content/${folder}`);
   const names =
-    folder === "practicals"
-      ? coursePaths(root).map(practicalName)
-      : practicalPaths(root, `src/content/${folder}`).map((file) =>
-          file.slice(`src/content/${folder}/`.length).replace(/\.mdx$/, ""),
-        );
+    others.length > 0
+      ? others.map((file) => file.slice(`src/content/${folder}/`.length).replace(/\.mdx$/, ""))
+      : coursePaths(root).map(practicalName);
   return names.map((one) => address.replace("[slug]", () => one));
 }

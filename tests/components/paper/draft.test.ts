@@ -91,7 +91,11 @@ test.each(paths)("%s comes back the same from what the browser keeps", (path) =>
 
 test("words too long for a test are cut and told, never dropped", () => {
   const part = { label: "a", title: "Long", tests: [{ says: "add ".repeat(600), steps: [{ take: "1 cm3" }] }] };
-  const { draft, leftOut } = draftOf({ ...TWO_CALLED_A, parts: [part] });
+  const { draft, leftOut } = draftOf({
+    ...TWO_CALLED_A,
+    paper: { cations: "school", anions: "school" },
+    parts: [part],
+  });
   const { says } = draft.parts[0].tests[0];
   expect(says).toBe(fitting("add ".repeat(600)));
   expect(says).toMatch(/^add add .*…$/);
