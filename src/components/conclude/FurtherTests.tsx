@@ -51,7 +51,7 @@ function FurtherTest({ table, further, sample, remaining }: One) {
   if (!test) {
     return (
       <p>
-        <Words of={wordNone(table, sample, remaining)} />
+        <Words of={wordNone(table, further, sample, remaining)} />
       </p>
     );
   }

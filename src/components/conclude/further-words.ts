@@ -1,6 +1,7 @@
 /** What further tests would tell, in sentences; formulas in mhchem notation. */
 import type { PredictionTable } from "../../engine/bench/prediction-table.ts";
 import { type FurtherOutcome, onward, type Remaining } from "../../engine/deduction/further-tests.ts";
+import { capital } from "../capital.ts";
 import { list } from "../sentence.ts";
 import type { FurtherList } from "./further-list.ts";
 
@@ -27,6 +28,13 @@ export function meaning(table: Salts, sample: string, salts: readonly number[]):
   return named.length === 1 ? `${sample} is ${named[0]}` : `${sample} may be ${list(named, "or")}`;
 }
 
+/** "no test on our list tells NH4Cl from NH4NO3"; one that is unsafe on some of the salts might. */
+function noneTells(table: Salts, { cells }: Pick<FurtherList, "cells">, alike: readonly number[]): string {
+  const isUnsafe = cells.some(({ unsafeOn }) => unsafeOn?.some((salt) => alike.includes(salt)));
+  const safe = isUnsafe ? ` that is safe on ${alike.length === 2 ? "both" : "all of them"}` : "";
+  return `no test on our list${safe} ${tells(table, alike)}`;
+}
+
 /** Names of the tests with these cells, each once: the tests of one tube are one. */
 export function titles(further: FurtherList, cells: readonly string[]): string[] {
   const at = cells.map((cell) => further.cells.findIndex(({ id }) => id === cell));
@@ -43,13 +51,13 @@ export function wordOutcome(
   const means = meaning(table, sample, salts);
   if (!after) return `${means}.`;
   const { cells, alike } = onward(after);
-  if (cells.length === 0) return `${means}. No test on our list ${tells(table, alike[0])}.`;
+  if (cells.length === 0) return `${means}. ${capital(noneTells(table, further, alike[0]))}.`;
   const [first, ...more] = titles(further, cells);
   const next = `Then ${first}${more.length > 0 ? ` and, if need be, ${list(more)}` : ""}`;
   if (alike.length === 0) return `${means}. ${next}: that settles it.`;
-  return `${means}. ${next}; but no test on our list ${tells(table, alike[0])}${alike.length > 1 ? ", nor some others" : ""}.`;
+  return `${means}. ${next}; but ${noneTells(table, further, alike[0])}${alike.length > 1 ? ", nor some others" : ""}.`;
 }
 
 /** Where no test on the list helps: "No test on our list tells NH4Cl from NH4NO3, so T stays open." */
-export const wordNone = (table: Salts, sample: string, { open }: Remaining): string =>
-  `No test on our list of standard tests ${tells(table, open)}, so ${sample} stays open.`;
+export const wordNone = (table: Salts, further: FurtherList, sample: string, { open }: Remaining): string =>
+  `${capital(noneTells(table, further, open))}, so ${sample} stays open.`;

@@ -66,7 +66,9 @@ export function tabulate(
   const cells = cellsOf(parts);
   const letters = samples.map(({ label }) => label);
   const lines: Line[] = cells.map((cell) => {
-    const unsafeOn = [...all.keys()].filter((salt) => isUnsafeOn(cell.test.steps, all[salt]));
+    // A later test of a tube cannot be done without those before it.
+    const steps = cell.part.tests.slice(0, cell.index + 1).flatMap((test) => test.steps);
+    const unsafeOn = [...all.keys()].filter((salt) => isUnsafeOn(steps, all[salt]));
     return {
       cell,
       of: {

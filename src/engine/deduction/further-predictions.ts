@@ -70,10 +70,11 @@ export function furtherPredictions(
   };
 }
 
-/** Of some pairs those that a table's tests tell apart whatever is seen. */
+/** Of some pairs those that a table's tests tell apart whatever is seen; none with a salt that one of the tests is unsafe on. */
 function apartIn(table: PredictionTable, pairs: readonly string[]): string[] {
   const together = new Set(confusable(table).map(String));
-  return pairs.filter((pair) => !together.has(pair));
+  const unsafe = new Set(table.cells.flatMap(({ unsafeOn = [] }) => unsafeOn.map(String)));
+  return pairs.filter((pair) => !together.has(pair) && !pair.split(",").some((salt) => unsafe.has(salt)));
 }
 
 /** Sets of the same salts, their cells one after the other. */

@@ -2,6 +2,7 @@
  * What other tests would settle where those of a paper leave a sample open: the best one, for each thing it may show the best one after
  * that, and so on until the sample is settled or nothing more helps. Each is the best next one; no shorter chain is looked for. Only tests
  * that leave less whatever they show are offered: one that might show the same for all salts left is not worth a reader's way to the bench.
+ * None is offered that is unsafe on a salt the sample may still hold.
  */
 import type { PredictionTable } from "../bench/prediction-table.ts";
 import { waysOf } from "./joint.ts";
@@ -13,7 +14,7 @@ import { aPagesWork } from "./work.ts";
 export interface Remaining {
   /** Salts (indices) the sample may still hold: two or more. */
   open: number[];
-  /** Absent when no test listed surely tells more. */
+  /** Absent when no test listed that is safe on all of them surely tells more. */
   test?: FurtherTest;
 }
 
@@ -58,7 +59,10 @@ function remainingOf(
   if (held.length < 2) return undefined;
   const open = held.map(({ salt }) => salt);
   const ways = held.reduce((sum, one) => sum + one.ways, 0);
-  const best = testsOf(table, s, held, (cell) => !done.includes(cell)).find(({ worst }) => worst < ways);
+  const isSafe = (cell: string) =>
+    !table.cells.some(({ id, unsafeOn }) => id === cell && unsafeOn?.some((salt) => open.includes(salt)));
+  const isOpen = (cell: string) => !done.includes(cell) && isSafe(cell);
+  const best = testsOf(table, s, held, isOpen).find(({ worst }) => worst < ways);
   if (!best) return { open };
   const outcomes = best.outcomes.map((outcome): FurtherOutcome => {
     const those = held.filter(({ salt }) => outcome.salts.includes(salt));

@@ -44,7 +44,14 @@ describe("an outcome", () => {
 });
 
 test("where nothing on the list helps at all", () => {
-  expect(wordNone(table, "P", { open: [0, 1, 2] })).toBe(
-    "No test on our list of standard tests tells ZnSO4, ZnCl2 and Zn(NO3)2 apart, so P stays open.",
+  expect(wordNone(table, further, "P", { open: [0, 1, 2] })).toBe(
+    "No test on our list tells ZnSO4, ZnCl2 and Zn(NO3)2 apart, so P stays open.",
   );
+});
+
+test("where a test that might help is unsafe on one of the salts, nothing is said of unsafe ones", () => {
+  const cells = further.cells.map((cell) => (cell.id === "flame" ? { ...cell, unsafeOn: [4] } : cell));
+  const words = (open: number[]) => wordNone(table, { ...further, cells }, "P", { open });
+  expect(words([3, 4])).toBe("No test on our list that is safe on both tells AlCl3 from PbCl2, so P stays open.");
+  expect(words([0, 3])).toBe("No test on our list tells ZnSO4 from AlCl3, so P stays open.");
 });

@@ -98,6 +98,18 @@ describe("an anion not tested for", () => {
   });
 });
 
+test("sodium, potassium or lead: no flame while it may be lead", () => {
+  const barium = [part("a", [take, { add: "Ba(NO3)2(aq)", volume: "1 cm3" }])];
+  const paper = { cations: ["Na+", "K+", "Pb^2+"], anions: ["NO3-"] };
+  const found = further(paper, barium, ["NaNO3", "KNO3", "Pb(NO3)2"]);
+  // Lead has no place in a flame: src/engine/constants/not-given-out.ts. Lead is found in a tube first, of white lead(II) sulfate,
+  // chloride or hydroxide (Vogel, from memory).
+  expect(found?.all).toContain("flame");
+  expect(found?.id).toBeDefined();
+  expect(found?.id).not.toBe("flame");
+  expect(further(paper, barium, ["NaNO3", "KNO3"])?.id).toBe("flame");
+});
+
 test("where the paper's tests tell all salts apart, nothing is predicted", () => {
   expect(further({ cations: ["Cu^2+", "Na+"], anions: ["NO3-"] }, ALKALIS, ["Cu(NO3)2"])).toBeUndefined();
 });

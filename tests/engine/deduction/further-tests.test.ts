@@ -13,19 +13,25 @@ import { recordOf, saltNamed, whitePrecipitates } from "./white-precipitates.ts"
 const RUNS = { numRuns: 800, seed: 77 };
 const sorted = (salts: readonly number[]) => [...salts].sort((a, b) => a - b);
 
-test("along every branch, what is open is what writing down every assignment leaves, and every test leaves less", () => {
-  const seen = { settled: 0, chains: 0, none: 0 };
+const isUnsafe = ({ cells }: PredictionTable, cell: string, open: readonly number[]): boolean =>
+  open.some((salt) => cells.find(({ id }) => id === cell)?.unsafeOn?.includes(salt) ?? false);
+
+test("along every branch, what is open is what writing down every assignment leaves, and every test is safe and leaves less", () => {
+  const seen = { settled: 0, chains: 0, none: 0, unsafe: 0 };
   const walk = (table: PredictionTable, sample: string, record: TableRecord, { open, test }: Remaining): void => {
     expect(sorted(open)).toEqual(saltsLeft(table, record)[sample]);
     const ways = allowed(table, record).length;
     if (!test) {
       // Nothing that is not done yet would leave less whatever it shows.
       const others = nextTests(table, record).filter((one) => one.sample === sample);
-      expect(others.filter(({ worst }) => worst < ways)).toEqual([]);
+      const safe = others.filter(({ cell }) => !isUnsafe(table, cell, open));
+      expect(safe.filter(({ worst }) => worst < ways)).toEqual([]);
+      if (safe.length < others.length) seen.unsafe++;
       seen.none++;
       return;
     }
     expect(record[sample]?.[test.cell]).toBeUndefined();
+    expect(isUnsafe(table, test.cell, open)).toBe(false);
     expect(test.worst).toBeLessThan(ways);
     for (const { reading, salts, assignments, after } of test.outcomes) {
       const next = { ...record, [sample]: { ...record[sample], [test.cell]: reading } };
@@ -38,14 +44,21 @@ test("along every branch, what is open is what writing down every assignment lea
     }
   };
   fc.assert(
-    fc.property(tableWithRecord, ({ table }) => {
-      const left = saltsLeft(table, {});
-      const lists = table.samples.map(({ set }) => table.sets[set].salts);
-      const found = furtherTests(table, lists);
-      const open = table.samples.filter(({ label }) => left[label].length > 1).map(({ label }) => label);
-      expect(found.map(({ sample }) => sample)).toEqual(open);
-      for (const { sample, remaining } of found) walk(table, sample, {}, remaining);
-    }),
+    fc.property(
+      tableWithRecord,
+      fc.array(fc.integer({ min: -8, max: 11 }), { minLength: 4 }),
+      ({ table: safe }, unsafe) => {
+        // One test in two or so is unsafe on one salt.
+        const cells = safe.cells.map((cell, c) => (unsafe[c] < 0 ? cell : { ...cell, unsafeOn: [unsafe[c]] }));
+        const table = { ...safe, cells };
+        const left = saltsLeft(table, {});
+        const lists = table.samples.map(({ set }) => table.sets[set].salts);
+        const found = furtherTests(table, lists);
+        const open = table.samples.filter(({ label }) => left[label].length > 1).map(({ label }) => label);
+        expect(found.map(({ sample }) => sample)).toEqual(open);
+        for (const { sample, remaining } of found) walk(table, sample, {}, remaining);
+      },
+    ),
     RUNS,
   );
   for (const times of Object.values(seen)) expect(times).toBeGreaterThan(100);
