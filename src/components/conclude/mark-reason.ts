@@ -57,9 +57,16 @@ export function reasonOfMark(of: Recorded, sample: string, ion: string, cell: st
   if (predicted.length === 0) return { word, why: `What a salt of ${ion} shows here is not predicted.` };
   const begin = `Seen: ${inWords(table.cells[test], seen)}. `;
   const clashing = ({ clashes }: Candidate) => clashes.includes(test);
+  const plain = ({ row }: Candidate) => (plainly(set, row, test) & agrees[seen]) !== 0;
   switch (said) {
-    case "nothing":
-      return { word, why: begin + nothing(kind, all.some(clashing)) };
+    case "nothing": {
+      const some = all.some(clashing);
+      const shown = all.filter(plain);
+      const each = some
+        ? kin.every((one) => shown.some(({ salt }) => holds(table.salts[salt], one)))
+        : shown.length === all.length;
+      return { word, why: begin + nothing(kind, some, each ? "shows" : "may show") };
+    }
     case "clashes": {
       const would = row.wouldShow[at].map((reading) => {
         const shows = predicted.find((one) => set.main[one.row][test] === reading) as Candidate;
@@ -78,30 +85,53 @@ export function reasonOfMark(of: Recorded, sample: string, ion: string, cell: st
       };
     }
     case "fits": {
-      const fit = predicted.filter(({ row }) => plainly(set, row, test) & agrees[seen]);
-      return { word, why: begin + fits(table, ion, own, fit) };
+      const fit = own.filter(plain);
+      const not = own.filter(clashing);
+      const border = predicted.filter((one) => !plain(one) && !clashing(one));
+      return { word, why: begin + fits(table, ion, { own, fit, border, not }) };
     }
   }
 }
 
-/** @param some some allowed salt clashes here */
-function nothing(kind: string, some: boolean): string {
-  if (!some) return "Every salt the paper allows shows that, so it says nothing.";
-  return `With each ${kind} some allowed salt shows that, so it rules no ${kind} out.`;
+/**
+ * @param some some allowed salt clashes here
+ * @param shows "may show" where it takes a salt that shows it only at the border, or one that is not predicted
+ */
+function nothing(kind: string, some: boolean, shows: "shows" | "may show"): string {
+  if (!some) return `Every salt the paper allows ${shows} that, so it says nothing.`;
+  return `With each ${kind} some allowed salt ${shows} that, so it rules no ${kind} out.`;
 }
 
-/** "All 4 salts with Zn^2+ show that.", "ZnSO4 shows that, the other 3 salts with Zn^2+ do not." */
-function fits(table: PredictionTable, ion: string, own: Candidate[], fit: Candidate[]): string {
+/** The salts of an ion, by whether they show what was seen; one that is not predicted is in none of the last three. */
+interface SaltsOfIon {
+  own: Candidate[];
+  fit: Candidate[];
+  border: Candidate[];
+  not: Candidate[];
+}
+
+/**
+ * "All 4 salts with Zn^2+ show that.", "ZnSO4 shows that, the other 3 salts with Zn^2+ do not.", "ZnSO4 shows that, 2 others with Zn^2+ may
+ * at the border, one does not."
+ */
+function fits({ salts }: PredictionTable, ion: string, { own, fit, border, not }: SaltsOfIon): string {
   if (fit.length === own.length) {
     return own.length === 1
-      ? `The one salt with ${ion}, ${table.salts[own[0].salt].formula}, shows that.`
+      ? `The one salt with ${ion}, ${salts[own[0].salt].formula}, shows that.`
       : `All ${own.length} salts with ${ion} show that.`;
   }
-  const rest = own.length - fit.length;
   const who =
     fit.length > NAMED
-      ? `${fit.length} of the ${own.length} salts with ${ion} show`
-      : `${list(fit.map(({ salt }) => table.salts[salt].formula))} ${fit.length === 1 ? "shows" : "show"}`;
-  const others = rest === 1 ? `the other salt with ${ion} does` : `the other ${rest} salts with ${ion} do`;
-  return fit.length > NAMED ? `${who} that.` : `${who} that, ${others} not.`;
+      ? `${fit.length} of the ${own.length} salts with ${ion} show that`
+      : `${list(fit.map(({ salt }) => salts[salt].formula))} ${fit.length === 1 ? "shows" : "show"} that`;
+  const rest = own.length - fit.length;
+  const theRest = rest === 1 ? `the other salt with ${ion}` : `the other ${rest} salts with ${ion}`;
+  const some = ({ length }: Candidate[]) =>
+    length === rest ? theRest : `${length} ${length === 1 ? "other" : "others"} with ${ion}`;
+  const may = border.length > 0 ? [`${some(border)} may show it at the border`] : [];
+  const none =
+    not.length > 0 && (may.length > 0 || fit.length <= NAMED)
+      ? [`${some(not)} ${not.length === 1 ? "does" : "do"} not`]
+      : [];
+  return `${[who, ...may, ...none].join(", ")}.`;
 }
