@@ -25,14 +25,6 @@ export function Repeats({ table, record, conclusion }: Props) {
       </p>
     );
   }
-  if (repeats.length === 0) {
-    return (
-      <p>
-        <b class="clash">Start again.</b> No small set of observations explains it: check the labels on the tubes and
-        repeat the tests in order.
-      </p>
-    );
-  }
   const line = ({ places, leadsTo }: Repeat) => {
     const inTurn = unlistedFirst(places, record);
     return (
