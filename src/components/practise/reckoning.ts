@@ -86,8 +86,8 @@ export function reckon(
         const seen = of.seen[c];
         const written = mine.record[of.sample]?.[id];
         if (!seen || written === undefined) return [];
-        const accepted = practice.table.sets[table.samples.find(({ label }) => label === of.sample)?.set ?? 0];
-        const mask = accepted.accepts[accepted.salts.indexOf(of.salt)][c];
+        const { salts, accepts } = table.sets[of.set];
+        const mask = accepts[salts.indexOf(of.salt)][c];
         if (mine.table.cells[c].agrees[written] & mask) return [];
         const text = session.lines[id]?.[of.sample] ?? "";
         return [{ cell: id, sample: of.sample, text, model: table.cells[c].words[seen.reading] }];

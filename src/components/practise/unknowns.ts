@@ -6,6 +6,8 @@ import type { Practice } from "./practice-table.ts";
 
 export interface Unknown {
   sample: string;
+  /** Index of its prediction set. */
+  set: number;
   /** Index into the table's salts. */
   salt: number;
   /** Its colour in the bottle, as a solution and as a solid. */
@@ -36,6 +38,7 @@ export function unknownsOf(practice: Practice, seed: number): Unknown[] {
     const solid = named(solids[set][row]);
     return {
       sample: label,
+      set,
       salt: salts[s],
       ...(solution && { solution }),
       ...(solid && { solid }),
