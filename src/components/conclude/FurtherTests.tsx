@@ -4,7 +4,7 @@ import { furtherTests, onward, type Remaining } from "../../engine/deduction/fur
 import { unlessTooMuch } from "../../engine/deduction/work.ts";
 import { Words } from "../Words.tsx";
 import type { FurtherList } from "./further-list.ts";
-import { wordNone, wordOutcome } from "./further-words.ts";
+import { wordNone, wordOutcome, wordSight } from "./further-words.ts";
 import { useFurther } from "./use-further.ts";
 
 /** The list itself, or the address from which it is fetched; neither where a paper's own tests never leave two salts together. */
@@ -78,9 +78,11 @@ function FurtherTest({ table, further, sample, remaining }: One) {
         </div>
       )}
       <ul>
-        {test.outcomes.map((outcome) => (
+        {[...test.outcomes, ...test.atBorder].map((outcome) => (
           <li key={outcome.reading}>
-            <Words of={`${further.cells[c].words[outcome.reading]}: ${wordOutcome(table, further, sample, outcome)}`} />
+            <Words
+              of={`${wordSight(further.cells[c], outcome, test)}: ${wordOutcome(table, further, sample, outcome)}`}
+            />
           </li>
         ))}
       </ul>

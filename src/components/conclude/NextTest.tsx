@@ -5,7 +5,7 @@ import { unlessTooMuch } from "../../engine/deduction/work.ts";
 import { list } from "../sentence.ts";
 import { Words } from "../Words.tsx";
 import { type FurtherSource, FurtherTests } from "./FurtherTests.tsx";
-import { meaning } from "./further-words.ts";
+import { meaning, wordSight } from "./further-words.ts";
 
 interface Props extends FurtherSource {
   table: PredictionTable;
@@ -53,10 +53,10 @@ export function NextTest({ table, tests, record, ways, left, further, furtherAt 
         whatever it shows.{round && ` ${inTheEnd(round)}`}
       </p>
       <ul>
-        {best.outcomes.map((outcome, o) => (
+        {[...best.outcomes, ...best.atBorder].map((outcome, o) => (
           <li key={outcome.reading}>
             <Words
-              of={`${table.cells[c].words[outcome.reading]}: ${meaning(table, best.sample, outcome.salts)}${onward(round?.after[o])}`}
+              of={`${wordSight(table.cells[c], outcome, best)}: ${meaning(table, best.sample, outcome.salts)}${onward(round?.after[o])}`}
             />
           </li>
         ))}

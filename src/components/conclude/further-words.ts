@@ -1,6 +1,7 @@
 /** What further tests would tell, in sentences; formulas in mhchem notation. */
-import type { PredictionTable } from "../../engine/bench/prediction-table.ts";
+import type { PredictionTable, TableCell } from "../../engine/bench/prediction-table.ts";
 import { type FurtherOutcome, onward, type Remaining } from "../../engine/deduction/further-tests.ts";
+import type { NextTest, Outcome } from "../../engine/deduction/next-test.ts";
 import { capital } from "../capital.ts";
 import { list } from "../sentence.ts";
 import type { FurtherList } from "./further-list.ts";
@@ -20,6 +21,13 @@ function tells(table: Salts, alike: readonly number[]): string {
     ? `tells these ${alike.length} salts apart`
     : `tells ${list(formulas(table, alike))} apart`;
 }
+
+/** "white precipitate", "at the border, slight white precipitate" */
+export const wordSight = (
+  { words }: Pick<TableCell, "words">,
+  outcome: Outcome,
+  { atBorder }: Pick<NextTest, "atBorder">,
+): string => `${atBorder.includes(outcome) ? "at the border, " : ""}${words[outcome.reading]}`;
 
 /** "P is ZnSO4", "P may be ZnSO4 or ZnCl2", "P is still one of 12 salts". */
 export function meaning(table: Salts, sample: string, salts: readonly number[]): string {

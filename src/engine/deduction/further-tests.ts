@@ -20,6 +20,7 @@ export interface Remaining {
 
 export interface FurtherTest extends NextTest {
   outcomes: FurtherOutcome[];
+  atBorder: FurtherOutcome[];
 }
 
 export interface FurtherOutcome extends Outcome {
@@ -64,12 +65,12 @@ function remainingOf(
   const isOpen = (cell: string) => !done.includes(cell) && isSafe(cell);
   const best = testsOf(table, s, held, isOpen).find(({ worst }) => worst < ways);
   if (!best) return { open };
-  const outcomes = best.outcomes.map((outcome): FurtherOutcome => {
+  const followed = (outcome: Outcome): FurtherOutcome => {
     const those = held.filter(({ salt }) => outcome.salts.includes(salt));
     const after = remainingOf(table, s, those, [...done, best.cell]);
     return { ...outcome, ...(after && { after }) };
-  });
-  return { open, test: { ...best, outcomes } };
+  };
+  return { open, test: { ...best, outcomes: best.outcomes.map(followed), atBorder: best.atBorder.map(followed) } };
 }
 
 /** All branches of what remains, together. */
@@ -88,7 +89,9 @@ export function onward(from: Remaining): Onward {
       if (test) cells.add(test.cell);
       else alike.set(open.join(), open);
     }
-    level = level.flatMap(({ test }) => test?.outcomes.flatMap(({ after }) => after ?? []) ?? []);
+    level = level.flatMap(({ test }) =>
+      test ? [...test.outcomes, ...test.atBorder].flatMap(({ after }) => after ?? []) : [],
+    );
   }
   return { cells: [...cells], alike: [...alike.values()] };
 }

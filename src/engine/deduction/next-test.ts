@@ -17,9 +17,11 @@ export interface Outcome {
 }
 
 export interface NextTest extends Place {
-  /** In the order of the readings. */
+  /** What some salt left plainly shows, in the order of the readings. */
   outcomes: Outcome[];
-  /** Most assignments that any outcome leaves. */
+  /** What some salt left shows only at the border and none plainly, where it leaves other salts than each of the outcomes. */
+  atBorder: Outcome[];
+  /** Most assignments that anything it may show leaves. */
   worst: number;
   /** Assignments left on average, when every assignment left now is as likely as any other and shows its likeliest sight. */
   mean: number;
@@ -85,12 +87,18 @@ function tried(
     if (row < 0) return { salt, ways, accepts: 0, plainly: 0, main: -1 };
     return { salt, ways, accepts: set.accepts[row][c], plainly: plainly(set, row, c), main: set.main[row][c] };
   });
-  const outcomes = agrees.flatMap((mask, reading): Outcome[] => {
-    if (rows.every((row) => !(row.plainly & (1 << reading)))) return [];
-    // A salt without a prediction may show anything.
-    const fits = rows.filter(({ accepts }) => accepts === 0 || accepts & mask);
-    return [{ reading, assignments: sum(fits.map(({ ways }) => ways)), salts: fits.map(({ salt }) => salt) }];
-  });
+  const plain = rows.reduce((mask, row) => mask | row.plainly, 0);
+  const border = rows.reduce((mask, row) => mask | row.accepts, 0) & ~plain;
+  const outcomesOf = (readings: number) =>
+    agrees.flatMap((mask, reading): Outcome[] => {
+      if (!(readings & (1 << reading))) return [];
+      // A salt without a prediction may show anything.
+      const fits = rows.filter(({ accepts }) => accepts === 0 || accepts & mask);
+      return [{ reading, assignments: sum(fits.map(({ ways }) => ways)), salts: fits.map(({ salt }) => salt) }];
+    });
+  const outcomes = outcomesOf(plain);
+  const known = outcomes.map(({ salts }) => salts.join());
+  const atBorder = outcomesOf(border).filter(({ salts }) => !known.includes(salts.join()));
   const shown = rows.filter(({ main }) => main >= 0);
   const all = sum(shown.map(({ ways }) => ways));
   const total = sum(rows.map(({ ways }) => ways));
@@ -98,5 +106,6 @@ function tried(
   const weighted = sum(shown.map(({ ways, main }) => ways * (leaves.get(main) ?? total)));
   // In whole numbers, for the mean of equal ones may come out a little less than they are.
   if (weighted >= total * all) return undefined;
-  return { outcomes, worst: Math.max(...outcomes.map(({ assignments }) => assignments)), mean: weighted / all };
+  const worst = Math.max(...[...outcomes, ...atBorder].map(({ assignments }) => assignments));
+  return { outcomes, atBorder, worst, mean: weighted / all };
 }

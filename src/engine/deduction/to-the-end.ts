@@ -7,11 +7,11 @@ import { aPagesWork, unlessTooMuch } from "./work.ts";
 export interface Round {
   /** Absent when one assignment is left, or when no test left would tell more. */
   test?: NextTest;
-  /** after[i]: what follows outcome i of the test. */
+  /** after[i]: what follows outcome i of the test, those at the border after the plain ones. */
   after: Round[];
   /** Tests it takes from here at most. */
   most: number;
-  /** One assignment is left at the end, whatever the tests plainly show; it then does not depend on their order. */
+  /** One assignment is left at the end, whatever the tests show, at the border too; it then does not depend on their order. */
   settles: boolean;
 }
 
@@ -34,7 +34,7 @@ export function toTheEnd(
     const [test] = nextTests(table, record, work);
     if (!test) return { after: [], most: 0, settles: false };
     const after: Round[] = [];
-    for (const { reading, assignments } of test.outcomes) {
+    for (const { reading, assignments } of [...test.outcomes, ...test.atBorder]) {
       const shown = { ...record, [test.sample]: { ...record[test.sample], [test.cell]: reading } };
       const round = from(shown, assignments);
       if (!round) return undefined;

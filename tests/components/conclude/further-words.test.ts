@@ -11,7 +11,7 @@ const further = {
   cells: ["halide(i)", "halide(ii)", "flame"].map((id) => ({ id })),
   tests: titles.map((title) => ({ title, does: "", cautions: [] })),
 } as unknown as FurtherList;
-const tried = (cell: string, ...outcomes: object[]) => ({ cell, outcomes }) as unknown as FurtherTest;
+const tried = (cell: string, ...outcomes: object[]) => ({ cell, outcomes, atBorder: [] }) as unknown as FurtherTest;
 
 describe("an outcome", () => {
   test("that settles the sample", () => {

@@ -33,7 +33,7 @@ test("along every branch, what is open is what writing down every assignment lea
     expect(record[sample]?.[test.cell]).toBeUndefined();
     expect(isUnsafe(table, test.cell, open)).toBe(false);
     expect(test.worst).toBeLessThan(ways);
-    for (const { reading, salts, assignments, after } of test.outcomes) {
+    for (const { reading, salts, assignments, after } of [...test.outcomes, ...test.atBorder]) {
       const next = { ...record, [sample]: { ...record[sample], [test.cell]: reading } };
       expect(assignments).toBe(allowed(table, next).length);
       expect(sorted(salts)).toEqual(saltsLeft(table, next)[sample]);

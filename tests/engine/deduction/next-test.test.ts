@@ -28,24 +28,33 @@ test("in how many assignments a sample holds a salt", () => {
 
 test("every outcome leaves what is said, the order is by the worst case, and only tests that can tell something are listed", () => {
   let listed = 0;
+  let worstAtBorder = 0;
   fc.assert(
     fc.property(tableWithRecord, ({ table, record: full }) => {
       const record: TableRecord = { ...full, P: {} };
       const tests = nextTests(table, record);
       const now = allowed(table, record);
-      for (const { sample, cell, outcomes, worst, mean } of tests) {
+      const left = (sample: string, cell: string, reading: number) =>
+        allowed(table, { ...record, [sample]: { ...record[sample], [cell]: reading } });
+      for (const { sample, cell, outcomes, atBorder, worst, mean } of tests) {
         expect(record[sample]?.[cell]).toBeUndefined();
         const s = table.samples.findIndex(({ label }) => label === sample);
         const c = table.cells.findIndex(({ id }) => id === cell);
         const set = table.sets[table.samples[s].set];
-        const leaves = outcomes.map(({ reading }) =>
-          allowed(table, { ...record, [sample]: { ...record[sample], [cell]: reading } }),
-        );
+        const leaves = outcomes.map(({ reading }) => left(sample, cell, reading));
         expect(outcomes.map(({ assignments }) => assignments)).toEqual(leaves.map(({ length }) => length));
         outcomes.forEach(({ salts }, o) => {
           expect([...salts].sort()).toEqual([...new Set(leaves[o].map((way) => way[s]))].sort());
         });
-        expect(worst).toBe(Math.max(...leaves.map(({ length }) => length)));
+        const row = (way: number[]) => set.salts.indexOf(way[s]);
+        const may = table.cells[c].agrees.flatMap((_, reading) =>
+          now.some((way) => set.accepts[row(way)][c] & (1 << reading)) ? [left(sample, cell, reading)] : [],
+        );
+        expect(worst).toBe(Math.max(...may.map(({ length }) => length)));
+        for (const { reading, assignments } of atBorder) {
+          expect(assignments).toBe(left(sample, cell, reading).length);
+          if (assignments === worst && leaves.every(({ length }) => length < worst)) worstAtBorder++;
+        }
         // The mean over the assignments themselves, each showing its likeliest reading.
         const shows = now.flatMap((way) => {
           const reading = set.main[set.salts.indexOf(way[s])][c];
@@ -79,6 +88,7 @@ test("every outcome leaves what is said, the order is by the worst case, and onl
     RUNS,
   );
   expect(listed).toBeGreaterThan(300);
+  expect(worstAtBorder).toBeGreaterThan(0);
 });
 
 describe("white precipitates with alkali (boards' tables)", () => {
