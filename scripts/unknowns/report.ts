@@ -12,7 +12,7 @@ import {
   wordTerms,
 } from "../../src/components/choose/set-words.ts";
 import { STANDING_WORDS } from "../../src/components/choose/standing-words.ts";
-import { wordNearest } from "../../src/components/conclude/certificate-words.ts";
+import { wordBorders, wordNearest } from "../../src/components/conclude/certificate-words.ts";
 import { list, plain } from "../../src/components/sentence.ts";
 import { BOUNDS, chooseUnknowns, judge } from "../../src/engine/deduction/choose-unknowns.ts";
 import { type Judged, STANDINGS, type Standing } from "../../src/engine/deduction/hardness.ts";
@@ -39,8 +39,9 @@ export function reportUnknowns(of: Unknowns, wanted: Wanted): string {
     looked: BOUNDS.looked * THOROUGH,
     steps: BOUNDS.steps * THOROUGH,
   });
-  const entry = (salts: readonly number[], { nearest }: Pick<Judged, "nearest">): string[] => [
+  const entry = (salts: readonly number[], { nearest, borders }: Pick<Judged, "nearest" | "borders">): string[] => [
     wordNearest(nearest),
+    ...(borders.length > 0 ? [wordBorders(borders)] : []),
     ...wordAbout(table, salts, of.tests),
     ...wordHazards(table, salts, of.hazards),
   ];

@@ -17,12 +17,14 @@ export interface Shipped {
   record: TableRecord;
 }
 
-export const shippedTables = (): Shipped[] =>
-  practicalPaths(ROOT).map((path) => {
+/** @param names of those wanted; all when absent */
+export const shippedTables = (names?: readonly string[]): Shipped[] =>
+  practicalPaths(ROOT).flatMap((path) => {
+    const name = path.replace(/^.*\/|\.mdx$/g, "");
+    if (names && !names.includes(name)) return [];
     const read = readPracticalFile(path, readPage(ROOT, path));
     if (!("practical" in read)) throw new Error(`${path} cannot be read`);
     const { practical } = read;
     const { table } = tabulate(practical, predictor, phrase);
-    const name = path.replace(/^.*\/|\.mdx$/g, "");
     return { name, practical, table, record: recordInTable(table, practical.record, phrase) };
   });

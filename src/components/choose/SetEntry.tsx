@@ -3,8 +3,8 @@
 import { useMemo, useState } from "preact/hooks";
 import type { Unknowns } from "../../build/unknowns.ts";
 import type { PredictionTable } from "../../engine/bench/prediction-table.ts";
-import type { NearestOther } from "../../engine/deduction/nearest-other.ts";
-import { wordNearest } from "../conclude/certificate-words.ts";
+import type { Judged } from "../../engine/deduction/hardness.ts";
+import { wordBorders, wordNearest } from "../conclude/certificate-words.ts";
 import { Words } from "../Words.tsx";
 import { wordAbout, wordHazards, wordSet } from "./set-words.ts";
 
@@ -12,12 +12,12 @@ interface Props {
   table: PredictionTable;
   of: Pick<Unknowns, "tests" | "hazards">;
   salts: number[];
-  nearest: NearestOther;
+  judged: Pick<Judged, "nearest" | "borders">;
   /** Worked out at once, as in the page that is built; otherwise when it is opened. */
   atOnce: boolean;
 }
 
-export function SetEntry({ table, of, salts, nearest, atOnce }: Props) {
+export function SetEntry({ table, of, salts, judged, atOnce }: Props) {
   const [opened, open] = useState(false);
   const about = useMemo(
     () => (atOnce || opened ? wordAbout(table, salts, of.tests) : []),
@@ -29,7 +29,7 @@ export function SetEntry({ table, of, salts, nearest, atOnce }: Props) {
       <b>
         <Words of={wordSet(table, salts)} />
       </b>
-      <span class="meta">{wordNearest(nearest)}</span>
+      <span class="meta">{`${wordNearest(judged.nearest)} ${wordBorders(judged.borders)}`}</span>
       <details onToggle={(event) => event.currentTarget.open && open(true)}>
         <summary>
           More<span class="vh"> on {wordSet(table, salts)}</span>

@@ -52,9 +52,9 @@ export function Sets({ of, found: { table, choice }, show, atOnce }: Props) {
               <span class="soft">{all > named.length ? `${named.length} of ${all}` : all}</span>
             </h3>
             <ol class="list sets">
-              {named.map(({ salts, nearest }) => (
-                <li key={salts.join()}>
-                  <SetEntry table={table} of={of} salts={salts} nearest={nearest} atOnce={atOnce} />
+              {named.map((one) => (
+                <li key={one.salts.join()}>
+                  <SetEntry table={table} of={of} salts={one.salts} judged={one} atOnce={atOnce} />
                 </li>
               ))}
             </ol>

@@ -16,7 +16,7 @@ import { STANDING_WORDS } from "./standing-words.ts";
 
 /** The rule behind the words: see `standingOf`. */
 export const HARDNESS_RULE =
-  "Easy: each sample is decided by its own tests, and no more other answers than there are samples are one misread observation away. " +
+  "Easy: each sample is decided by its own tests, with a sight at the border too, and no more other answers than there are samples are one misread observation away. " +
   "Hard: two samples or more need another one, or more than twice as many answers as samples are one misread observation away. " +
   "Middling: the rest. These limits are our choice.";
 

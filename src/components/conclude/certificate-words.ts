@@ -1,6 +1,7 @@
 /** What decided a practical, in sentences. */
 import type { PredictionTable } from "../../engine/bench/prediction-table.ts";
 import type { Certificate } from "../../engine/deduction/certificate.ts";
+import type { Place } from "../../engine/deduction/conclusion.ts";
 import type { NearestOther } from "../../engine/deduction/nearest-other.ts";
 import { capital } from "../capital.ts";
 import { list } from "../sentence.ts";
@@ -27,6 +28,16 @@ export function wordNearest({ observations, assignments }: NearestOther): string
   if (observations === 0) return `${other} would give the same record.`;
   if (observations === 1) return `${other} ${assignments === 1 ? "is" : "are"} one misread observation away.`;
   return `It takes ${number(observations)} misread observations to reach another answer.`;
+}
+
+/** "With another sight that a(iii) for M may show, as where a bottle is weaker or stronger than usual, something stays open." */
+export function wordBorders(borders: readonly Place[]): string {
+  if (borders.length === 0) return "";
+  const places = list(
+    borders.map(({ cell, sample }) => `${cell} for ${sample}`),
+    "or",
+  );
+  return `With another sight that ${places} may show, as where a bottle is weaker or stronger than usual, something stays open.`;
 }
 
 /** Salts named before they are only counted. */

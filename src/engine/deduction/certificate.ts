@@ -1,5 +1,7 @@
 /** What decided a practical: the fewest observations that are enough, and which tests cannot be spared. */
 import type { PredictionTable, TableRecord } from "../bench/prediction-table.ts";
+import { openAtBorder, otherSights } from "./border-sights.ts";
+import type { Place } from "./conclusion.ts";
 import { undecided } from "./deduce.ts";
 import { type NearestOther, nearestOther } from "./nearest-other.ts";
 import { pathsOf } from "./paths.ts";
@@ -15,6 +17,11 @@ export interface Certificate {
    * that it would take too long.
    */
   nearest?: NearestOther;
+  /**
+   * Places of the record at which another sight that the answer's salt may show, as at the border, would leave something open; absent where
+   * the nearest other answer is.
+   */
+  borders?: Place[];
   /** Lines of the record (with observations) without which more stays possible than with them, and the salts then left, by sample. */
   needed: { cell: string; left: Record<string, number[]> }[];
   /** Observations in the record. */
@@ -36,7 +43,11 @@ export function certificate(table: PredictionTable, record: TableRecord): Certif
       )
     : undefined;
   const rows = labels.map((_, s) => clashesBySalt(table, record, s));
-  const nearest = proof && nearestOther(pathsOf(table, rulesOf(table)), rows, { left: STEPS });
+  const paths = pathsOf(table, rulesOf(table));
+  const work = { left: STEPS };
+  const nearest = proof && nearestOther(paths, rows, work);
+  const sights = labels.map((label, s) => (nearest ? otherSights(table, record, s, left[label][0]) : []));
+  const borders = nearest && openAtBorder(table, paths, rows, sights, work);
   const lines = table.cells.filter(({ id }) => labels.some((label) => record[label]?.[id] !== undefined));
   const needed = lines.flatMap(({ id }) => {
     const then = undecided(table, without(record, id));
@@ -44,7 +55,7 @@ export function certificate(table: PredictionTable, record: TableRecord): Certif
     return more.length > 0 ? [{ cell: id, left: Object.fromEntries(more.map((label) => [label, then[label]])) }] : [];
   });
   const observations = labels.reduce((sum, label) => sum + Object.keys(record[label] ?? {}).length, 0);
-  return { ...(proof && { proof }), ...(nearest && { nearest }), needed, observations };
+  return { ...(proof && { proof }), ...(nearest && { nearest }), ...(borders && { borders }), needed, observations };
 }
 
 const without = (record: TableRecord, cell: string): TableRecord =>

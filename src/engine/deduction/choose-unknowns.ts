@@ -4,11 +4,12 @@
  * of sets can be too large to look at each: then so many are looked at, from all over the store, and the answer says so.
  */
 import type { PredictionTable } from "../bench/prediction-table.ts";
+import { type OtherSight, openAtBorder, otherSights } from "./border-sights.ts";
 import { type Judged, oneObservationAway, STANDINGS, type Standing, standingOf } from "./hardness.ts";
 import { nearestOther } from "./nearest-other.ts";
 import { type Paths, pathsOf } from "./paths.ts";
 import { type Rule, rulesOf } from "./rules.ts";
-import { type Separations, separationsOf } from "./separations.ts";
+import { rowOf, type Separations, separationsOf } from "./separations.ts";
 import {
   countSets,
   interchangeable,
@@ -67,9 +68,10 @@ export function chooseUnknowns(table: PredictionTable, store: readonly number[],
         ).values(),
       ];
   const work: Work = { left: bounds.steps };
+  const judgeOne = judgeWith(table, paths, apart);
   const judged: JudgedSet[] = [];
   for (const salts of sets) {
-    const one = judgeWith(paths, apart, salts, work);
+    const one = judgeOne(salts, work);
     if (!one) break;
     judged.push({ ...one, salts });
   }
@@ -105,15 +107,28 @@ export function judge(table: PredictionTable, salts: UnknownSet, steps = BOUNDS.
     state = paths.from(s, state).find((step) => step.salt === salt)?.state;
     if (state === undefined) return undefined;
   }
-  return judgeWith(paths, separationsOf(table), salts, { left: steps });
+  return judgeWith(table, paths, separationsOf(table))(salts, { left: steps });
 }
 
-function judgeWith(paths: Paths, apart: Separations, salts: UnknownSet, work: Work): Judged | undefined {
-  const rows = salts.map((salt, s) => apart[s][salt]);
-  const nearest = nearestOther(paths, rows, work);
-  if (!nearest) return undefined;
-  const leaning = salts.filter((salt, s) => !aloneDecided(apart, s, salt)).length;
-  return { standing: standingOf({ nearest, leaning }, salts.length), nearest, leaning };
+/** Judges one set after the other; what is asked of a salt at a place again is not looked for again. */
+function judgeWith(table: PredictionTable, paths: Paths, apart: Separations) {
+  const known = table.samples.map((): OtherSight[][] => []);
+  const sightsOf = (salt: number, s: number): OtherSight[] => {
+    if (known[s][salt]) return known[s][salt];
+    const record = { [table.samples[s].label]: rowOf(table, s, salt) };
+    known[s][salt] = otherSights(table, record, s, salt);
+    return known[s][salt];
+  };
+  return (salts: UnknownSet, work: Work): Judged | undefined => {
+    const rows = salts.map((salt, s) => apart[s][salt]);
+    const nearest = nearestOther(paths, rows, work);
+    if (!nearest) return undefined;
+    const isDecided = nearest.observations > 0;
+    const borders = isDecided ? openAtBorder(table, paths, rows, salts.map(sightsOf), work) : [];
+    if (!borders) return undefined;
+    const leaning = salts.filter((salt, s) => !aloneDecided(apart, s, salt)).length;
+    return { standing: standingOf({ nearest, leaning, borders }, salts.length), nearest, leaning, borders };
+  };
 }
 
 /** Its own observations leave no other salt. */
@@ -144,7 +159,7 @@ function countedApart(
 
 /**
  * Most ions first, for a set of six different ions shows more than one of four; then the fewest samples that need another one, then the
- * fewest answers one observation away, then the order of the table.
+ * fewest places where a sight at the border would leave it open, then the fewest answers one observation away, then the order of the table.
  */
 function ranked(table: PredictionTable, sets: readonly JudgedSet[]): JudgedSet[] {
   const ions = ({ salts }: JudgedSet) =>
@@ -157,7 +172,11 @@ function ranked(table: PredictionTable, sets: readonly JudgedSet[]): JudgedSet[]
 
 function byFigures(a: JudgedSet, b: JudgedSet): number {
   if (a.standing === "undecided") return a.nearest.assignments - b.nearest.assignments || a.leaning - b.leaning;
-  return a.leaning - b.leaning || oneObservationAway(a.nearest) - oneObservationAway(b.nearest);
+  return (
+    a.leaning - b.leaning ||
+    a.borders.length - b.borders.length ||
+    oneObservationAway(a.nearest) - oneObservationAway(b.nearest)
+  );
 }
 
 const inTableOrder = (a: UnknownSet, b: UnknownSet): number =>

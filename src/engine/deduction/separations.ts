@@ -19,7 +19,8 @@ export function clashesBySalt(table: PredictionTable, record: TableRecord, sampl
 export const recordOf = (table: PredictionTable, salts: readonly number[]): TableRecord =>
   Object.fromEntries(table.samples.map(({ label }, s) => [label, rowOf(table, s, salts[s])]));
 
-function rowOf({ cells, samples, sets }: PredictionTable, s: number, salt: number): Record<string, number> {
+/** The row of such a record for one sample. */
+export function rowOf({ cells, samples, sets }: PredictionTable, s: number, salt: number): Record<string, number> {
   const { label, set } = samples[s];
   const main = sets[set].main[sets[set].salts.indexOf(salt)];
   return Object.fromEntries(

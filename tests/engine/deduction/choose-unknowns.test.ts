@@ -4,6 +4,7 @@ import { describe, expect, test } from "vitest";
 import type { PredictionTable } from "../../../src/engine/bench/prediction-table.ts";
 import { certificate } from "../../../src/engine/deduction/certificate.ts";
 import { BOUNDS, chooseUnknowns, judge } from "../../../src/engine/deduction/choose-unknowns.ts";
+import type { Place } from "../../../src/engine/deduction/conclusion.ts";
 import { STANDINGS } from "../../../src/engine/deduction/hardness.ts";
 import { forSamples } from "../../../src/engine/deduction/other-samples.ts";
 import { recordOf } from "../../../src/engine/deduction/separations.ts";
@@ -28,9 +29,23 @@ const every = ({ salts }: PredictionTable): number[] => [...salts.keys()];
 
 const permuted = (a: number[], b: number[]): boolean => a.toSorted().join() === b.toSorted().join();
 
+/** Places of the record that a set gives at which some other sight its salt may show leaves more than one assignment. */
+function openAt(table: PredictionTable, set: number[]): Place[] {
+  const record = recordOf(table, set);
+  return table.samples.flatMap(({ label, set: at }, s) =>
+    table.cells.flatMap(({ id, agrees }, c) => {
+      const { salts, accepts } = table.sets[at];
+      if (record[label][id] === undefined) return [];
+      const may = [...agrees.keys()].filter((reading) => accepts[salts.indexOf(set[s])][c] & (1 << reading));
+      const leaves = may.map((reading) => allowed(table, { ...record, [label]: { ...record[label], [id]: reading } }));
+      return leaves.some(({ length }) => length > 1) ? [{ sample: label, cell: id }] : [];
+    }),
+  );
+}
+
 describe("agrees with writing down every set", () => {
   test("which sets there are, which of them are decided, and their figures", () => {
-    const seen = { decided: 0, undecided: 0, leaning: 0, exchanged: 0, partOfStore: 0 };
+    const seen = { decided: 0, undecided: 0, leaning: 0, exchanged: 0, partOfStore: 0, borders: 0 };
     fc.assert(
       fc.property(tableWithRecord, fc.nat(3), ({ table }, without) => {
         const store = every(table).filter((salt) => without === 0 || salt % 4 !== without);
@@ -48,7 +63,7 @@ describe("agrees with writing down every set", () => {
         for (const way of ways) expect(chosen.some(({ salts }) => permuted(salts, way))).toBe(true);
         if (ways.length > chosen.length) seen.exchanged++;
         if (store.length < table.salts.length && chosen.length > 0) seen.partOfStore++;
-        for (const { salts, standing, nearest, leaning } of chosen) {
+        for (const { salts, standing, nearest, leaning, borders } of chosen) {
           const left = allowed(table, recordOf(table, salts));
           expect(left.map((way) => way.join())).toContain(salts.join());
           expect(standing === "undecided").toBe(left.length > 1);
@@ -60,9 +75,14 @@ describe("agrees with writing down every set", () => {
           };
           const alone = allowed(silent, recordOf(table, salts));
           expect(leaning).toBe(table.samples.filter((_, s) => new Set(alone.map((way) => way[s])).size > 1).length);
-          expect(judge(table, salts)).toEqual({ standing, nearest, leaning });
+          expect(judge(table, salts)).toEqual({ standing, nearest, leaning, borders });
+          expect(borders).toEqual(left.length === 1 ? openAt(table, salts) : []);
+          if (borders.length > 0) {
+            expect(standing).not.toBe("easy");
+            seen.borders++;
+          }
           // One computation serves the walkthrough's certificate and the teacher's list.
-          if (left.length === 1) expect(certificate(table, recordOf(table, salts)).nearest).toEqual(nearest);
+          if (left.length === 1) expect(certificate(table, recordOf(table, salts))).toMatchObject({ nearest, borders });
           seen[left.length > 1 ? "undecided" : "decided"]++;
           if (left.length === 1 && leaning > 0) seen.leaning++;
         }
@@ -130,6 +150,7 @@ describe("white precipitates with alkali (boards' tables, see white-precipitates
       standing: "undecided",
       nearest: { observations: 0, assignments: 1 },
       leaning: 1,
+      borders: [],
     });
     const whole = whitePrecipitates(["P"]);
     expect(judge(whole, [aluminium])?.standing).not.toBe("undecided");
