@@ -1,6 +1,7 @@
 /** YAML that a person wrote, as data, with the place in the file of every entry. */
-import { LineCounter, parseDocument } from "yaml";
+import { type ErrorCode, LineCounter, parseDocument } from "yaml";
 import { ContentFaults, type SourcePlace } from "./faults.ts";
+import { tellYaml } from "./yaml-faults.ts";
 
 export interface YamlSource {
   file: string;
@@ -23,9 +24,12 @@ export interface YamlPlace {
 /** One slip may spoil every line that follows; so many places are told. */
 const TOLD = 12;
 
-/** The reader runs out of room where thousands of entries lie one within the other. */
-const inWords = (message: string): string =>
-  message.includes("call stack") ? "more entries within each other than can be read" : message;
+function told({ code, message }: { code: ErrorCode; message: string }, more: string) {
+  const { found, advice } = tellYaml(code);
+  // The reader runs out of room where thousands of entries lie one within the other.
+  const why = message.includes("call stack") ? "more entries within each other than can be read" : found;
+  return { found: `${why}${more}`, advice };
+}
 
 /** @throws ContentFaults with the first places that are not YAML */
 export function readYaml(yaml: string, { file, called, lines, above }: YamlPlace): YamlSource {
@@ -41,8 +45,7 @@ export function readYaml(yaml: string, { file, called, lines, above }: YamlPlace
       document.errors.slice(0, TOLD).map((error, index) => ({
         ...at(error.pos[0]),
         what: `${called} is not YAML`,
-        found: `${inWords(error.message)}${index === TOLD - 1 && more > 0 ? `; and ${more} more like it` : ""}`,
-        advice: "check indentation, colons and brackets at this place",
+        ...told(error, index === TOLD - 1 && more > 0 ? `; and ${more} more like it` : ""),
       })),
     );
   }
@@ -71,7 +74,7 @@ function plainData(document: ReturnType<typeof parseDocument>, file: string, cal
         line: 1,
         column: 1,
         what: `${called} repeats itself without end`,
-        found: error.message,
+        found: "entries that name each other in a circle, or far too many of them",
         advice: "write repeated entries out instead of using YAML aliases",
       },
     ]);

@@ -183,8 +183,8 @@ describe("in words", () => {
   test("a bracket left open", () => {
     expect(told("a bracket left open")).toMatchInlineSnapshot(`
       "src/content/practicals/lamp-room-shelf.mdx:13:3  the frontmatter is not YAML
-        found:  Flow sequence in block collection must be sufficiently indented and end with a ]
-        to do:  check indentation, colons and brackets at this place
+        found:  a list or group that is not closed, or a line that stands too far out
+        to do:  close every bracket, brace and quotation mark on the line it belongs to
         13 |   anions: [Cl-, NO3-, SO4^2-, CO3^2-]
            |   ^"
     `);
@@ -192,8 +192,8 @@ describe("in words", () => {
   test("an entry written twice", () => {
     expect(told("an entry written twice")).toMatchInlineSnapshot(`
       "src/content/practicals/lamp-room-shelf.mdx:56:5  the frontmatter is not YAML
-        found:  Map keys must be unique
-        to do:  check indentation, colons and brackets at this place
+        found:  a second entry of this name in one group
+        to do:  keep one of them
         56 |     a(i): no visible change
            |     ^"
     `);

@@ -96,9 +96,9 @@ test("a fault shows its line with a caret, what was expected and what to do", ()
 test.each([
   ["practicals: { hide: [darkroom], show: [darkroom] }", "show and hide, expected one of them"],
   ["- a list", "a list, expected a group of entries"],
-  ["name: [", /^Flow sequence/],
-  ["name: two\n  lines: x", /^Nested mappings/],
-  ["name: a\nname: b", "Map keys must be unique"],
+  ["name: [", /^a list or group that is not closed/],
+  ["name: two\n  lines: x", /^a second colon in one entry/],
+  ["name: a\nname: b", "a second entry of this name in one group"],
   ['name: "one\\nand two"', "a line break or another control character, expected one line of text"],
 ])("%j is refused", (text, found) => {
   expect(faultsIn(text)[0].found).toEqual(typeof found === "string" ? found : expect.stringMatching(found));
