@@ -64,6 +64,14 @@ test.each<[string, string[][], string[]]>([
     ["part e: two indicators in one; give each indicator a line of its own"],
   ],
   [
+    "chlorine water after ammonia",
+    [
+      [TAKE, "{ add: NH3(aq), drops: 5 }"],
+      ["{ add: HNO3(aq), volume: 1 cm3 }", "{ add: Cl2(aq), drops: 5 }"],
+    ],
+    ["part e: not safe together; do this in a part of its own, with a fresh tube"],
+  ],
+  [
     "limewater stronger than saturated",
     [[TAKE, "{ add: HCl(aq), volume: 1 cm3 }", "{ leadThrough: limewater, at: 0.1 mol/dm3 }"]],
     ["part e: no such limewater; leave the strength out, or dilute it: at: 0.01 mol/dm3"],
