@@ -50,6 +50,25 @@ export function ionCurves(ion: string): IonCurve[] {
   return curves;
 }
 
+/**
+ * The curves that say why a test shows what it shows: of the ions it finds, the first whose solid stays and the first whose solid goes again
+ * in an excess. None where nothing comes and goes, as with gases and changes of colour.
+ * @param standard ids of the standard tests the page tells of
+ */
+export function testCurves(standard: readonly string[], ions: readonly string[]): (IonCurve & { ion: string })[] {
+  const curves = ions.flatMap((ion) =>
+    standardSights(ion)
+      .filter((sight) => sight.own && standard.includes(sight.test.id))
+      .flatMap(({ test, salt }) => {
+        const curve = curveIn(test, ion, salt.ions);
+        return curve ? [{ ion, test, salt: salt.formula, curve, reagent: nameOf(curve.reagent) }] : [];
+      }),
+  );
+  const goes = ({ curve }: IonCurve) => Object.keys(curve.dissolves).length > 0;
+  const chosen = [curves.find((one) => !goes(one)), curves.find(goes)];
+  return curves.filter((one) => chosen.includes(one));
+}
+
 /** The curve of the last stage in which this ion is what comes and goes. */
 function curveIn(test: StandardTest, ion: string, ions: Readonly<Record<string, number>>): NamedCurve | undefined {
   const part = partOf(test);
