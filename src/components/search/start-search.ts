@@ -1,10 +1,15 @@
 /** The search form: asks the index and lists what it finds, grouped by kind of page. Without script the form stays hidden. */
-import { ask, isEmpty } from "./ask.ts";
+import { ask, isEmpty, type Question } from "./ask.ts";
+import { nearest, wordsKnown } from "./nearest.ts";
 import { loadIndex } from "./pagefind.ts";
 import { addressOf, fillIn, questionIn } from "./question-address.ts";
 import { sectionsOf } from "./show-found.ts";
 import { told } from "./told.ts";
 import { walkByKeys } from "./walk.ts";
+
+/** What pages, ions and reagents are called, as the page of search lists them. */
+const namesIn = (document: Document): string[] =>
+  [...document.querySelectorAll("#search option, .columns a")].map(({ textContent }) => textContent ?? "");
 
 export function startSearch(document: Document): void {
   const form = document.querySelector<HTMLFormElement>("#search");
@@ -28,15 +33,26 @@ export function startSearch(document: Document): void {
     status.textContent = "Searching …";
     try {
       const index = await loadIndex(form.dataset.base ?? "/");
-      const { terms, groups } = await ask(index, question);
-      const sections = await sectionsOf(document, groups);
+      const found = async (of: Question) => {
+        const { terms, groups } = await ask(index, of);
+        const sections = await sectionsOf(document, groups);
+        return {
+          sections,
+          says: told(
+            groups.reduce((sum, { count }) => sum + count, 0),
+            of,
+            terms,
+          ),
+        };
+      };
+      const exactly = await found(question);
+      const meant = exactly.sections.length === 0 ? nearest(question.q, wordsKnown(namesIn(document))) : undefined;
+      const instead = meant === undefined ? undefined : await found({ ...question, q: meant });
       if (mine !== asked) return;
-      status.textContent = told(
-        groups.reduce((sum, { count }) => sum + count, 0),
-        question,
-        terms,
-      );
-      results.replaceChildren(...sections);
+      const shown = instead && instead.sections.length > 0 ? instead : exactly;
+      status.textContent =
+        shown === exactly ? exactly.says : `Nothing for “${question.q}”. Shown instead: ${shown.says}`;
+      results.replaceChildren(...shown.sections);
     } catch {
       if (mine === asked) {
         results.replaceChildren();
