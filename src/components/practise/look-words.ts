@@ -50,11 +50,13 @@ export function wordSight(seen: Observation, before: TubeState, after: TubeState
   const { precipitate, fate, gas, residue, flame, fumes, sublimate, droplets, indicator } = seen;
   if (seen.effervescence) said.push("Bubbles rise through it.");
   if (precipitate) {
-    const some = precipitate.amount === "slight" ? "A little, " : "Something ";
+    const less = fate === "partly dissolves" ? ", though less than at first" : "";
+    const cloud =
+      precipitate.amount === "slight"
+        ? `A little of something ${precipitate.colour} clouds it${less}: you can still just see through.`
+        : `Something ${precipitate.colour} clouds it all through${less}: you cannot see through any more.`;
     said.push(
-      fate === "dissolves"
-        ? `At first it goes cloudy, ${precipitate.colour}; by the end the cloud is gone.`
-        : `${some}${precipitate.colour}, hangs in it${fate === "partly dissolves" ? ", less of it than at first" : ""}: it is ${precipitate.amount === "slight" ? "only just" : "no longer"} see-through.`,
+      fate === "dissolves" ? `At first it goes cloudy, ${precipitate.colour}; by the end the cloud is gone.` : cloud,
     );
   } else if (before.solid && fate === "dissolves") said.push("The solid is gone.");
   else if (before.solid && fate === "partly dissolves") said.push("Less of the solid is left than before.");
