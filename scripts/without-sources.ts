@@ -23,7 +23,9 @@ const ENTRIES = new Set([
 ]);
 
 /** Those of one file alone: elsewhere an entry of that name is told to readers. */
-const ENTRIES_OF: readonly (readonly [RegExp, string])[] = [[/[\\/]salts\.ts$/, "hazard"]];
+const ENTRIES_OF: readonly (readonly [file: RegExp, names: readonly string[]])[] = [
+  [/[\\/]salts\.ts$/, ["name", "hazard", "waste", "concentration"]],
+];
 
 const CONSTANTS = /[\\/]src[\\/]engine[\\/]constants[\\/].*\.ts$/;
 
@@ -63,7 +65,7 @@ export const withoutSources = (): Plugin => ({
   enforce: "pre",
   transform(text, id) {
     if (!CONSTANTS.test(id)) return undefined;
-    const names = new Set([...ENTRIES, ...ENTRIES_OF.flatMap(([file, name]) => (file.test(id) ? [name] : []))]);
+    const names = new Set([...ENTRIES, ...ENTRIES_OF.flatMap(([file, names]) => (file.test(id) ? names : []))]);
     const nodes = entriesIn(this.parse(text, { lang: "ts" }) as unknown as Node, names);
     return { code: without(text, nodes), map: null };
   },

@@ -100,6 +100,30 @@ test("an observation typed in words finds its place in the record", async () => 
   await expect.poll(() => verdict(page).textContent(), { timeout: 30_000 }).toContain("copper(II)");
 }, 90_000);
 
+test("two tabs keep each other's papers, and a paper that both change is kept twice", async () => {
+  const { page, context } = await openPaper();
+  const other = await context.newPage();
+  await other.goto(page.url());
+  await page.getByLabel("Title", { exact: true }).fill("Of the first tab");
+  await other.getByLabel("Title", { exact: true }).fill("Of the second tab");
+  const kept = () =>
+    page.evaluate(() => {
+      const { papers } = JSON.parse(localStorage.getItem("ionwright papers") ?? '{"papers":{}}');
+      return Object.values(papers as Record<string, { title?: string }>).map(({ title }) => title);
+    });
+  await expect.poll(async () => (await kept()).sort()).toEqual(["Of the first tab", "Of the second tab"]);
+
+  // Both open the same paper and type; neither loses a word.
+  await other.reload();
+  await page.getByLabel("Papers kept here").selectOption({ label: "Of the second tab" });
+  await page.getByLabel("Title", { exact: true }).fill("Second, changed by the first");
+  await expect.poll(kept).toContain("Second, changed by the first");
+  await page.getByLabel("Minutes allowed").fill("45");
+  await other.getByLabel("Title", { exact: true }).fill("Second, changed by the second");
+  await expect.poll(kept).toContain("Second, changed by the second");
+  expect(await kept()).toContain("Of the first tab");
+}, 60_000);
+
 describe("what comes from outside", () => {
   const FILE = `---\ntitle: A file\nsamples:\n  - { label: Q, given: solution, concentration: 0.2 mol }\npaper: { cations: school, anions: school }\nparts: []\n---\n`;
 

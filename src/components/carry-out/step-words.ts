@@ -161,9 +161,9 @@ function wordStep(step: Step, bench: Bench, then: string): string | string[] {
   }
 }
 
-/** A test in a few words for a table: the paper's own, or its reagents and actions. */
+/** A test in a few words for a table or within a sentence: the paper's own without the stop at its end, or its reagents and actions. */
 export function wordTest(test: Test, bench: Pick<Bench, "reagents">): string {
-  if (test.says) return test.says;
+  if (test.says) return test.says.replace(/[.;]\s*$/, "");
   const words = test.steps.flatMap((step): string[] => {
     switch (step.do) {
       case "add": {

@@ -3,7 +3,6 @@ import type { TableRecord } from "../../engine/bench/prediction-table.ts";
 import type { Conclusion } from "../../engine/deduction/conclusion.ts";
 import { Words } from "../Words.tsx";
 import { AfterPaint } from "./AfterPaint.tsx";
-import type { FurtherSource } from "./FurtherTests.tsx";
 import type { Finding, Recorded } from "./finding.ts";
 import { InSight } from "./InSight.tsx";
 import { Matrix } from "./Matrix.tsx";
@@ -11,11 +10,13 @@ import { NextTest } from "./NextTest.tsx";
 import { Repeats } from "./Repeats.tsx";
 import { Standings } from "./Standings.tsx";
 
-export interface Concluded extends Recorded, FurtherSource {
+export interface Concluded extends Recorded {
   /** What is done at each cell, in the order of the table, in words. */
   tests: string[];
   /** What the reader's changes come to, where there is a record they are held against. */
   changed?: ComponentChildren;
+  /** What stands under the next test when no test of the paper would tell more. `left[s]`: salts that sample s may still hold. */
+  beyond?: (left: number[][]) => ComponentChildren;
 }
 
 const isEmpty = (record: TableRecord) => Object.values(record).every((row) => Object.keys(row).length === 0);
@@ -40,8 +41,7 @@ export function ConclusionPanel({
   names,
   record,
   changed,
-  further,
-  furtherAt,
+  beyond,
   conclusion,
   candidates,
   headlines,
@@ -85,9 +85,7 @@ export function ConclusionPanel({
             tests={tests}
             record={record}
             ways={ways}
-            left={conclusion.samples.map(({ salts }) => salts)}
-            further={further}
-            furtherAt={furtherAt}
+            beyond={beyond?.(conclusion.samples.map(({ salts }) => salts))}
           />
         )}
       />

@@ -1,21 +1,21 @@
+import type { ComponentChildren } from "preact";
 import type { PredictionTable, TableRecord } from "../../engine/bench/prediction-table.ts";
 import { nextTests } from "../../engine/deduction/next-test.ts";
 import { type Round, toTheEnd } from "../../engine/deduction/to-the-end.ts";
 import { unlessTooMuch } from "../../engine/deduction/work.ts";
 import { list } from "../sentence.ts";
 import { Words } from "../Words.tsx";
-import { type FurtherSource, FurtherTests } from "./FurtherTests.tsx";
 import { meaning, wordSight } from "./further-words.ts";
 
-interface Props extends FurtherSource {
+interface Props {
   table: PredictionTable;
   /** What is done at each cell, in the order of the table, in words. */
   tests: string[];
   record: TableRecord;
   /** Ways to give every sample a salt that are left now. */
   ways: number;
-  /** left[s]: salts that sample s may still hold. */
-  left: number[][];
+  /** What stands there when no test of the paper would tell more. */
+  beyond?: ComponentChildren;
 }
 
 /** Tests named besides the best. */
@@ -25,7 +25,7 @@ const OTHERS = 3;
 const FOLLOWED = 60;
 
 /** The test not done yet that settles most whatever it shows, with what each sight would mean and what to do after it. */
-export function NextTest({ table, tests, record, ways, left, further, furtherAt }: Props) {
+export function NextTest({ table, tests, record, ways, beyond }: Props) {
   if (ways < 2) return null;
   const next = unlessTooMuch(() => nextTests(table, record));
   if (!next) return <p class="soft">So much is still open that the best next test cannot be worked out here.</p>;
@@ -36,7 +36,7 @@ export function NextTest({ table, tests, record, ways, left, further, furtherAt 
         <p>
           <b>No test left here would tell more.</b> What is still open stays open on this paper.
         </p>
-        <FurtherTests table={table} left={left} further={further} furtherAt={furtherAt} />
+        {beyond}
       </>
     );
   }

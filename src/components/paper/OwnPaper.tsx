@@ -2,12 +2,11 @@
 import { useEffect, useMemo, useState } from "preact/hooks";
 import { useLater } from "../later.ts";
 import { CarryOutPanel } from "./CarryOutPanel.tsx";
-import { draftOf } from "./draft-of.ts";
+import type { Draft } from "./draft.ts";
 import { Field, faultsBy } from "./fields.tsx";
 import { KeepPanel } from "./KeepPanel.tsx";
 import { Paste } from "./Paste.tsx";
 import { ProcedureForm } from "./ProcedureForm.tsx";
-import { MARK } from "./paper-mark.ts";
 import type { CautionEntry } from "./paper-work.types.ts";
 import { ReadPanel } from "./ReadPanel.tsx";
 import { RecordPanel } from "./RecordPanel.tsx";
@@ -17,6 +16,7 @@ import { Shelf } from "./Shelf.tsx";
 import { type KnownIons, StatementForm } from "./StatementForm.tsx";
 import type { Vocabulary } from "./StepForm.tsx";
 import { useDraft } from "./use-draft.ts";
+import { useLink } from "./use-link.ts";
 import { useWork, type WorkState } from "./use-work.ts";
 
 interface Props {
@@ -42,7 +42,7 @@ export default function OwnPaper({ vocabulary, ions, cautions, examples, example
   const [news, tell] = useState("");
   const paper = useDraft(tell);
   const { draft } = paper;
-  useLink(paper.open, tell);
+  const opening = useLink(paper.open, tell);
   const state = useWork(draft, cautions, !paper.untouched);
   const { work, fresh } = state;
   const faults = useMemo(() => faultsBy(paper.untouched ? [] : state.faults), [state.faults, paper.untouched]);
@@ -52,6 +52,7 @@ export default function OwnPaper({ vocabulary, ions, cautions, examples, example
   );
   const form = { draft, faults, edit: paper.edit, focus: paper.focus };
   const tested = work && work.tests.length > 0 ? work : undefined;
+  const room = { open: tested !== undefined, until: untilTested(draft, opening || (state.working && !state.fresh)) };
   return (
     <>
       <nav class="job" aria-label="Parts of the job">
@@ -99,18 +100,13 @@ export default function OwnPaper({ vocabulary, ions, cautions, examples, example
         <Standing state={state} count={state.faults.length} untouched={paper.untouched} />
         {work && <ReadPanel work={work} />}
       </section>
-      <Room id="prepare" name="Prepare" small="before anything is opened" open={tested !== undefined}>
-        {tested && <Bench work={tested} />}
+      <Room id="prepare" name="Prepare" small="before anything is opened" {...room}>
+        {tested && <Bench draft={draft} work={tested} />}
       </Room>
-      <Room
-        id="carry-out"
-        name="Carry out"
-        small="one fresh tube for each sample in each part"
-        open={tested !== undefined}
-      >
+      <Room id="carry-out" name="Carry out" small="one fresh tube for each sample in each part" {...room}>
         {tested && <CarryOutPanel work={tested} />}
       </Room>
-      <Room id="record" name="Record" small="what you see, in words that earn the mark" open={tested !== undefined}>
+      <Room id="record" name="Record" small="what you see, in words that earn the mark" {...room}>
         {tested && (
           <RecordPanel
             draft={draft}
@@ -123,7 +119,7 @@ export default function OwnPaper({ vocabulary, ions, cautions, examples, example
           />
         )}
       </Room>
-      <Room id="conclude" name="Conclude" small="from this record and what the paper says" open={tested !== undefined}>
+      <Room id="conclude" name="Conclude" small="from this record and what the paper says" {...room}>
         {tested && fresh && <Follows {...{ draft, work: tested, record, cautions }} />}
       </Room>
       <section class="step screen" aria-labelledby="keep">
@@ -141,17 +137,26 @@ interface RoomProps {
   name: string;
   small: string;
   open: boolean;
+  /** What is said while it is not. */
+  until: string;
   children: preact.ComponentChildren;
 }
 
+/** What a part of the job says while there is no test to work with. */
+function untilTested({ parts }: Draft, isWorking: boolean): string {
+  if (isWorking) return "Working it out …";
+  if (parts.length > 0) return "This follows as soon as one test is whole: what is missing is marked at its steps.";
+  return "This follows as soon as the paper has a test.";
+}
+
 /** One part of the job. */
-function Room({ id, name, small, open, children }: RoomProps) {
+function Room({ id, name, small, open, until, children }: RoomProps) {
   return (
     <section class="step" aria-labelledby={id}>
       <h2 id={id} tabIndex={-1}>
         {name} <small>{small}</small>
       </h2>
-      {open ? children : <p class="soft">This follows as soon as the paper has a test.</p>}
+      {open ? children : <p class="soft">{until}</p>}
     </section>
   );
 }
@@ -187,11 +192,11 @@ function Standing({ state, count, untouched }: { state: WorkState; count: number
 type Later = typeof import("./PreparePanel.tsx");
 
 /** The bench, whose drawing and reckoning are fetched when there is one. */
-function Bench({ work }: Parameters<Later["PreparePanel"]>[0]) {
+function Bench(of: Parameters<Later["PreparePanel"]>[0]) {
   const { module, failed, load } = useLater(() => import("./PreparePanel.tsx"));
   useEffect(() => void load(), []);
   if (failed) return <p class="caution">The bench plan could not be fetched. Load the page again.</p>;
-  return module ? <module.PreparePanel work={work} /> : <p class="soft">Drawing the bench …</p>;
+  return module ? <module.PreparePanel {...of} /> : <p class="soft">Drawing the bench …</p>;
 }
 
 type Followed = typeof import("./PaperConclusion.tsx");
@@ -210,27 +215,4 @@ function Follows({ draft, work: { table, names, tests }, record, cautions }: Fol
   ) : (
     <p class="soft">Working it out …</p>
   );
-}
-
-/** Opens the paper of a link the page was reached by, as a new one of the list. */
-function useLink(open: (draft: ReturnType<typeof draftOf>["draft"]) => void, tell: (news: string) => void): void {
-  useEffect(() => {
-    const read = async () => {
-      const { hash } = location;
-      if (!hash.startsWith(MARK)) return;
-      const found = await import("./paper-link.ts")
-        .then(({ fromFragment }) => fromFragment(hash))
-        .catch(() => ({ refused: "This browser cannot unpack such a link." }));
-      // The paper is in the list now; the address is for the parts of the page again.
-      history.replaceState(history.state, "", location.pathname + location.search);
-      if ("refused" in found)
-        return tell(`The link could not be opened. ${found.refused} Your own papers are as they were.`);
-      const { draft, leftOut } = draftOf(found.written);
-      open(draft);
-      tell(`The paper of the link is open.${leftOut.length > 0 ? ` ${leftOut.join(" ")}` : ""}`);
-    };
-    read();
-    addEventListener("hashchange", read);
-    return () => removeEventListener("hashchange", read);
-  }, []);
 }

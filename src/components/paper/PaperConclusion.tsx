@@ -44,8 +44,10 @@ export function PaperConclusion({ table, names, record, tests, draft, cautions }
     return marks.answerMarks(here.current, { table, names, record }, early);
   }, [marks, table, names, record]);
 
+  const later = useLater(() => import("../conclude/FurtherTests.tsx"));
   const ask = async () => {
     look(true);
+    later.load();
     const answer = await desk.lookFurther(written(draft), left, cautions);
     look(false);
     keep({ about, ...("refused" in answer ? answer : { ...(answer.further && { further: answer.further }) }) });
@@ -65,12 +67,14 @@ export function PaperConclusion({ table, names, record, tests, draft, cautions }
       {finding ? (
         <ConclusionPanel
           {...finding}
-          key={further ? about : ""}
+          key={further && later.module ? about : ""}
           table={table}
           names={names}
           record={record}
           tests={tests}
-          further={further}
+          beyond={(left) =>
+            further && later.module && <later.module.FurtherTests table={table} left={left} further={further} />
+          }
         />
       ) : (
         <TooMuch />

@@ -1,16 +1,25 @@
 /** The bench for the paper: what to set out, the tubes, gases to be ready for, where the waste goes, the order of work, the checks. */
+import { useEffect, useState } from "preact/hooks";
 import { capital } from "../capital.ts";
 import { useLater } from "../later.ts";
 import BenchPlan from "../prepare/BenchPlan.tsx";
 import { HeightsNote } from "../prepare/HeightsNote.tsx";
 import { Words } from "../Words.tsx";
-import type { PaperWork } from "./paper-work.types.ts";
+import { type Draft, written } from "./draft.ts";
+import { desk } from "./paper-desk.ts";
+import type { Order as OrderProps, PaperWork } from "./paper-work.types.ts";
 
 const figure = (cm3: number) => Math.round(cm3 * 100) / 100;
 /** A label stays on one line. */
 const unbroken = (labels: readonly string[]) => labels.map((label) => label.replace(/ /g, "\u00a0")).join(", ");
 
-export function PreparePanel({ work: { plan, rack, kinds, shakenFill, order } }: { work: PaperWork }) {
+interface Props {
+  draft: Draft;
+  work: PaperWork;
+}
+
+export function PreparePanel({ draft, work }: Props) {
+  const { plan, rack, kinds, shakenFill } = work;
   return (
     <>
       <div class="caution">
@@ -40,7 +49,7 @@ export function PreparePanel({ work: { plan, rack, kinds, shakenFill, order } }:
         </p>
       ))}
       <GasesAndWaste plan={plan} />
-      {order && <Order key={JSON.stringify(order)} {...order} />}
+      <Order draft={draft} work={work} />
       <h3>Check before you begin</h3>
       <ol class="ready">
         {plan.checks.map((check) => (
@@ -53,16 +62,31 @@ export function PreparePanel({ work: { plan, rack, kinds, shakenFill, order } }:
   );
 }
 
-/** The order of work, minute by minute; its reckoning is fetched when it is first looked at. */
-function Order(order: NonNullable<PaperWork["order"]>) {
+/** The order of work, minute by minute, asked of the worker when it is first looked at. */
+function Order({ draft, work }: Props) {
   const { module, failed, load } = useLater(() => import("../prepare/order/OrderOfWork.tsx"));
+  const [open, setOpen] = useState(false);
+  const [found, keep] = useState<{ order?: OrderProps; refused?: string }>({});
+  useEffect(() => {
+    if (!open) return;
+    let isNewest = true;
+    load();
+    desk.order(written(draft)).then((answer) => {
+      if (isNewest) keep("refused" in answer ? answer : { order: answer });
+    });
+    return () => {
+      isNewest = false;
+    };
+  }, [open, work]);
+  const refused = failed ? "It could not be fetched. Load the page again." : found.refused;
   return (
     <>
       <h3>Order of work</h3>
-      <details onToggle={load}>
+      <details onToggle={({ currentTarget }) => setOpen(currentTarget.open)}>
         <summary>Who does what when, minute by minute</summary>
-        {failed && <p class="caution">It could not be fetched. Load the page again.</p>}
-        {module && <module.default {...order} />}
+        {refused && <p class="caution">{refused}</p>}
+        {module && found.order && <module.default key={JSON.stringify(found.order)} {...found.order} />}
+        {!refused && !(module && found.order) && <p class="soft">Working it out …</p>}
       </details>
     </>
   );

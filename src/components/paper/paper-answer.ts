@@ -4,7 +4,7 @@
  */
 import type { PracticalFault } from "../../engine/practical/faults.ts";
 import type { ReadInstruction } from "../../engine/wording/read-instruction.ts";
-import type { Further, PaperWork } from "./paper-work.types.ts";
+import type { Further, Order, PaperWork } from "./paper-work.types.ts";
 
 export interface Answer {
   /** The number of the question. */
@@ -16,6 +16,7 @@ export interface Answer {
   refused?: string;
   sentences?: ReadInstruction;
   further?: NonNullable<Further>;
+  order?: Order;
   /** Nothing more comes to this question. */
   done?: true;
 }
@@ -34,6 +35,7 @@ const ENTRIES: { [Key in keyof Required<Answer>]: (input: unknown) => boolean } 
   refused: (input) => typeof input === "string",
   sentences: (input) => isGroup(input) && Array.isArray(input.parts) && Array.isArray(input.faults),
   further: (input) => isGroup(input) && Array.isArray(input.cells) && Array.isArray(input.tests),
+  order: (input) => isGroup(input) && Array.isArray(input.work) && Array.isArray(input.letters) && isGroup(input.words),
   done: (input) => input === true,
 };
 

@@ -3,7 +3,7 @@ import type { PracticalFault } from "../../engine/practical/faults.ts";
 import type { ReadInstruction } from "../../engine/wording/read-instruction.ts";
 import { type Answer, readAnswer } from "./paper-answer.ts";
 import type { Question } from "./paper-question.ts";
-import type { CautionEntry, Further } from "./paper-work.types.ts";
+import type { CautionEntry, Further, Order } from "./paper-work.types.ts";
 
 /** Longest silence of the worker, ms. It speaks at least after every salt, which takes a slow phone about a second. */
 export const TIME_LIMIT = 45_000;
@@ -19,6 +19,7 @@ export interface PaperDesk {
   workOut(written: unknown, cautions: readonly CautionEntry[], hear: Listener): void;
   readSentences(pasted: string): Promise<ReadInstruction | { refused: string }>;
   check(written: unknown): Promise<PracticalFault[] | { refused: string }>;
+  order(written: unknown): Promise<Order | { refused: string }>;
   lookFurther(
     written: unknown,
     left: Record<string, string[]>,
@@ -102,6 +103,10 @@ export function openDesk(start: () => Clerk, limit = TIME_LIMIT): PaperDesk {
     async check(written) {
       const { faults, refused = FAILED } = await once({ do: "check", written });
       return faults ?? { refused };
+    },
+    async order(written) {
+      const { order, refused = FAILED } = await once({ do: "order", written });
+      return order ?? { refused };
     },
     async lookFurther(written, left, cautions) {
       const { further, refused } = await once({ do: "look further", written, left, cautions: [...cautions] });

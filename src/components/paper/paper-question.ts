@@ -7,7 +7,7 @@ import type { CautionEntry } from "./paper-work.types.ts";
 export type Question = { id: number } & (
   | { do: "work out"; written: unknown; cautions: CautionEntry[] }
   | { do: "read sentences"; pasted: string }
-  | { do: "check"; written: unknown }
+  | { do: "check" | "order"; written: unknown }
   | { do: "look further"; written: unknown; cautions: CautionEntry[]; left: Record<string, string[]> }
 );
 
@@ -29,6 +29,7 @@ const KINDS: { [Kind in Question["do"]]: (asked: Record<string, unknown>) => boo
   "work out": ({ cautions }) => areCautions(cautions),
   "read sentences": ({ pasted }) => isText(pasted) && pasted.length <= LONGEST_PASTED,
   check: () => true,
+  order: () => true,
   "look further": ({ cautions, left }) => areCautions(cautions) && isGroup(left) && Object.values(left).every(isTexts),
 };
 

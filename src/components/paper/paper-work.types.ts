@@ -10,7 +10,8 @@ import type { RackTube, TubeKind } from "../prepare/rack.ts";
 import type { ImpossiblePairs } from "../read/impossible-pairs.ts";
 import type { Sight } from "../read/purpose-words.ts";
 
-type OrderProps = Parameters<typeof OrderOfWork>[0];
+/** What the order of work is drawn from. */
+export type Order = Parameters<typeof OrderOfWork>[0];
 
 /** A caution as the page carries it. */
 export interface CautionEntry {
@@ -63,7 +64,6 @@ export interface PaperWork {
   /** Part of a tube that may be filled where it is shaken. */
   shakenFill: number;
   parts: WorkedPart[];
-  order: OrderProps | undefined;
   /** What of the record the table has words for: the observation as written, and its reading. */
   seen: Record<string, Record<string, { of: string; reading: number }>>;
   /** False: what stands near a limit and what may mislead has still to be looked for. */

@@ -32,6 +32,11 @@ async function answerTo(asked: Question): Promise<void> {
     }
     case "check":
       return reply({ faults: readWritten(asked.written).faults, done: true });
+    case "order": {
+      const { orderOf } = await import("./order.worker.ts");
+      const order = orderOf(asked.written, predictor);
+      return reply({ ...(order && { order }), done: true });
+    }
     case "look further": {
       const { lookFurther } = await import("./look-further.worker.ts");
       const further = lookFurther(asked.written, asked.left, asked.cautions, predictor);

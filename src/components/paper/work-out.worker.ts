@@ -15,8 +15,6 @@ import { DEFAULT_TUBES } from "../../engine/constants/glassware.ts";
 import { purposes } from "../../engine/deduction/purposes.ts";
 import { ionName } from "../../engine/formula/ion-name.ts";
 import { brimCapacity } from "../../engine/planning/geometry.ts";
-import { tubeWorkOf } from "../../engine/planning/order-of-work/tube-work.ts";
-import { rackedOf } from "../../engine/planning/rack-places.ts";
 import { planUsualBench } from "../../engine/planning/usual-bench.ts";
 import type { PracticalFault } from "../../engine/practical/faults.ts";
 import { cellsOf, type Paper, type Step } from "../../engine/practical.ts";
@@ -27,7 +25,6 @@ import { wordInterference } from "../carry-out/interference-words.ts";
 import { cautionsFor } from "../carry-out/part-cautions.ts";
 import { benchOf, gasName, wordSteps, wordTest } from "../carry-out/step-words.ts";
 import { link } from "../link.ts";
-import { wordTurn } from "../prepare/order/order-words.ts";
 import { kindsOf, rackOf } from "../prepare/rack.ts";
 import { impossiblePairs } from "../read/impossible-pairs.ts";
 import { wordGiven, wordPaper } from "../read/paper-words.ts";
@@ -38,8 +35,6 @@ import type { CautionEntry, PaperWork, Worked, WorkedPart } from "./paper-work.t
 
 /** More salts than this take too long on a phone, and hold more sights than a record has room for. */
 const MOST_SALTS = 400;
-/** Minutes a paper allows where it does not say. */
-const ALLOWED = 60;
 
 /** Steps that read well and cannot be done, as faults of the paper. */
 const impossible = (paper: Paper): PracticalFault[] =>
@@ -47,6 +42,13 @@ const impossible = (paper: Paper): PracticalFault[] =>
 
 /** Reads a paper as far as it can be. */
 export const readWritten = (written: unknown) => readAsFar(written, impossible);
+
+/** What every salt plainly shows, without what stands near a limit. */
+export const plainTable = (
+  paper: Paper,
+  predictor: Predictor,
+  isWanted?: (salt: { formula: string }) => boolean,
+): PredictionTable => tabulate(paper, { ...predictor, border: () => new Map() }, phrase, isWanted).table;
 
 /** Tells how far it is; false when the work is not wanted any more. */
 export type Pause = (done: number, of: number) => Promise<boolean>;
@@ -75,8 +77,7 @@ export async function workOut(
   try {
     if (!(await ahead(paper, predictor, pause, (salt, form, parts) => predictor.predict(asSample(salt, form), parts))))
       return;
-    const plainly = { ...predictor, border: () => new Map() };
-    tell({ faults, work: paperWork(of, tabulate(paper, plainly, phrase).table, undefined) });
+    tell({ faults, work: paperWork(of, plainTable(paper, predictor), undefined) });
     if (!(await ahead(paper, predictor, pause, (salt, form, parts) => predictor.border(salt, form, parts)))) return;
     const misleading = interference(paper, predictor.solve);
     tell({ faults, work: paperWork(of, tabulate(paper, predictor, phrase).table, misleading) });
@@ -155,7 +156,6 @@ function paperWork(
     kinds: kindsOf(rack),
     shakenFill: BENCH_PRACTICE.shakenFill.value,
     parts: partsOf(paper, plan, cautions, misleading ?? []),
-    order: orderOf(paper, plan),
     seen: seenIn(written, record),
     whole: misleading !== undefined,
   };
@@ -192,26 +192,6 @@ function partsOf(paper: Paper, plan: Plan, all: readonly CautionEntry[], mislead
       })),
     };
   });
-}
-
-function orderOf(paper: Paper, plan: Plan): PaperWork["order"] {
-  if (paper.parts.length === 0) return undefined;
-  const full = tubeWorkOf(paper);
-  const letters = paper.parts.map(({ label }) => label);
-  return {
-    work: full.map((one) => ({ ...one, turns: one.turns.map(({ steps: _, ...turn }) => turn) })),
-    letters,
-    words: Object.fromEntries(
-      letters.map((letter, part) => {
-        const turns = full.find((one) => one.part === part)?.turns ?? [];
-        return [letter, turns.map((turn) => wordTurn(turn, plan))];
-      }),
-    ),
-    allowed: paper.minutes ?? ALLOWED,
-    // The patient proof takes seconds: here the quick one is enough.
-    proved: [],
-    racked: [...plan.tubes, ...plan.limewater].map(rackedOf),
-  };
 }
 
 /** Each recorded observation as it was written, with its reading in the table. */

@@ -1,0 +1,65 @@
+import { gzipSync } from "node:zlib";
+import { expect, inject, test } from "vitest";
+import { toFragment } from "../../src/components/paper/paper-link.ts";
+import { builtSite, fileBehind } from "../build-output/pages.ts";
+import { openPage } from "./setup/open-page.ts";
+
+/** All that a page for a paper of one's own loads until it has answered, the engine and its constants among it: bytes after gzip. */
+const BUDGET = 150_000;
+/** The same where the paper is pasted and its sentences have to be read. */
+const WITH_SENTENCES = 160_000;
+
+/** An invented paper whose record decides its sample: zinc sulfate, by any textbook. */
+const PAPER = {
+  title: "Two jars",
+  samples: [{ label: "P", given: "solution", concentration: "0.1 mol/dm3" }],
+  paper: { cations: ["Zn^2+", "Cu^2+", "Mg^2+"], anions: ["Cl-", "SO4^2-"] },
+  parts: [
+    {
+      label: "a",
+      title: "Alkali",
+      tests: [
+        { steps: [{ take: "1 cm3" }, { add: "NaOH(aq)", drops: 5 }] },
+        { steps: [{ add: "NaOH(aq)", until: "in excess" }] },
+      ],
+    },
+    { label: "b", title: "Barium", tests: [{ steps: [{ take: "1 cm3" }, { add: "Ba(NO3)2(aq)", volume: "1 cm3" }] }] },
+  ],
+  record: {
+    P: {
+      "a(i)": { precipitate: "white" },
+      "a(ii)": { fate: "dissolves", solution: "colourless" },
+      b: { precipitate: "white" },
+    },
+  },
+};
+
+test("a paper of one's own answers within its budget of bytes", async () => {
+  const { page, context } = await openPage("");
+  const asked = new Set<string>();
+  context.on("response", (response) => asked.add(response.url()));
+  const site = builtSite();
+  const weigh = () =>
+    [...asked].reduce((sum, address) => {
+      const file = address.startsWith("data:") ? undefined : fileBehind(site, new URL(address));
+      return file === undefined ? sum : sum + gzipSync(site.read(file)).length;
+    }, 0);
+  await page.goto(`${new URL("paper/", inject("builtSite").address).href}${await toFragment(PAPER)}`);
+  await page.locator(".verdict", { hasText: "P holds zinc sulfate" }).waitFor({ timeout: 60_000 });
+  // What stands near a limit and what misleads has been looked for as well.
+  await page.getByText("Still looking for what may mislead").waitFor({ state: "detached", timeout: 60_000 });
+  await page.waitForLoadState("networkidle");
+  const workers = [...asked].filter((address) => /\.worker/.test(address));
+  expect(workers).toHaveLength(1);
+  const answered = weigh();
+  // The worker alone weighs more than half of that: less would mean that it was not counted.
+  expect(answered).toBeGreaterThan(100_000);
+  expect(answered).toBeLessThanOrEqual(BUDGET);
+
+  await page.getByLabel("The sentences of the paper").fill("To 1 cm3 of solution P add 5 drops of aqueous ammonia.");
+  await page.getByRole("button", { name: "Read these sentences" }).click();
+  await page.locator(".understood").waitFor();
+  await page.waitForLoadState("networkidle");
+  expect(weigh()).toBeGreaterThan(answered);
+  expect(weigh()).toBeLessThanOrEqual(WITH_SENTENCES);
+}, 120_000);
