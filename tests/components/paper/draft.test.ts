@@ -66,6 +66,7 @@ test("titles and words with signs of YAML come back from the file", () => {
 });
 
 const TWO_CALLED_A = {
+  paper: { cations: "school", anions: "school" },
   samples: [{ label: "P", given: "solution", concentration: "0.1 mol/dm3" }],
   parts: ["white", "pale blue"].map((precipitate) => ({
     label: "a",
