@@ -4,10 +4,12 @@ import { toFragment } from "../../src/components/paper/paper-link.ts";
 import { builtSite, fileBehind } from "../build-output/pages.ts";
 import { openPage } from "./setup/open-page.ts";
 
-/** All that a page for a paper of one's own loads until it has answered, the engine and its constants among it: bytes after gzip. */
+/** All that a page for a paper of one's own loads until its conclusion shows, the engine and its constants among it: bytes after gzip. */
 const BUDGET = 150_000;
+/** With what is fetched after that: what may mislead, and the drawing of the bench. */
+const WHOLE = 157_000;
 /** The same where the paper is pasted and its sentences have to be read. */
-const WITH_SENTENCES = 160_000;
+const WITH_SENTENCES = 168_000;
 
 /** An invented paper whose record decides its sample: zinc sulfate, by any textbook. */
 const PAPER = {
@@ -46,15 +48,17 @@ test("a paper of one's own answers within its budget of bytes", async () => {
     }, 0);
   await page.goto(`${new URL("paper/", inject("builtSite").address).href}${await toFragment(PAPER)}`);
   await page.locator(".verdict", { hasText: "P holds zinc sulfate" }).waitFor({ timeout: 60_000 });
+  const concluded = weigh();
+  // The worker alone weighs more than half of that: less would mean that it was not counted.
+  expect(concluded).toBeGreaterThan(100_000);
+  expect(concluded).toBeLessThanOrEqual(BUDGET);
+
   // What stands near a limit and what misleads has been looked for as well.
   await page.getByText("Still looking for what may mislead").waitFor({ state: "detached", timeout: 60_000 });
   await page.waitForLoadState("networkidle");
-  const workers = [...asked].filter((address) => /\.worker/.test(address));
-  expect(workers).toHaveLength(1);
+  await page.getByRole("heading", { name: "Set out" }).waitFor();
   const answered = weigh();
-  // The worker alone weighs more than half of that: less would mean that it was not counted.
-  expect(answered).toBeGreaterThan(100_000);
-  expect(answered).toBeLessThanOrEqual(BUDGET);
+  expect(answered).toBeLessThanOrEqual(WHOLE);
 
   await page.getByLabel("The sentences of the paper").fill("To 1 cm3 of solution P add 5 drops of aqueous ammonia.");
   await page.getByRole("button", { name: "Read these sentences" }).click();

@@ -75,7 +75,7 @@ test("from an empty paper to its conclusion, and by a link to the same one in a 
   const concluded = await verdict(page).textContent();
 
   for (const heading of ["Set out", "Check before you begin", "What each test is for"]) {
-    expect(await page.getByRole("heading", { name: heading }).count(), heading).toBe(1);
+    await page.getByRole("heading", { name: heading }).waitFor({ timeout: 60_000 });
   }
 
   await page.getByRole("button", { name: "Make a link to this paper" }).click();

@@ -194,7 +194,11 @@ type Later = typeof import("./PreparePanel.tsx");
 /** The bench, whose drawing and reckoning are fetched when there is one. */
 function Bench(of: Parameters<Later["PreparePanel"]>[0]) {
   const { module, failed, load } = useLater(() => import("./PreparePanel.tsx"));
-  useEffect(() => void load(), []);
+  const { whole } = of.work;
+  // What follows from the record comes first; the bench when all is worked out, so that it is there for the printer too.
+  useEffect(() => {
+    if (whole) load();
+  }, [whole]);
   if (failed) return <p class="caution">The bench plan could not be fetched. Load the page again.</p>;
   return module ? <module.PreparePanel {...of} /> : <p class="soft">Drawing the bench …</p>;
 }
