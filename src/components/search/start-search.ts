@@ -51,7 +51,7 @@ export function startSearch(document: Document): void {
       if (mine !== asked) return;
       const shown = instead && instead.sections.length > 0 ? instead : exactly;
       status.textContent =
-        shown === exactly ? exactly.says : `Nothing for “${question.q}”. Shown instead: ${shown.says}`;
+        shown === exactly ? exactly.says : `Nothing found for “${question.q}”. Shown instead: ${shown.says}`;
       results.replaceChildren(...shown.sections);
     } catch {
       if (mine === asked) {
