@@ -25,11 +25,7 @@ const SIGNS: Readonly<Record<GasTest, readonly (readonly [gas: Gas, evidence: st
   "acidified manganate(VII) paper": [["SO2", GAS_EVIDENCE.SO2]],
   "acidified dichromate(VI) paper": [["SO2", "acidified dichromate(VI) paper turns from orange to green"]],
   "rod with hydrochloric acid": [["NH3", SMOKE]],
-  // Chlorine smokes with ammonia as well: the smoke is the same salt (textbook, from memory).
-  "rod with ammonia": [
-    ["HCl", SMOKE],
-    ["Cl2", SMOKE],
-  ],
+  "rod with ammonia": [["HCl", SMOKE]],
   "anhydrous copper(II) sulfate": [["H2O", GAS_EVIDENCE.H2O]],
   "cobalt(II) chloride paper": [["H2O", "cobalt(II) chloride paper turns from blue to pink"]],
 };
