@@ -10,8 +10,9 @@ export function readGas(reading: Reading): void {
   if (words.take("no effervescence")) seen.effervescence = false;
   else if (words.take("effervescence")) seen.effervescence = true;
   const smoke = words.take(SMOKE.words) !== undefined;
-  if (smoke && readSmoke(reading)) return;
+  const told = smoke && readSmoke(reading);
   readFumes(reading);
+  if (told) return;
   const sign = signIn(reading);
   const named = gasNamed(reading);
   if (named) reading.named = named;
