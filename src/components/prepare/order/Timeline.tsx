@@ -78,7 +78,7 @@ export function Timeline({ of, blocks, words }: Props) {
         more: ": empty, rinse, wipe",
       },
     ];
-    const waits = mine.flatMap(({ end, wait }) => (wait ? [{ from: end, to: end + wait.minutes }] : []));
+    const waits = mine.flatMap(({ waits }) => waits);
     return { bars: bars.filter(({ from, to }) => to > from), waits, lanes: lanesOf(waits) };
   });
   const most = Math.max(...columns.map(({ bars }) => bars.length));

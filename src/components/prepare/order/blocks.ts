@@ -16,6 +16,8 @@ export interface Block {
   rinsed: string[];
   /** What the tubes are then left alone for, and how long, minutes. */
   wait?: Work["wait"];
+  /** When each of those tubes is left alone, from the end of its own work, minutes from the first test. */
+  waits: { from: number; to: number }[];
 }
 
 /** The work in blocks, in the order of their beginning. */
@@ -28,6 +30,7 @@ export function blocksOf({ work }: Pick<OrderOfWork, "work">): Block[] {
       last.samples.push(one.sample);
       last.end = one.start + one.minutes;
       if (one.rinsed) last.rinsed.push(one.sample);
+      last.waits.push(...waitOf(one));
       continue;
     }
     const { person, part, cells, turn, sample, start, minutes, burner, rinsed, wait } = one;
@@ -42,7 +45,13 @@ export function blocksOf({ work }: Pick<OrderOfWork, "work">): Block[] {
       burner,
       rinsed: rinsed ? [sample] : [],
       ...(wait && { wait }),
+      waits: waitOf(one),
     });
   }
   return blocks;
+}
+
+function waitOf({ start, minutes, wait }: Work): Block["waits"] {
+  const from = start + minutes;
+  return wait ? [{ from, to: from + wait.minutes }] : [];
 }
