@@ -2,7 +2,9 @@ import { readFileSync } from "node:fs";
 import { dirname, resolve } from "node:path";
 import { describe, expect, test } from "vitest";
 import { GAS_SAFETY } from "../../../src/engine/constants/gas-safety.ts";
+import { salts as store } from "../../../src/engine/constants/salts.ts";
 import { planBench } from "../../../src/engine/planning/plan-bench.ts";
+import { COLLECTED } from "../../../src/engine/planning/waste-plan.ts";
 import { GAS_EVIDENCE, GAS_TESTS, GASES, type Gas } from "../../../src/engine/practical.ts";
 import { CHOICE, planned, tableOf } from "./small-procedure.ts";
 
@@ -245,6 +247,23 @@ describe("waste", () => {
     for (const { how } of [silver, barium, alkali]) expect(how).toContain("make anything with ammonia acidic first");
     expect(barium.how).toContain("Add a little of a sulfate first");
   });
+});
+
+/** By the store's own list: what it collects of a salt (a row apart from the ions' cautions) never goes down the sink with a sample of it. */
+test("every salt whose waste is collected gets its bottle", () => {
+  const collected = store.filter(({ waste }) => (COLLECTED as readonly string[]).includes(waste));
+  expect(collected.length).toBeGreaterThanOrEqual(10);
+  for (const { formula, cations, anions, waste } of collected) {
+    const procedure = planned([
+      { label: "a", title: "one", tests: [{ steps: [{ take: "1 cm3" }, { add: "H2O(l)", volume: "1 cm3" }] }] },
+    ]);
+    const paper = { ...procedure.paper, cations: [...cations], anions: [...anions] };
+    const rows = planBench({ ...procedure, paper }, tableOf(procedure), CHOICE).waste;
+    expect(
+      rows.map(({ tubes, bottle }) => [tubes, bottle]),
+      formula,
+    ).toEqual([[["P a", "Q a"], `${waste} waste bottle`]]);
+  }
 });
 
 /** Common practice, no source: what has touched chromium(VI) is collected, limewater is washed away, other papers are no sink waste. */
