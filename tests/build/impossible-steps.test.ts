@@ -1,6 +1,7 @@
 /** Steps that cannot be carried out are refused at their place, with what to do instead. */
 import { expect, test } from "vitest";
 import { wordFault } from "../../src/authoring/faults.ts";
+import { wrongSteps } from "../../src/build/check/steps.ts";
 import { readPracticalFile } from "../../src/build/practical-files.ts";
 import { impossibleSteps } from "../../src/engine/bench/impossible-steps.ts";
 import { type Edit, edited, FILE } from "./broken.ts";
@@ -115,4 +116,26 @@ test.each([
 ])("%s on a dry solid", (step, fault) => {
   const part = `  - label: e\n    title: More\n    samples: [T]\n    tests:\n      - steps:\n          - { take: 0.2 g }\n          - ${step}\nrecord:\n`;
   expect(faultsIn(edited(SOLID, ["record:\n", part])).map(({ what, advice }) => `${what}; ${advice}`)).toEqual([fault]);
+});
+
+/** Common practice; CLP (EUH032) for thiocyanates. What samples may hold is not counted, and a cold drop test with peroxide is only warned of. */
+test("what is not mixed in class is refused at the step that makes it", () => {
+  const wrong = (...steps: string[]) => {
+    const read = readPracticalFile(FILE, withTests([TAKE, ...steps]));
+    if ("faults" in read) throw new Error(read.faults.map(wordFault).join());
+    const { practical, source } = read;
+    return wrongSteps(practical, (path, rest) => ({ ...source.placeOf(path), ...rest })).map(
+      ({ line, what, stated }) => `${line} ${what}: ${stated}`,
+    );
+  };
+  const acid = "{ add: HCl(aq), drops: 5 }";
+  // The part begins with three lines, then takes the sample in line 57.
+  expect(wrong("{ add: 'K4[Fe(CN)6](aq)', drops: 5 }", acid, "{ boil: 1 min }")).toEqual([
+    "60 part e: not mixed in class: a hexacyanoferrate and hot acid",
+  ]);
+  expect(wrong("{ add: Cl2(aq), drops: 5 }", "{ add: NH3(aq), drops: 5 }")).toEqual([
+    "59 part e: not mixed in class: chlorine water and ammonia",
+  ]);
+  expect(wrong("{ add: 'K4[Fe(CN)6](aq)', drops: 5 }", acid)).toEqual([]);
+  expect(wrong("{ add: KSCN(aq), drops: 5 }", "{ add: acidified H2O2(aq), drops: 5 }")).toEqual([]);
 });

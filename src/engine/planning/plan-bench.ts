@@ -3,6 +3,7 @@
  * gases to expect, cautions and checks. Computed from the procedure and from the predictions for every allowed salt.
  */
 import type { PredictionTable } from "../bench/prediction-table.ts";
+import { unsafeMixtures } from "../bench/unsafe-mixtures.ts";
 import { GAS_SAFETY, TEST_REAGENTS } from "../constants/gas-safety.ts";
 import { INDICATORS, type Indicator } from "../constants/indicators.ts";
 import type { Paper, Part, Step } from "../practical.ts";
@@ -108,6 +109,10 @@ export function planBench(
     ),
     warnings: [
       ...unsafeWarnings(unsafe),
+      ...unsafeMixtures(parts, [...paper.cations, ...paper.anions]).map(
+        ({ part, row: { what, reason } }) =>
+          `Part ${part} brings together ${what}: ${reason}. Ask your teacher before you begin it.`,
+      ),
       ...new Set(
         plans.flatMap(({ part, sample, plan }) => [...plan.warnings, ...amountWarnings(part, sample, plan, paper)]),
       ),

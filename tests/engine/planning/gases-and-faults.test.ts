@@ -182,6 +182,42 @@ describe("tests that are unsafe on what a sample may be", () => {
   });
 });
 
+/** Common practice, and CLP (EUH032) for thiocyanates. */
+describe("what is not brought together", () => {
+  const warnings = (steps: unknown[], anions = ["Cl-"]) => {
+    const procedure = planned([{ label: "a", title: "mix", tests: [{ steps: [{ take: "1 cm3" }, ...steps] }] }]);
+    const allowed = { ...procedure, paper: { ...procedure.paper, anions } };
+    return planBench(allowed, tableOf(allowed), CHOICE).warnings;
+  };
+  const add = (reagent: string) => ({ add: reagent, drops: 5 });
+  test.each([
+    [
+      "a hexacyanoferrate boiled with acid",
+      [add("K4[Fe(CN)6](aq)"), add("HCl(aq)"), { boil: "1 min" }],
+      "hydrogen cyanide",
+    ],
+    ["the acid first", [add("H2SO4(aq)"), add("K3[Fe(CN)6](aq)"), { warm: true }], "hydrogen cyanide"],
+    ["a thiocyanate and acidified peroxide, cold", [add("acidified H2O2(aq)"), add("KSCN(aq)")], "hydrogen cyanide"],
+    ["chlorine water and ammonia", [add("Cl2(aq)"), add("NH3(aq)")], "chloramines"],
+  ])("%s", (_, steps, gas) => {
+    expect(warnings(steps)).toHaveLength(1);
+    expect(warnings(steps)[0]).toMatch(new RegExp(`^Part a brings together .*${gas}.* Ask your teacher`));
+  });
+  test("a sample that may be a thiocyanate counts, once", () => {
+    const hot = [add("HCl(aq)"), { warm: true }, { boil: "1 min" }];
+    expect(warnings(hot, ["SCN-", "Cl-"])).toHaveLength(1);
+    expect(warnings(hot)).toEqual([]);
+  });
+  test.each([
+    ["a hexacyanoferrate and acid, cold", [add("HCl(aq)"), add("K4[Fe(CN)6](aq)")]],
+    ["a hexacyanoferrate, hot, without acid", [add("K4[Fe(CN)6](aq)"), { warm: true }]],
+    ["peroxide that is not acid", [add("H2O2(aq)"), add("KSCN(aq)")]],
+    ["heated before the acid comes", [{ warm: true }, add("HCl(aq)"), add("KSCN(aq)")]],
+  ])("%s goes without a word", (_, steps) => {
+    expect(warnings(steps)).toEqual([]);
+  });
+});
+
 describe("what could explode", () => {
   test("silver in ammonia is cautioned where they meet, not where they stand in different tubes", () => {
     const silver = { add: "AgNO3(aq)", drops: 5 };

@@ -1,0 +1,52 @@
+/** What is not brought together in a class tube, because a very toxic gas may come off. Defer to the teacher in charge and the local rules. */
+
+export interface NotMixed {
+  /** One of each group, as reagents bring it or samples may hold it; "H+" stands for any acid. */
+  together: readonly (readonly string[])[];
+  /** Only when the mixture is warmed or boiled. */
+  heated: boolean;
+  /** No practical may ask for it; else the plan warns, for drops of such mixtures are common in schools. */
+  refused: boolean;
+  /** In words: "a hexacyanoferrate and hot acid". */
+  what: string;
+  /** What comes off. */
+  reason: string;
+  source: string;
+}
+
+const ACIDS = ["H+", "CH3COOH"];
+
+export const NOT_MIXED: readonly NotMixed[] = [
+  {
+    together: [["[Fe(CN)6]^4-", "[Fe(CN)6]^3-"], ACIDS],
+    heated: true,
+    refused: true,
+    what: "a hexacyanoferrate and hot acid",
+    reason: "they can give off hydrogen cyanide, which is very toxic",
+    source: "common practice, from memory (CLP supplementary hazards; suppliers' safety data sheets)",
+  },
+  {
+    together: [["SCN-"], ACIDS],
+    heated: true,
+    refused: true,
+    what: "a thiocyanate and hot acid",
+    reason: "they can give off hydrogen cyanide and other very toxic gases",
+    source: "CLP, EUH032 of thiocyanates, from memory: contact with acids liberates very toxic gas",
+  },
+  {
+    together: [["SCN-"], ["H2O2", "MnO4-"], ACIDS],
+    heated: false,
+    refused: false,
+    what: "a thiocyanate and an oxidising agent in acid",
+    reason: "they can give off hydrogen cyanide, which is very toxic",
+    source: "from memory: acidified peroxide and manganate(VII) oxidise thiocyanate to hydrogen cyanide and sulfate",
+  },
+  {
+    together: [["Cl2"], ["NH3"]],
+    heated: false,
+    refused: true,
+    what: "chlorine water and ammonia",
+    reason: "they give chloramines, which are toxic to breathe and can explode when concentrated",
+    source: "common practice, no source",
+  },
+];
