@@ -6,6 +6,7 @@ import { stocks } from "../../../../src/engine/constants/stocks.ts";
 import { classSheet } from "../../../../src/engine/planning/class/class-sheet.ts";
 import { measured, reagentRecipe, saltRecipe, stockOf } from "../../../../src/engine/planning/class/recipe.ts";
 import { bottleNamed, bottlesOf, weighed } from "../../../../src/engine/planning/class/store-bottles.ts";
+import type { Supply } from "../../../../src/engine/planning/class/supply.ts";
 import { reagentOf } from "../../../../src/engine/planning/reagent-plan.ts";
 import { reference } from "../../../verification/reference.ts";
 import { isAnswer, workedExample } from "../../../verification/worked/example.ts";
@@ -107,7 +108,7 @@ describe("water to begin with", () => {
   /** Of `make` cm3 exactly: one group that uses so much, nothing spare. */
   const sheetOf = (id: string, molPerDm3: number | null, make: number) => {
     const recipe = reagentRecipe(reagentOf(id), molPerDm3);
-    const supply = { kind: "sample", label: "P", content: id, of: "solution", used: make, recipe, notes: [] } as const;
+    const supply: Supply = { kind: "sample", label: "P", content: id, of: "solution", used: make, recipe, notes: [] };
     const sheet = classSheet(
       { supplies: [supply], counted: [], withTeacher: [], waste: [] },
       { groups: 1, sparePercent: 0, sampleCm3: make },
