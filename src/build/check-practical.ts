@@ -8,6 +8,7 @@ import { TooMuchWork } from "../engine/deduction/work.ts";
 import { createSolver } from "../engine/equilibrium/solve.ts";
 import { cellsOf, type Practical } from "../engine/practical.ts";
 import { wrongAnswers } from "./check/answers.ts";
+import { ledAstray } from "./check/led-astray.ts";
 import { faultsIn, type MakeFault } from "./check/make-fault.ts";
 import { wrongObservations } from "./check/observations.ts";
 import { undecidedSamples } from "./check/separation.ts";
@@ -60,5 +61,7 @@ function faultsOf(practical: Practical, fault: MakeFault): ContentFault[] {
   // Without possible steps and answers nothing can be predicted; what follows would only repeat these faults.
   if (early.length > 0) return early;
   const computed = walkthrough(practical);
-  return [...wrongObservations(practical, computed, fault), ...undecidedSamples(practical, computed, fault)];
+  const observed = wrongObservations(practical, computed, fault);
+  const astray = observed.length > 0 ? [] : ledAstray(practical, computed, fault);
+  return [...observed, ...astray, ...undecidedSamples(practical, computed, fault)];
 }

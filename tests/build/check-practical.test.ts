@@ -57,6 +57,15 @@ test("a list of ions with too much to see in one test: at the test, with what to
   `);
 });
 
+test("an observation that leaves out what stays in the tube, and so is another salt's: at the line, with what to do", () => {
+  // Without acid the iron(III) partly falls out as its red-brown hydroxide, and the tube of thiocyanate holds that as well.
+  const path = "src/content/practicals/etching-room.mdx";
+  const page = readPage(ROOT, path).replace(/(label: d\n[\s\S]*?){ add: H2SO4\(aq\), volume: 1 cm3 }, /, "$1");
+  expect(faultsIn(page, path).map(wordFault)).toEqual([
+    expect.stringMatching(/record M: it does not lead to the answer[\s\S]*what is written at d\(ii\) is the whole/),
+  ]);
+});
+
 describe("in words", () => {
   test("an observation the engine contradicts", () => {
     expect(told("an observation the engine contradicts")).toMatchInlineSnapshot(`
