@@ -70,7 +70,7 @@ test.each<[string, string[][], string[]]>([
       [TAKE, "{ add: NH3(aq), drops: 5 }"],
       ["{ add: HNO3(aq), volume: 1 cm3 }", "{ add: Cl2(aq), drops: 5 }"],
     ],
-    ["part e: not safe together; do this in a part of its own, with a fresh tube"],
+    ["part e: not mixed in class; leave the step out, or do it in a tube of its own without the one or the other"],
   ],
   [
     "limewater stronger than saturated",

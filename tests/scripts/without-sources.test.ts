@@ -7,14 +7,19 @@ import { createSolver } from "../../src/engine/equilibrium/solve.ts";
 
 const ROOT = join(import.meta.dirname, "../..");
 
-/** The text of a module with all it imports. */
+/** The text of a module with all it imports; what it loads only later is brought in as well. */
 async function bundled(entry: string, plugins: ReturnType<typeof withoutSources>[]): Promise<string> {
   const made = await build({
     root: ROOT,
     configFile: false,
     logLevel: "error",
     plugins,
-    build: { write: false, minify: false, lib: { entry: join(ROOT, entry), formats: ["es"] } },
+    build: {
+      write: false,
+      minify: false,
+      lib: { entry: join(ROOT, entry), formats: ["es"] },
+      rolldownOptions: { output: { codeSplitting: false } },
+    },
   });
   const [{ output }] = made as Rolldown.RolldownOutput[];
   expect(output).toHaveLength(1);

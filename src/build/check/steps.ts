@@ -1,20 +1,8 @@
 /** Steps of a practical that cannot or must not be carried out, as faults at their place in its file. */
 import type { ContentFault } from "../../authoring/faults.ts";
 import { impossibleSteps } from "../../engine/bench/impossible-steps.ts";
-import { unsafeMixtures } from "../../engine/bench/unsafe-mixtures.ts";
 import type { Practical } from "../../engine/practical.ts";
 import type { MakeFault } from "./make-fault.ts";
 
-export const wrongSteps = (practical: Practical, fault: MakeFault): ContentFault[] => [
-  ...impossibleSteps(practical).map(({ path, ...rest }) => fault(path, rest)),
-  ...unsafeMixtures(practical.parts)
-    .filter(({ row }) => row.refused)
-    .map(({ part, path, row: { what, reason } }) =>
-      fault(path, {
-        what: `part ${part}: not mixed in class`,
-        stated: what,
-        found: reason,
-        advice: "leave the step out, or do it in a tube of its own without the one or the other",
-      }),
-    ),
-];
+export const wrongSteps = (practical: Practical, fault: MakeFault): ContentFault[] =>
+  impossibleSteps(practical).map(({ path, ...rest }) => fault(path, rest));

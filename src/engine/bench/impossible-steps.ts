@@ -1,12 +1,12 @@
 /** Procedures that read well but cannot be carried out: each fault at its step. */
 
 import { BOILED_AWAY } from "../constants/kinetic-gates.ts";
-import { NOT_TOGETHER } from "../constants/not-together.ts";
 import { reagents } from "../constants/reagents.ts";
 import { type GivenSample, type Paper, type Part, type Step, WATER_TESTS } from "../practical.ts";
 import { CLINGS } from "./filter.ts";
 import { usableReagents } from "./operations.ts";
 import { volumeAdded } from "./portion.ts";
+import { type UnsafeMixture, unsafeMixtures } from "./unsafe-mixtures.ts";
 
 /** Boiling away more of the liquid than this spatters what is left. */
 const BOILED_DRY = { value: 0.5, source: "common practice, no source" };
@@ -32,7 +32,7 @@ export interface ImpossibleStep {
 export function impossibleSteps({ parts, samples }: Pick<Paper, "samples" | "parts">): ImpossibleStep[] {
   const faults: ImpossibleStep[] = [];
   parts.forEach((part, p) => {
-    const tube: TubeSoFar = { taken: false, sampleCm3: 0, cm3: 0, onPaper: false, heated: false, reagents: [] };
+    const tube: TubeSoFar = { taken: false, sampleCm3: 0, cm3: 0, onPaper: false, heated: false };
     part.tests.forEach((test, t) => {
       test.steps.forEach((step, s) => {
         const complain: Complain = (key, what, stated, found, advice) => {
@@ -44,8 +44,18 @@ export function impossibleSteps({ parts, samples }: Pick<Paper, "samples" | "par
       });
     });
   });
-  return faults;
+  const mixed = unsafeMixtures(parts).filter(({ row }) => row.refused);
+  return [...faults, ...mixed.map(notMixed)];
 }
+
+/** What the reagents bring together by themselves; what a sample may hold besides is only warned of. */
+const notMixed = ({ part, path, row }: UnsafeMixture): ImpossibleStep => ({
+  path,
+  what: `part ${part}: not mixed in class`,
+  stated: row.what,
+  found: row.reason,
+  advice: "leave the step out, or do it in a tube of its own without the one or the other",
+});
 
 interface TubeSoFar {
   taken: boolean;
@@ -55,8 +65,6 @@ interface TubeSoFar {
   onPaper: boolean;
   /** A solid is or was heated in it. */
   heated: boolean;
-  /** What has been added since the part began. */
-  reagents: string[];
 }
 
 const isGasTest = ({ do: verb }: Step): boolean => verb === "test gas" || verb === "lead through";
@@ -98,7 +106,6 @@ function checkStep(step: Step, part: Part, samples: readonly GivenSample[], tube
   }
   if (step.do === "add") {
     checkReagent(step, complain);
-    checkTogether(step.reagent, tube, complain);
     tube.cm3 += volumeAdded(step.amount, tube.sampleCm3);
   }
   if (step.do === "boil" && BOILED_AWAY.value * step.time.min > tube.cm3 * BOILED_DRY.value) {
@@ -157,17 +164,6 @@ function checkLook(step: Step, tube: TubeSoFar, complain: Complain): void {
     const found = "no dry solid heated before it in this part";
     complain("testGas", "water is everywhere here", step.with, found, "heat a dry solid first, or leave this test out");
   }
-}
-
-/** Reagents that must not meet: what clings to a tube is enough, so that filtering between them helps nobody. */
-function checkTogether(reagent: string, tube: TubeSoFar, complain: Complain): void {
-  for (const { reagents: pair, gives } of NOT_TOGETHER) {
-    const other = pair.find((one) => one !== reagent);
-    if (!pair.includes(reagent) || other === undefined || !tube.reagents.includes(other)) continue;
-    const found = `${other} in the same tube: together they give ${gives}`;
-    complain("add", "not safe together", reagent, found, "do this in a part of its own, with a fresh tube");
-  }
-  tube.reagents.push(reagent);
 }
 
 function checkReagent(step: Extract<Step, { do: "add" }>, complain: Complain): void {

@@ -42,7 +42,7 @@ export const NOT_MIXED: readonly NotMixed[] = [
     source: "from memory: acidified peroxide and manganate(VII) oxidise thiocyanate to hydrogen cyanide and sulfate",
   },
   {
-    together: [["Cl2"], ["NH3"]],
+    together: [["Cl2"], ["NH3", "NH4+"]],
     heated: false,
     refused: true,
     what: "chlorine water and ammonia",

@@ -93,12 +93,14 @@ describe("the strength of the reagent", () => {
   });
 });
 
-test("lead hydroxide with five drops of ammonia has a narrow margin in its own constant, and no other reading is lost", () => {
+// The prototype finds the constant of lead hydroxide at the end of the window in which published rows agree (12.98 of 10.5 to 13.0). The
+// first drops bring it down wherever they land, whatever the constant; on the border is whether it shows at once or only in excess.
+test("lead hydroxide with ammonia has a narrow margin in its own constant, and no other reading is lost", () => {
   const tests = alkali("NH3(aq)");
-  const cell = open("Pb^2+", "NO3-", ...tests).get("a(i)");
+  const cell = open("Pb^2+", "NO3-", ...tests).get("a(ii)");
   const constants = cell?.flips.flatMap(({ variation }) => (variation.of === "constant" ? [variation.id] : []));
   expect(constants).toContain("Pb(OH)2(s)");
-  const plain = predictSalt({ ions: saltOf("Pb^2+", "NO3-").ions, molPerDm3: 0.1 }, partsOf(tests), solve).get("a(i)");
+  const plain = predictSalt({ ions: saltOf("Pb^2+", "NO3-").ions, molPerDm3: 0.1 }, partsOf(tests), solve).get("a(ii)");
   expect(cell?.readings.slice(0, plain?.readings.length)).toEqual(plain?.readings);
 });
 
