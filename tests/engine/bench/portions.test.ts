@@ -11,8 +11,12 @@ import { solve, take } from "./show.ts";
 
 const HALF_DROP = 0.025;
 
-function readings(cation: string, molPerDm3: number, steps: unknown[]): Observation[] {
-  const parts = procedure.parse([{ label: "a", title: "test", tests: [{ steps: [take, ...steps] }] }]);
+/** @param times how often the reagent is added: more often than a paper may write steps */
+function readings(cation: string, molPerDm3: number, add: unknown, times = 1): Observation[] {
+  const [part] = procedure.parse([{ label: "a", title: "test", tests: [{ steps: [take, add] }] }]);
+  const [test] = part.tests;
+  const [taken, added] = test.steps;
+  const parts = [{ ...part, tests: [{ ...test, steps: [taken, ...Array.from({ length: times }, () => added)] }] }];
   return predictSalt({ ions: saltOf(cation, "NO3-").ions, molPerDm3 }, parts, solve).get("a")?.readings ?? [];
 }
 
@@ -24,9 +28,9 @@ describe.each(["NaOH(aq)", "NH3(aq)"])("%s, 2 cm3 at once", (reagent) => {
   test.each(CATIONS.flatMap((cation) => [0.02, 0.05, 0.1, 0.2].map((at) => [cation, at] as const)))(
     "%s at %d mol/dm3",
     (cation, at) => {
-      const poured = readings(cation, at, [{ add: reagent, volume: "2 cm3" }]);
-      const halfDrops = Array.from({ length: 2 / HALF_DROP }, () => ({ add: reagent, volume: `${HALF_DROP} cm3` }));
-      expect(solids(poured)).toEqual(solids(readings(cation, at, halfDrops)));
+      const poured = readings(cation, at, { add: reagent, volume: "2 cm3" });
+      const halfDrops = readings(cation, at, { add: reagent, volume: `${HALF_DROP} cm3` }, 2 / HALF_DROP);
+      expect(solids(poured)).toEqual(solids(halfDrops));
     },
   );
 });
