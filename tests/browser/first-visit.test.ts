@@ -36,8 +36,8 @@ test.each(["sulfate", "SO4^2-", "white precipitate", "sodium hydroxide"])(
   "a first search, for %s, stays light on the wire",
   async (question) => {
     const weight = await weighAfter(browser, new URL("search/", inject("builtSite").address).href, async (page) => {
-      await page.getByRole("searchbox").fill(question);
-      await page.getByRole("searchbox").press("Enter");
+      await page.getByRole("combobox", { name: /^A word/ }).fill(question);
+      await page.getByRole("combobox", { name: /^A word/ }).press("Enter");
       await page
         .getByRole("status")
         .filter({ hasText: /^\d+ pages for/ })

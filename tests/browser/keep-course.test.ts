@@ -93,7 +93,7 @@ test("without a network: a walkthrough concludes, a curve is drawn, search finds
     await curve.getByRole("heading", { name: /iron\(III\)/ }).waitFor();
 
     await go(page, "search/");
-    await page.getByRole("searchbox").fill("silver nitrate");
+    await page.getByRole("combobox", { name: /^A word/ }).fill("silver nitrate");
     await page.keyboard.press("Enter");
     await page
       .getByRole("status")

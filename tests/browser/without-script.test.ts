@@ -29,7 +29,7 @@ test("without script the walkthrough shows record, conclusion and plan", async (
 
 test("without script the search page lists every page instead of a form that does nothing", async () => {
   const { page } = await openPage("search/", { javaScriptEnabled: false });
-  expect(await page.getByRole("searchbox").count()).toBe(0);
+  expect(await page.getByRole("combobox", { name: /^A word/ }).count()).toBe(0);
   expect(await page.locator("noscript p", { hasText: "needs JavaScript" }).isVisible()).toBe(true);
   expect(await page.getByRole("main").getByRole("link", { name: "Silver nitrate test" }).isVisible()).toBe(true);
 });

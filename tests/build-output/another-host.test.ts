@@ -71,7 +71,7 @@ test("a record is changed and concluded from, and search answers", async () => {
     .toContain("R holds zinc nitrate, Zn(NO3)2: Zn2+ and NO3−.");
 
   const { page: search } = await openPage("search/", { site: served.address });
-  await search.getByRole("searchbox").fill("silver nitrate");
+  await search.getByRole("combobox", { name: /^A word/ }).fill("silver nitrate");
   await search.keyboard.press("Enter");
   await search.getByRole("status").filter({ hasText: "silver nitrate" }).waitFor();
   expect(await search.getByRole("status").textContent()).toMatch(/^\d+ pages for/);
