@@ -35,6 +35,8 @@ test("another class: the sheet answers at once, nothing is fetched, and the addr
   const { page } = await openPage(SHEET);
   // 12 groups x 1 cm3 x 1.3 = 15.6 cm3 wanted, 50 cm3 made: 0.05 x 0.05 x 169.87 = 0.42 g
   expect(await rowOf(page, /^For all bottles/, /silver nitrate/)).toContain("0.42 g");
+  // The sheet's own script may still be on its way.
+  await page.waitForLoadState("networkidle");
   const asked: string[] = [];
   page.on("request", (request) => asked.push(request.url()));
   await page.getByRole("textbox", { name: /Number of groups/ }).fill("60");
