@@ -88,7 +88,8 @@ export const LOCAL_SOLIDS: readonly { id: string; solid: string; of: string; nam
 /** Volumes of sample that a drop meets as it spreads, in drops. */
 export const DROP_SPREADS = {
   value: [1, 3, 10],
-  source: "our choice: from its own volume to half a cubic centimetre",
+  source:
+    "our choice: from its own volume to half a cubic centimetre; its own volume alone would leave 1 mol/dm3 lead clear under a drop or two",
 } as const;
 
 /** A solid given that is still mostly there has not turned into another solid in the minutes of a test, whatever equilibrium says. */
