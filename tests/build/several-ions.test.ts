@@ -45,7 +45,7 @@ record:
   F:
     a(i): { precipitate: light blue }
     a(ii): { fate: remains }
-    a(iii): { gas: NH3 }
+    a(iii): { precipitate: black, gas: NH3 }
     b: { precipitate: white }
   G:
     a(i): { precipitate: white }
