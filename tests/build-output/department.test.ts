@@ -27,10 +27,15 @@ const textOf = (path: string) => pageAt(path).document.textContent.replace(/\s+/
 test("links and markup hold, and every page bears the department's name and address", () => {
   expect(brokenLinks(site)).toEqual([]);
   expect(markupFaults(site)).toEqual([]);
-  for (const { document } of site.pages) {
+  for (const { file, document } of site.pages) {
     expect(document.querySelector("title")?.textContent).toContain("Chemistry at Harbour School");
     expect(document.querySelector("title")?.textContent).not.toContain("Ionwright");
-    expect(document.querySelector(".name")?.getAttribute("href")).toBe("/science/ions/");
+    // What stands in a frame of another site has no head: it leads to its walkthrough.
+    const framed = file.startsWith("embed");
+    const home = document.querySelector(framed ? ".framed > .meta a" : ".name");
+    expect(home?.getAttribute("href"), file).toMatch(
+      framed ? /^\/science\/ions\/practicals\/[a-z-]+\/$/ : /^\/science\/ions\/$/,
+    );
   }
   expect(pageAt("practicals").document.querySelector('link[rel="canonical"]')?.getAttribute("href")).toBe(
     "https://school.example/science/ions/practicals/",
