@@ -17,7 +17,7 @@ import { UnknownSolidError } from "./heat/looks.ts";
 import { tryIndicator } from "./indicator.ts";
 import { leadThrough, ledOut } from "./limewater.ts";
 import { carryOut, reagentComponents } from "./operations.ts";
-import { volumeAdded } from "./portion.ts";
+import { pouredAfter, volumeAdded } from "./portion.ts";
 import { addAlone, type Portion, type TestedSalt, take } from "./sample.ts";
 import { look, type Sight } from "./sight.ts";
 import { emptyTrace, type GasTestSeen, MOLAR_VOLUME_DM3, type TestTrace } from "./trace.ts";
@@ -78,6 +78,8 @@ export function carryOutTest(
   }
   const watch = watcher(trace, tube);
   for (const step of test.steps) {
+    const before = portion.poured;
+    portion.poured = pouredAfter(before, step);
     if (step.do === "take") {
       const added: TestTrace["together"] = new Map();
       take(step, tube, portion, added, solve);
@@ -103,12 +105,11 @@ export function carryOutTest(
       const done =
         hand.stopAtDrop !== undefined && isDrops(step) ? { ...step, amount: { drops: hand.stopAtDrop } } : step;
       tube.air = step.do === "stand" && hand.air;
-      addReagent(done, [trace.together, partTogether], portion.cm3, solve);
-      if (done.do === "add") notePoured(done, trace, tube, portion.cm3, solve);
+      const cm3 = done.do === "add" ? volumeAdded(done, before) : 0;
+      addReagent(done, [trace.together, partTogether], cm3, solve);
+      if (done.do === "add") notePoured(done, trace, tube, cm3, solve);
       const leftSoFar = totalOf(tube.left);
-      const left = carryOut(done, tube, portion.cm3, hand.warm, solve, watch, (result) =>
-        trace.drops.push(see(result, tube)),
-      );
+      const left = carryOut(done, tube, cm3, hand.warm, solve, watch, (result) => trace.drops.push(see(result, tube)));
       if (left) setAside(left, aside, tube, partTogether);
       if (step.do === "warm" || step.do === "boil")
         trace.heatedBubbles += (totalOf(tube.left) - leftSoFar) * CM3_PER_MOL;
@@ -240,7 +241,7 @@ function notePoured(
   step: Extract<Step, { do: "add" }>,
   trace: TestTrace,
   tube: BenchTube,
-  sampleCm3: number,
+  cm3: number,
   solve: Solver,
 ): void {
   if (step.reagent === STARCH.reagent) tube.starch = true;
@@ -250,12 +251,11 @@ function notePoured(
   const bottle = alone(perDm3, solve);
   if (!bottle) return;
   const { solution, absorbance } = look(bottle);
-  if (solution !== "colourless") trace.poured = { solution, absorbance, cm3: volumeAdded(step.amount, sampleCm3) };
+  if (solution !== "colourless") trace.poured = { solution, absorbance, cm3 };
 }
 
 /** Adds what a reagent holds, speciated by itself, to the amounts that were brought together. */
-function addReagent(step: Step, to: readonly TestTrace["together"][], sampleCm3: number, solve: Solver): void {
+function addReagent(step: Step, to: readonly TestTrace["together"][], cm3: number, solve: Solver): void {
   if (step.do !== "add" || "pieces" in step.amount) return;
-  const cm3 = volumeAdded(step.amount, sampleCm3);
   for (const amounts of to) addAlone(amounts, reagentComponents(step.reagent, step.at?.molPerDm3), cm3, solve);
 }

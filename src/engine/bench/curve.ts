@@ -12,8 +12,8 @@ import { amountsOf } from "./amounts.ts";
 import { carryOutTest } from "./carry-out-test.ts";
 import { componentsOf } from "./composition.ts";
 import { reagentComponents } from "./operations.ts";
-import { volumeAdded } from "./portion.ts";
-import type { Portion, TestedSalt } from "./sample.ts";
+import { pouredAfter, volumeAdded } from "./portion.ts";
+import { nothingTaken, type Portion, type TestedSalt } from "./sample.ts";
 import { emptyTube, pour, settle, type Tube } from "./tube.ts";
 
 export interface CurveSeries {
@@ -48,6 +48,9 @@ const MAIN = { solid: 0.05, dissolved: 0.1 };
 
 /** Points to a drop. */
 const POINTS_PER_DROP = 2;
+
+/** Points to an addition, at most: 15 cm3 at two a drop. */
+const MOST_POINTS = 600;
 
 export type Addition = Extract<Step, { do: "add" }>;
 const isLiquid = (step: Step): step is Addition => step.do === "add" && !("pieces" in step.amount);
@@ -101,7 +104,7 @@ export function curve(salt: TestedSalt, part: Part, testIndex: number, solve: So
   if (lastLiquid(part, testIndex) < 0) return undefined;
   const from = beginning(part, testIndex);
   const tube = emptyTube();
-  const portion: Portion = { salt, cm3: 0, dry: undefined };
+  const portion = nothingTaken(salt);
   if (!prepare(part, from, tube, portion, solve)) return undefined;
   const first = settle(tube, solve);
   const before = { ...tube.contents };
@@ -114,7 +117,8 @@ export function curve(salt: TestedSalt, part: Part, testIndex: number, solve: So
         if (isHeld(step)) continue;
         break;
       }
-      addEvenly(step, volumeAdded(step.amount, portion.cm3), tube, points, solve);
+      addEvenly(step, volumeAdded(step, portion.poured), tube, points, solve);
+      portion.poured = pouredAfter(portion.poured, step);
     }
     ends.push({ test, x: points[points.length - 1].x });
   }
@@ -139,7 +143,8 @@ function prepare(part: Part, test: number, tube: Tube, portion: Portion, solve: 
 /** Adds `cm3` in even parts of a drop, with a point after each. */
 function addEvenly(step: Addition, cm3: number, tube: Tube, points: Point[], solve: Solver): void {
   const perDm3 = reagentComponents(step.reagent, step.at?.molPerDm3);
-  const count = Math.max(1, Math.round((cm3 / BENCH_PRACTICE.drop.value) * POINTS_PER_DROP));
+  const drops = cm3 / BENCH_PRACTICE.drop.value;
+  const count = Math.min(Math.max(1, Math.round(drops * POINTS_PER_DROP)), MOST_POINTS);
   const start = points[points.length - 1].x;
   for (let n = 1; n <= count; n++) {
     pour(tube, perDm3, cm3 / count);

@@ -4,12 +4,10 @@ import type { Solver } from "../equilibrium/solve.ts";
 import { compileDatabase, WATER } from "../equilibrium/species.ts";
 import { type Amounts, addAmounts, amountsOf } from "./amounts.ts";
 import type { Components } from "./composition.ts";
+import { CLINGS } from "./portion.ts";
 import { METALS } from "./redox/substances.ts";
 import { look, type SolidSeen } from "./sight.ts";
 import { settle, type Tube } from "./tube.ts";
-
-/** Liquid that stays with a residue: the paper and the solid are wet. */
-export const CLINGS = { value: 0.2, unit: "cm3", source: "common practice, no source: a few drops" } as const;
 
 /** What does not go on. */
 export interface SetAside {

@@ -3,9 +3,8 @@
 import { BOILED_AWAY } from "../constants/kinetic-gates.ts";
 import { reagents } from "../constants/reagents.ts";
 import { type GivenSample, type Paper, type Part, type Step, WATER_TESTS } from "../practical.ts";
-import { CLINGS } from "./filter.ts";
 import { usableReagents } from "./operations.ts";
-import { volumeAdded } from "./portion.ts";
+import { NOTHING_POURED, type Poured, pouredAfter } from "./portion.ts";
 import { type UnsafeMixture, unsafeMixtures } from "./unsafe-mixtures.ts";
 
 /** Boiling away more of the liquid than this spatters what is left. */
@@ -32,7 +31,7 @@ export interface ImpossibleStep {
 export function impossibleSteps({ parts, samples }: Pick<Paper, "samples" | "parts">): ImpossibleStep[] {
   const faults: ImpossibleStep[] = [];
   parts.forEach((part, p) => {
-    const tube: TubeSoFar = { taken: false, sampleCm3: 0, cm3: 0, onPaper: false, heated: false };
+    const tube: TubeSoFar = { taken: false, poured: NOTHING_POURED, onPaper: false, heated: false };
     part.tests.forEach((test, t) => {
       test.steps.forEach((step, s) => {
         const complain: Complain = (key, what, stated, found, advice) => {
@@ -41,6 +40,7 @@ export function impossibleSteps({ parts, samples }: Pick<Paper, "samples" | "par
         };
         checkStep(step, part, samples, tube, complain);
         checkOneOfAKind(step, test.steps, complain);
+        tube.poured = pouredAfter(tube.poured, step);
       });
     });
   });
@@ -59,8 +59,7 @@ const notMixed = ({ part, path, row }: UnsafeMixture): ImpossibleStep => ({
 
 interface TubeSoFar {
   taken: boolean;
-  sampleCm3: number;
-  cm3: number;
+  poured: Poured;
   /** What is in it is a residue on the filter paper, and nothing has been poured on it. */
   onPaper: boolean;
   /** A solid is or was heated in it. */
@@ -89,10 +88,6 @@ function checkStep(step: Step, part: Part, samples: readonly GivenSample[], tube
   checkLook(step, tube, complain);
   if (step.do === "take") {
     tube.taken = true;
-    if ("volume" in step) {
-      tube.sampleCm3 += step.volume.cm3;
-      tube.cm3 += step.volume.cm3;
-    }
     checkTake(step, part, samples, complain);
   } else if (!tube.taken && step.do !== "flame") {
     tube.taken = true;
@@ -104,21 +99,19 @@ function checkStep(step: Step, part: Part, samples: readonly GivenSample[], tube
       "begin the part with a step such as take: 1 cm3",
     );
   }
-  if (step.do === "add") {
-    checkReagent(step, complain);
-    tube.cm3 += volumeAdded(step.amount, tube.sampleCm3);
-  }
-  if (step.do === "boil" && BOILED_AWAY.value * step.time.min > tube.cm3 * BOILED_DRY.value) {
+  if (step.do === "add") checkReagent(step, complain);
+  const { cm3 } = tube.poured;
+  if (step.do === "boil" && BOILED_AWAY.value * step.time.min > cm3 * BOILED_DRY.value) {
     complain(
       "boil",
       "boils dry",
       `${step.time.min} min`,
-      `about ${BOILED_AWAY.value} cm3 boils away each minute, and the tube holds ${tube.cm3} cm3`,
+      `about ${BOILED_AWAY.value} cm3 boils away each minute, and the tube holds ${cm3} cm3`,
       "boil for less time, or add water",
     );
   }
   if (step.do === "heat solid") tube.heated = true;
-  if (step.do === "heat solid" && tube.cm3 > 0) {
+  if (step.do === "heat solid" && cm3 > 0) {
     complain(
       "heat",
       "no dry solid",
@@ -131,7 +124,7 @@ function checkStep(step: Step, part: Part, samples: readonly GivenSample[], tube
 
 /** Filtering needs a liquid, washing a residue that still lies on its paper. */
 function checkFilter(step: Step, tube: TubeSoFar, complain: Complain): void {
-  if (step.do === "filter" && tube.taken && tube.cm3 === 0) {
+  if (step.do === "filter" && tube.taken && tube.poured.cm3 === 0) {
     const found = "no liquid in the tube";
     complain("filter", "nothing to filter", `filter: ${step.keep}`, found, "add water or a reagent before it");
   }
@@ -140,10 +133,8 @@ function checkFilter(step: Step, tube: TubeSoFar, complain: Complain): void {
     const advice = "filter with filter: residue just before it, or leave the washing out";
     complain("wash", "nothing to wash", "wash: true", found, advice);
   }
-  if (step.do === "filter") {
-    tube.onPaper = step.keep === "residue";
-    if (tube.onPaper) tube.cm3 = Math.min(tube.cm3, CLINGS.value);
-  } else if (step.do === "add" || step.do === "take") tube.onPaper = false;
+  if (step.do === "filter") tube.onPaper = step.keep === "residue";
+  else if (step.do === "add" || step.do === "take") tube.onPaper = false;
 }
 
 /** Strength of saturated limewater, mol/dm3. */
@@ -151,7 +142,7 @@ const SATURATED = reagents.find(({ id }) => id === "Ca(OH)2(aq)")?.concentration
 
 /** An indicator needs a liquid, limewater cannot be stronger than saturated; a test for water needs a heated solid, for over a liquid it says nothing. */
 function checkLook(step: Step, tube: TubeSoFar, complain: Complain): void {
-  if (step.do === "indicator" && tube.taken && tube.cm3 === 0) {
+  if (step.do === "indicator" && tube.taken && tube.poured.cm3 === 0) {
     const stated = `${step.with} as the test of a dry solid`;
     complain("indicator", "no liquid for the indicator", stated, "no liquid in the tube", "add H2O(l) before it");
   }
@@ -160,7 +151,12 @@ function checkLook(step: Step, tube: TubeSoFar, complain: Complain): void {
     const found = `limewater is saturated at about ${SATURATED} mol/dm3`;
     complain("at", "no such limewater", stated, found, "leave the strength out, or dilute it: at: 0.01 mol/dm3");
   }
-  if (step.do === "test gas" && WATER_TESTS.includes(step.with) && tube.taken && (!tube.heated || tube.cm3 > 0)) {
+  if (
+    step.do === "test gas" &&
+    WATER_TESTS.includes(step.with) &&
+    tube.taken &&
+    (!tube.heated || tube.poured.cm3 > 0)
+  ) {
     const found = "no dry solid heated before it in this part";
     complain("testGas", "water is everywhere here", step.with, found, "heat a dry solid first, or leave this test out");
   }

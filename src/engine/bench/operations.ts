@@ -10,7 +10,6 @@ import { parseFormula } from "../formula/parse.ts";
 import type { Step } from "../practical.ts";
 import { type Components, componentsOf, hasConstants } from "./composition.ts";
 import { filter, type SetAside, wash } from "./filter.ts";
-import { volumeAdded } from "./portion.ts";
 import { pour, pressureOf, settle, type Tube, takeGas } from "./tube.ts";
 
 /** Called after each small change, so that a precipitate that comes and goes is seen. */
@@ -112,14 +111,31 @@ function addDrops(
   }
 }
 
-/** Adds a volume: its first drop in parts, then in growing portions, shaking each time. A dry solid gets its liquid in one go. */
-function addVolume(tube: Tube, perDm3: Readonly<Components>, cm3: number, solve: Solver, watch: Watch): void {
+/** A volume in portions: its first drop in parts, then growing. */
+function growing(cm3: number): number[] {
   const drop = Math.min(cm3, BENCH_PRACTICE.drop.value);
-  const portions = tube.waterKg === 0 ? [cm3] : parts(drop, WITHIN_DROP);
-  for (let added = drop; tube.waterKg > 0 && added < cm3; added = Math.min(cm3, added * GROWING)) {
+  const portions = parts(drop, WITHIN_DROP);
+  for (let added = drop; added < cm3; added = Math.min(cm3, added * GROWING)) {
     portions.push(Math.min(cm3, added * GROWING) - added);
   }
-  addPortions(tube, perDm3, portions, solve, watch);
+  return portions;
+}
+
+/** Volume that neutralises the strong acid or strong alkali in the tube, cm3; none where there is none, or the reagent adds to it. */
+function neutralAt({ contents }: Tube, perDm3: Readonly<Components>): number | undefined {
+  const brings = (perDm3["H+"] ?? 0) - (perDm3.NH3 ?? 0);
+  const holds = contents["H+"] ?? 0;
+  return brings * holds < 0 ? (-holds / brings) * 1000 : undefined;
+}
+
+/**
+ * Adds a volume in growing portions, shaking each time. What comes and goes near the neutral point is seen in the next drops, so there they
+ * begin anew. A dry solid gets its liquid in one go.
+ */
+function addVolume(tube: Tube, perDm3: Readonly<Components>, cm3: number, solve: Solver, watch: Watch): void {
+  const turn = neutralAt(tube, perDm3) ?? cm3;
+  const stages = turn < cm3 ? [turn, cm3 - turn] : [cm3];
+  addPortions(tube, perDm3, tube.waterKg === 0 ? [cm3] : stages.flatMap(growing), solve, watch);
 }
 
 /** Heats the tube to a temperature and lets it come to rest there. */
@@ -171,14 +187,14 @@ function addPieces(tube: Tube, reagent: string, pieces: number, solve: Solver, w
 }
 
 /**
- * Carries out one step on a tube that holds `sampleCm3` of sample solution; "warm" means `warm` C. Steps that only look (gas tests, flame) change nothing.
+ * Carries out one step on a tube; an addition adds `cm3`, "warm" means `warm` C. Steps that only look (gas tests, flame) change nothing.
  * Returns what filtering or washing leaves behind.
  * `afterDrop` is told of the tube after each whole drop, when the step counts drops.
  */
 export function carryOut(
   step: Step,
   tube: Tube,
-  sampleCm3: number,
+  cm3: number,
   warm: number,
   solve: Solver,
   watch: Watch,
@@ -198,7 +214,7 @@ export function carryOut(
     else {
       const perDm3 = reagentComponents(step.reagent, step.at?.molPerDm3);
       if ("drops" in amount) addDrops(tube, perDm3, amount.drops, solve, watch, afterDrop);
-      else addVolume(tube, perDm3, volumeAdded(amount, sampleCm3), solve, watch);
+      else addVolume(tube, perDm3, cm3, solve, watch);
     }
   }
   return undefined;

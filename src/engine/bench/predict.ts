@@ -6,7 +6,7 @@ import type { Part, Procedure } from "../practical.ts";
 import { type BenchTube, carryOutTest, type Hand } from "./carry-out-test.ts";
 import { observe } from "./observe.ts";
 import type { Prediction } from "./prediction.ts";
-import type { Portion, TestedSalt } from "./sample.ts";
+import { nothingTaken, type Portion, type TestedSalt } from "./sample.ts";
 import type { TestTrace } from "./trace.ts";
 import { copyOfTube, emptyTube } from "./tube.ts";
 
@@ -96,7 +96,7 @@ function runPart(
     }
     const after: Progress = last
       ? { tube: copyOfTube(last.after.tube), portion: { ...last.after.portion }, brought: new Map(last.after.brought) }
-      : { tube: emptyTube(), portion: { salt, cm3: 0, dry: undefined }, brought: new Map() };
+      : { tube: emptyTube(), portion: nothingTaken(salt), brought: new Map() };
     const trace = carryOutTest(part.tests[index], after.tube, after.portion, after.brought, solve, hand(index));
     runs.push({ trace, prediction: trace.unknown ? NO_OPINION : observe(trace), after });
   }

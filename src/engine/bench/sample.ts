@@ -10,6 +10,7 @@ import type { Colour, Step } from "../practical.ts";
 import { alone } from "./alone.ts";
 import { type Amounts, addAmounts, amountsOf } from "./amounts.ts";
 import { type Components, componentsOf } from "./composition.ts";
+import { NOTHING_POURED, type Poured } from "./portion.ts";
 import type { DrySample } from "./trace.ts";
 import { pour, type Tube } from "./tube.ts";
 
@@ -26,13 +27,16 @@ export interface TestedSalt {
 /** What has been taken of a sample into one tube. */
 export interface Portion {
   salt: TestedSalt;
-  /** Sample solution taken so far, cm3. */
-  cm3: number;
+  /** What has gone into the tube so far, by the paper. */
+  poured: Poured;
   /** A solid that has not met water yet. */
   dry: DrySample | undefined;
   /** It has been heated dry. */
   heated?: true;
 }
+
+/** A tube for this sample, with nothing in it yet. */
+export const nothingTaken = (salt: TestedSalt): Portion => ({ salt, poured: NOTHING_POURED, dry: undefined });
 
 const database = compileDatabase();
 
@@ -54,7 +58,6 @@ export function take(
       throw new RangeError(`${step.volume.cm3} cm3 taken of a sample that is given as a solid only`);
     const perDm3 = times(components, strength);
     pour(tube, perDm3, step.volume.cm3);
-    portion.cm3 += step.volume.cm3;
     addAlone(together, perDm3, step.volume.cm3, solve);
     return;
   }

@@ -34,6 +34,14 @@ export const BENCH_PRACTICE = {
   },
   /** For samples above 1 cm3: the excess is at least this many times the sample. */
   excessTimesSample: { value: 3, unit: "1", source: `${COMMON}: 2 to 3 times the volume of the sample` },
+  /** An alkali in excess over the acid in the tube, and the other way round: so many times what neutralises it. */
+  excessTimesNeutral: {
+    value: 1.5,
+    unit: "1",
+    source: `${COMMON}: half as much again as neutralises what is in the tube, so that litmus turns for good`,
+  },
+  /** Most that is poured to neutralise: more than the largest boiling tube holds and can still be shaken. */
+  excessMost: { value: 50, unit: "cm3", source: "our choice: a boiling tube 200 x 25 mm is half full at about 36 cm3" },
   /** Alkali that takes Al^3+ through Al(OH)3 to Al(OH)4-; no other school cation needs more for one ion. */
   alkaliForAluminium: { value: 4, unit: "mol/mol", source: "Al^3+ + 4 OH- -> Al(OH)4-, stoichiometry" },
   /** Strictest published filling for heating a solid; other notes say a quarter, a third, even a half. */

@@ -1,17 +1,8 @@
-/** Amounts as hands measure them: drops, excess, spare, and what a bottle is filled to. */
+/** Amounts as hands measure them: drops, spare, and what a bottle is filled to. */
 import { BENCH_PRACTICE } from "../constants/bench-practice.ts";
 
 /** Volume of `drops` drops, cm3, at 20 drops to 1 cm3. */
 export const volumeOfDrops = (drops: number): number => tidy(drops * BENCH_PRACTICE.drop.value);
-
-/**
- * Room to plan for a reagent added in excess to `sampleCm3` of a sample, cm3: 4, or 3 times a larger sample.
- *
- * @example excessFor(1) // 4
- * @example excessFor(2) // 6
- */
-export const excessFor = (sampleCm3: number): number =>
-  tidy(Math.max(BENCH_PRACTICE.excess.value, BENCH_PRACTICE.excessTimesSample.value * sampleCm3));
 
 /**
  * Least volume of alkali, cm3, that takes `sampleCm3` of an aluminium salt through its hydroxide into the aluminate (4 OH- for each

@@ -99,11 +99,12 @@ export function amountWarnings(
     if (!use.inExcess || !components["OH-"] || alkali === null || salt === undefined) continue;
     if (!paper.cations.includes("Al^3+") || plan.solutionCm3 === 0) continue;
     const planned = tidy(plan.uses.filter(({ id }) => id === use.id).reduce((sum, one) => sum + one.cm3, 0));
-    const least = alkaliForAluminium(use.sampleCm3, salt, alkali);
+    const acid = Math.max(0, use.acid);
+    const least = tidy(alkaliForAluminium(use.sampleCm3, salt, alkali) + acid / alkali);
     if (least > planned) {
       warnings.push(
         `Part ${part.label}: ${printed(planned)} cm3 of ${name} at ${alkali} mol/dm3 is no excess for ` +
-          `${printed(use.sampleCm3)} cm3 of a ${salt} mol/dm3 sample. An aluminium salt would take ${printed(least)} cm3. ` +
+          `${printed(use.sampleCm3)} cm3 of a ${salt} mol/dm3 sample. An aluminium salt ${acid > 0 ? "and the acid in the tube " : ""}would take ${printed(least)} cm3. ` +
           "Take less of the sample, dilute it, or use stronger alkali.",
       );
     }

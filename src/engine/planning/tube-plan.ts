@@ -1,11 +1,12 @@
 /** One tube of the plan: which glass one part takes for one sample, and how high the liquid stands after each addition. */
+import { NOTHING_POURED, type Poured, pouredAfter, volumeAdded } from "../bench/portion.ts";
 import { BENCH_PRACTICE } from "../constants/bench-practice.ts";
 import type { Reagent } from "../constants/reagents.ts";
 import type { Addition, GivenSample, Part, Step } from "../practical.ts";
 import type { PlannedTube } from "./bench-plan.ts";
 import { heatedLiquidLimit, heatedSolidLimit, tooFullToHeat, tooFullToShake, tooMuchSolidToHeat } from "./filling.ts";
 import { depthOfVolume } from "./geometry.ts";
-import { excessFor, printed, tidy, volumeOfDrops } from "./portions.ts";
+import { printed, tidy } from "./portions.ts";
 import { formTaken, type Glass, heatsLiquid, heatsSolid, isFlameOnly, sizeFor, stepsOf } from "./tube-choice.ts";
 
 /** One addition of a reagent to one tube. No volume and no piece: the amount does not suit the reagent. */
@@ -18,6 +19,8 @@ export interface ReagentUse {
   inExcess: boolean;
   /** Liquid that stands for the sample in this tube, cm3. */
   sampleCm3: number;
+  /** Acid of the reagents before it, mmol of H+; below 0 for alkali. */
+  acid: number;
 }
 
 /** What one part needs for one sample. `tubes` is empty for a flame test, and holds two or more when the part filters. */
@@ -50,6 +53,7 @@ export function planTube(
 
   let tube: PlannedTube;
   let cm3 = 0;
+  let poured = NOTHING_POURED;
   const fresh = (suffix = "") => {
     tube = { label: `${sample.label} ${part.label}${suffix}`, sample: sample.label, part: part.label, size, marks: [] };
     if (inTube) plan.tubes.push(tube);
@@ -78,10 +82,8 @@ export function planTube(
       if ("volume" in step) takeSolution(step.volume.cm3);
       else takeSolid(step.mass.g);
     } else if (step.do === "add") {
-      // Of a solid sample, what it was dissolved in stands for the sample.
-      const sampleCm3 = plan.solutionCm3 || cm3;
       const reagent = reagentOf(step.reagent);
-      const use = useOf(step, reagent, sampleCm3);
+      const use = useOf(step, reagent, poured);
       plan.uses.push(use);
       if (use.cm3 > 0) rise(use.cm3, wordAddition(step.amount, reagent.name), use.inExcess ? use.id : undefined);
     } else if (heatsLiquid(step)) {
@@ -95,14 +97,14 @@ export function planTube(
       if (step.keep === "residue") cm3 = 0;
       else rise(0, "filtrate, at most");
     }
+    poured = pouredAfter(poured, step);
   };
 
   fresh();
   if (!steps.some((step) => step.do === "take")) {
     const form = formTaken(part, sample);
     const amount = unstated(form, inTube);
-    if (form === "solid") takeSolid(amount);
-    else takeSolution(amount);
+    perform({ do: "take", ...(form === "solid" ? { mass: { g: amount } } : { volume: { cm3: amount } }) }, "");
     const unit = form === "solid" ? "g" : "cm3";
     if (inTube) warn(`the paper gives no amount of the sample; ${printed(amount)} ${unit} is planned.`);
   }
@@ -119,26 +121,19 @@ function unstated(form: "solid" | "solution", inTube: boolean): number {
   return BENCH_PRACTICE[inTube ? "portion" : "flameSolution"].value;
 }
 
-function useOf(
-  { reagent: id, amount, at }: Extract<Step, { do: "add" }>,
-  { kind }: Reagent,
-  sampleCm3: number,
-): ReagentUse {
+function useOf(step: Extract<Step, { do: "add" }>, { kind }: Reagent, before: Poured): ReagentUse {
+  const { reagent: id, amount, at } = step;
   const dry = kind === "solid" || kind === "paper";
   return {
     id,
     molPerDm3: at?.molPerDm3,
-    cm3: dry ? 0 : volumeAdded(amount, sampleCm3),
+    cm3: dry ? 0 : tidy(volumeAdded(step, before)),
     pieces: dry && "pieces" in amount ? amount.pieces : 0,
     inExcess: "inExcess" in amount,
-    sampleCm3,
+    // Of a solid sample, what it was dissolved in stands for the sample.
+    sampleCm3: before.sampleCm3 || before.cm3,
+    acid: before.acid,
   };
-}
-
-function volumeAdded(amount: Addition, sampleCm3: number): number {
-  if ("drops" in amount) return volumeOfDrops(amount.drops);
-  if ("volume" in amount) return amount.volume.cm3;
-  return "pieces" in amount ? 0 : excessFor(sampleCm3);
 }
 
 function wordAddition(amount: Addition, reagent: string): string {

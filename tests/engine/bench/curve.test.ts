@@ -6,7 +6,7 @@ import { carryOutTest } from "../../../src/engine/bench/carry-out-test.ts";
 import { type Curve, curve } from "../../../src/engine/bench/curve.ts";
 import { predictSalt } from "../../../src/engine/bench/predict.ts";
 import { saltOf } from "../../../src/engine/bench/salt.ts";
-import type { Portion } from "../../../src/engine/bench/sample.ts";
+import { nothingTaken } from "../../../src/engine/bench/sample.ts";
 import { emptyTube } from "../../../src/engine/bench/tube.ts";
 import { type Part, procedure } from "../../../src/engine/practical.ts";
 import { cm3, drops, excess, saltWith, solve, take, warm } from "./show.ts";
@@ -129,7 +129,7 @@ describe("the end of a curve is what the bench predicts", () => {
   test.each(cases)("%s", (_, ions, part, index) => {
     const found = drawn(ions, part, index);
     const tube = emptyTube();
-    const portion: Portion = { salt: { ions, molPerDm3: 0.1 }, cm3: 0, dry: undefined };
+    const portion = nothingTaken({ ions, molPerDm3: 0.1 });
     for (const one of part.tests.slice(0, index + 1)) {
       carryOutTest(one, tube, portion, new Map(), solve, { warm: 60, air: true });
     }

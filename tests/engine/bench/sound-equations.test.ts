@@ -4,6 +4,7 @@ import type { Amounts } from "../../../src/engine/bench/amounts.ts";
 import { carryOutTest } from "../../../src/engine/bench/carry-out-test.ts";
 import { observe } from "../../../src/engine/bench/observe.ts";
 import type { BenchEvent } from "../../../src/engine/bench/prediction.ts";
+import { nothingTaken } from "../../../src/engine/bench/sample.ts";
 import { emptyTube } from "../../../src/engine/bench/tube.ts";
 import { ANIONS, CATIONS } from "../../../src/engine/constants/ions.ts";
 import { TEMPERATURE } from "../../../src/engine/constants/kinetic-gates.ts";
@@ -24,7 +25,7 @@ interface Told {
 function told(ions: Record<string, number>, tests: readonly unknown[][]): Told[] {
   const [part] = procedure.parse([{ label: "a", title: "test", tests: tests.map((steps) => ({ steps })) }]);
   const tube = emptyTube();
-  const portion = { salt: { ions, molPerDm3: 0.1 }, cm3: 0, dry: undefined };
+  const portion = nothingTaken({ ions, molPerDm3: 0.1 });
   const together: Amounts = new Map();
   return part.tests.flatMap((one) => {
     const trace = carryOutTest(one, tube, portion, together, solve, { warm: TEMPERATURE.warm.value, air: true });

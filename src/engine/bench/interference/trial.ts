@@ -1,7 +1,7 @@
 /** A salt in a part, and the same with one thing changed. */
 import { reagents } from "../../constants/reagents.ts";
 import type { Part, Step } from "../../practical.ts";
-import { volumeAdded } from "../portion.ts";
+import { NOTHING_POURED, type Poured, pouredAfter, volumeAdded } from "../portion.ts";
 import type { TestedSalt } from "../sample.ts";
 import { IMPURITIES } from "./impurities.ts";
 import { ALKALIS, BARIUM, SILVER } from "./line.ts";
@@ -13,17 +13,15 @@ export interface Trial {
 
 type Addition = Extract<Step, { do: "add" }>;
 
-function change(part: Part, to: (step: Addition, sampleCm3: number) => readonly Step[]): Part {
-  const sampleCm3 = part.tests
-    .flatMap(({ steps }) => steps)
-    .reduce((sum, step) => (step.do === "take" && "volume" in step ? sum + step.volume.cm3 : sum), 0);
-  return {
-    ...part,
-    tests: part.tests.map((test) => ({
-      ...test,
-      steps: test.steps.flatMap((step) => (step.do === "add" ? to(step, sampleCm3) : [step])),
-    })),
+/** @param to what takes the place of an addition, told what the paper has poured before it */
+function change(part: Part, to: (step: Addition, before: Poured) => readonly Step[]): Part {
+  let poured = NOTHING_POURED;
+  const changed = (step: Step): readonly Step[] => {
+    const before = poured;
+    poured = pouredAfter(before, step);
+    return step.do === "add" ? to(step, before) : [step];
   };
+  return { ...part, tests: part.tests.map((test) => ({ ...test, steps: test.steps.flatMap(changed) })) };
 }
 
 /** The part up to a line, then shaken and looked at: a line of its own that says whether a solid is left. */
@@ -68,10 +66,10 @@ const STRONG_CARBONATE = 1;
 
 /** The part with alkalis that hold carbonate: so much for each mole of each alkali. */
 const withCarbonate = (part: Part, carbonate: Readonly<Record<string, number>>): Part =>
-  change(part, (step, sampleCm3) => {
+  change(part, (step, before) => {
     const part = carbonate[step.reagent];
     if (part === undefined) return [step];
-    const cm3 = (volumeAdded(step.amount, sampleCm3) * strengthOf(step) * part) / STRONG_CARBONATE;
+    const cm3 = (volumeAdded(step, before) * strengthOf(step) * part) / STRONG_CARBONATE;
     return [
       step,
       { do: "add", reagent: "Na2CO3(aq)", amount: { volume: { cm3 } }, at: { molPerDm3: STRONG_CARBONATE } },
