@@ -1,5 +1,5 @@
 /** A paper of the reader's own, through the whole job: read, prepare, carry out, record, conclude. */
-import { useEffect, useMemo, useState } from "preact/hooks";
+import { useEffect, useMemo, useRef, useState } from "preact/hooks";
 import { useLater } from "../later.ts";
 import { CarryOutPanel } from "./CarryOutPanel.tsx";
 import type { Draft } from "./draft.ts";
@@ -208,15 +208,33 @@ type Following = Pick<Parameters<typeof KeepPanel>[0], "draft" | "record"> & { c
     Later["PreparePanel"]
   >[0];
 
-/** What follows, whose reasoning is fetched when there are tests. */
+/** What follows, whose reasoning is fetched when something is recorded or a reader comes near. */
 function Follows({ draft, work: { table, names, tests }, record, cautions }: Following) {
   const { module, failed, load } = useLater<Followed>(() => import("./PaperConclusion.tsx"));
-  useEffect(() => void load(), []);
+  const place = useRef<HTMLParagraphElement>(null);
+  const isRecorded = Object.values(record).some((row) => Object.keys(row).length > 0);
+  useEffect(() => {
+    const waits = !isRecorded && typeof IntersectionObserver !== "undefined";
+    if (waits && place.current) return whenNear(place.current, load);
+    load();
+    return undefined;
+  }, [isRecorded]);
   if (failed)
     return <p class="caution">The conclusion could not be fetched. Your record is kept; load the page again.</p>;
   return module ? (
     <module.PaperConclusion {...{ table, names, tests, record, cautions, draft }} />
   ) : (
-    <p class="soft">Working it out …</p>
+    <p class="soft" ref={place}>
+      {isRecorded ? "Working it out …" : "Nothing is recorded yet."}
+    </p>
   );
+}
+
+/** Calls back once a place is a screen away or less; returns what ends the watch. */
+function whenNear(place: Element, near: () => void): () => void {
+  const watch = new IntersectionObserver((seen) => seen.some(({ isIntersecting }) => isIntersecting) && near(), {
+    rootMargin: "100% 0px",
+  });
+  watch.observe(place);
+  return () => watch.disconnect();
 }
