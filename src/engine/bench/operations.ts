@@ -10,7 +10,8 @@ import { parseFormula } from "../formula/parse.ts";
 import type { Step } from "../practical.ts";
 import { type Components, componentsOf, hasConstants } from "./composition.ts";
 import { filter, type SetAside, wash } from "./filter.ts";
-import { pour, pressureOf, settle, type Tube, takeGas } from "./tube.ts";
+import { pourPortions } from "./pouring.ts";
+import { pressureOf, settle, type Tube, takeGas } from "./tube.ts";
 
 /** Called after each small change, so that a precipitate that comes and goes is seen. */
 export type Watch = (result: EquilibriumResult, tube: Tube) => void;
@@ -77,22 +78,6 @@ const WITHIN_DROP = [0.1, 0.2, 0.3, 0.4];
  */
 const GROWING = 1.5;
 
-/** Adds a liquid in portions, cm3, and lets the tube come to rest after each. `more`: others follow at once. */
-function addPortions(
-  tube: Tube,
-  perDm3: Readonly<Components>,
-  portions: readonly number[],
-  solve: Solver,
-  watch: Watch,
-  more = false,
-): void {
-  portions.forEach((cm3, n) => {
-    tube.pouring = more || n < portions.length - 1;
-    pour(tube, perDm3, cm3);
-    watch(settle(tube, solve), tube);
-  });
-}
-
 const parts = (cm3: number, shares: readonly number[]): number[] => shares.map((share) => cm3 * share);
 
 /** Adds drops one by one, the first in parts. */
@@ -105,10 +90,13 @@ function addDrops(
   afterDrop?: (result: EquilibriumResult) => void,
 ): void {
   const drop = BENCH_PRACTICE.drop.value;
-  for (let n = 0; n < drops; n++) {
-    addPortions(tube, perDm3, n === 0 ? parts(drop, WITHIN_DROP) : [drop], solve, watch, n < drops - 1);
-    afterDrop?.(tube.result as EquilibriumResult);
-  }
+  const portions = [...parts(drop, WITHIN_DROP), ...Array.from({ length: drops - 1 }, () => drop)];
+  let told = 0;
+  pourPortions(tube, perDm3, portions, solve, (result, poured) => {
+    watch(result, tube);
+    // In drops that were passed over nothing fell: the tube looked as it does now.
+    for (; told <= poured - WITHIN_DROP.length; told++) afterDrop?.(result);
+  });
 }
 
 /** A volume in portions: its first drop in parts, then growing. */
@@ -135,7 +123,8 @@ function neutralAt({ contents }: Tube, perDm3: Readonly<Components>): number | u
 function addVolume(tube: Tube, perDm3: Readonly<Components>, cm3: number, solve: Solver, watch: Watch): void {
   const turn = neutralAt(tube, perDm3) ?? cm3;
   const stages = turn < cm3 ? [turn, cm3 - turn] : [cm3];
-  addPortions(tube, perDm3, tube.waterKg === 0 ? [cm3] : stages.flatMap(growing), solve, watch);
+  const portions = tube.waterKg === 0 ? [cm3] : stages.flatMap(growing);
+  pourPortions(tube, perDm3, portions, solve, (result) => watch(result, tube));
 }
 
 /** Heats the tube to a temperature and lets it come to rest there. */
@@ -150,14 +139,15 @@ const BOILING_STEP = 0.01;
 
 /**
  * Boils for a time: steam leaves, and dissolved gases with it in the ratio of their pressures (Rayleigh distillation, each portion of
- * vapour in equilibrium with the liquid at 100 C and 1 atm).
+ * vapour in equilibrium with the liquid at 100 C and 1 atm). Where there is none of them, the water may leave in one go.
  */
 export function boil(tube: Tube, minutes: number, solve: Solver, watch: Watch): void {
   heatTo(tube, TEMPERATURE.boil.value, solve, watch);
   if (tube.waterKg <= 0) return;
+  const carries = CARRIED.some(([, component]) => (tube.contents[component] ?? 0) > 0);
   let toGo = Math.min((BOILED_AWAY.value * minutes) / 1000, tube.waterKg * 0.6);
   while (toGo > 1e-9) {
-    const portion = Math.min(toGo, tube.waterKg * BOILING_STEP);
+    const portion = carries ? Math.min(toGo, tube.waterKg * BOILING_STEP) : toGo;
     const result = tube.result as EquilibriumResult;
     for (const [id, component] of CARRIED) {
       const most = (tube.contents[component] ?? 0) * 0.5;

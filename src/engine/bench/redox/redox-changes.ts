@@ -152,8 +152,12 @@ function candidatesIn(state: RedoxState): Candidate[] {
 const isAtWork = ({ couple }: HalfEquation, pH: number): boolean =>
   pH >= (couple.fromPH ?? Number.NEGATIVE_INFINITY) && pH < (couple.toPH ?? Number.POSITIVE_INFINITY);
 
+/** Whether any two couples meet in what holds these components, whatever the circumstances. */
+export const mayChange = (state: Pick<RedoxState, "contents" | "air">): boolean =>
+  pairsAmong(thereIn(state)).length > 0;
+
 /** Components that are there, and the air. */
-function thereIn({ contents, air }: RedoxState): string[] {
+function thereIn({ contents, air }: Pick<RedoxState, "contents" | "air">): string[] {
   const there: string[] = [];
   for (const id in contents) if (contents[id] > ABSENT) there.push(id);
   if (air) there.push(AIR);
