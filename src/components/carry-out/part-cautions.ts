@@ -32,7 +32,10 @@ export function cautionsFor<One extends Covering>(
   const steps = part.tests.flatMap((test) => test.steps);
   const ranks = new Map<string, number>([
     ...ions.flatMap((ion): [string, number][] => (SAMPLE_CAUTIONS[ion] ? [[ion, SAMPLE_CAUTIONS[ion].rank]] : [])),
-    ...gases.map((gas): [string, number] => [gas, gasRank(gas as GivenOff)]),
+    // What is told of carbon dioxide is its froth, and a dry solid has none.
+    ...gases
+      .filter((gas) => gas !== "CO2" || steps.some(({ do: verb }) => verb === "add"))
+      .map((gas): [string, number] => [gas, gasRank(gas as GivenOff)]),
     ...steps.flatMap(reagentsOf).map((id): [string, number] => [id, reagentRank(id)]),
     ...steps.map((step): [string, number] => [step.do, OPERATION]),
     // What a rod is wetted with is concentrated: the caution goes by the way of testing.

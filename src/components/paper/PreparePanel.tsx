@@ -3,6 +3,7 @@ import { useEffect, useState } from "preact/hooks";
 import { capital } from "../capital.ts";
 import { useLater } from "../later.ts";
 import BenchPlan from "../prepare/BenchPlan.tsx";
+import { gasesTogether } from "../prepare/gases-together.ts";
 import { HeightsNote } from "../prepare/HeightsNote.tsx";
 import { Words } from "../Words.tsx";
 import { type Draft, written } from "./draft.ts";
@@ -186,21 +187,19 @@ function GasesAndWaste({ plan }: Pick<PaperWork, "plan">) {
           <table class="stack">
             <thead>
               <tr>
-                <th scope="col">Test</th>
                 <th scope="col">Gas</th>
+                <th scope="col">Tests</th>
                 <th scope="col">From</th>
                 <th scope="col">Have ready</th>
               </tr>
             </thead>
             <tbody>
-              {plan.gases.map(({ cell, gas, from, have }) => (
-                <tr key={`${cell} ${gas}`}>
+              {gasesTogether(plan.gases).map(({ tests, gas, from, have }) => (
+                <tr key={`${gas} ${tests[0]}`}>
                   <th scope="row">
-                    <b>{cell}</b>
-                  </th>
-                  <td data-head="Gas">
                     <Words of={gas} />
-                  </td>
+                  </th>
+                  <td data-head="Tests">{tests.join(", ")}</td>
                   <td data-head="From">
                     <Words of={from.join(", ")} />
                   </td>

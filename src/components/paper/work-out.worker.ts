@@ -173,6 +173,14 @@ function partsOf(paper: Paper, plan: Plan, all: readonly CautionEntry[], mislead
   const warnings = misleading.filter(
     (one, index) => misleading.findIndex(({ kind, cell }) => kind === one.kind && cell[0] === one.cell[0]) === index,
   );
+  /** Said in full beside the first part that needs it. */
+  const told = new Map<string, string>();
+  const says = (id: string, summary: string, part: string) => {
+    const first = told.get(id);
+    if (first !== undefined) return `As beside part ${first}.`;
+    told.set(id, part);
+    return summary;
+  };
   return paper.parts.map((part) => {
     const lines = cells.filter((cell) => cell.part === part);
     const gases = plan.gases.filter(({ cell }) => lines.some(({ id }) => id === cell)).map(({ gas }) => gas);
@@ -183,7 +191,7 @@ function partsOf(paper: Paper, plan: Plan, all: readonly CautionEntry[], mislead
       only: part.samples && part.samples.length < paper.samples.length ? part.samples : [],
       cautions: cautionsFor(part, gases, [...paper.paper.cations, ...paper.paper.anions], all).map(({ id, data }) => ({
         title: data.title,
-        says: data.summary,
+        says: says(id, data.summary, part.label),
         href: link(`/cautions/${id}/`),
       })),
       tests: lines.map(({ id, test }) => ({
