@@ -67,6 +67,10 @@ export const BENCH_PRACTICE = {
   limewaterLed: { value: 2, unit: "cm3", source: `${COMMON}: enough to dip a delivery tube into, 2 to 3 cm3` },
   /** Air above the sample that the first gas pushes out in front of it. */
   airInTube: { value: 15, unit: "cm3", source: `${COMMON}: a tube of about 20 cm3 less what is in it` },
-  /** Limewater a gas is bubbled through with a dropper: as much as for a delivery tube, so that there is one figure to remember. */
-  limewater: { value: 2, unit: "cm3", source: `${COMMON}: about 2 cm3` },
+  /** Limewater a gas is bubbled through with a dropper: little, so that little gas clouds it. */
+  limewater: {
+    value: 1,
+    unit: "cm3",
+    source: "RSC Learn Chemistry, Testing for negative ions: not more than about 1 cm3 in the second tube",
+  },
 } as const satisfies Record<string, PracticeRow>;

@@ -28,7 +28,7 @@ describe("gases", () => {
       because: "acidified manganate(VII) paper: in case a gives sulfur dioxide; no step asks for it",
     });
     expect(sulfite.besides.map(({ what, neededCm3, setOutCm3 }) => [what, neededCm3, setOutCm3])).toEqual([
-      ["limewater", 6, 9], // 3 tubes x 2 cm3, the one volume of limewater everywhere; half as much again
+      ["limewater", 3, 4.5], // 3 tubes x 1 cm3 (RSC); half as much again
       ["acidified potassium manganate(VII), for paper, in case", 0.15, 2], // 3 drops; never below 2
     ]);
     expect(sulfite.cautions.some((text) => text.includes("asthma"))).toBe(true);

@@ -136,13 +136,13 @@ describe("two samples, three parts", () => {
       expect.arrayContaining(["pair of goggles", "waste beaker", "label pen and paper labels"]),
     );
     const limewater = plan.extras.find(({ what }) => what.includes("limewater"));
-    expect(limewater?.prepare).toContain("2 cm3 of limewater in each, 8 cm3 in all");
+    expect(limewater?.prepare).toContain("1 cm3 of limewater in each, 4 cm3 in all");
     expect(plan.extras.find(({ what }) => what === "red litmus paper")?.prepare).toContain("deionised water");
   });
 
-  test("limewater stands with what is set out: 4 x 2 cm3, the one volume of limewater everywhere, half as much again", () => {
+  test("limewater stands with what is set out: 4 x 1 cm3 (RSC: not more in the second tube), half as much again", () => {
     expect(plan.besides.map(({ what, neededCm3, setOutCm3 }) => [what, neededCm3, setOutCm3])).toEqual([
-      ["limewater, in case", 8, 12],
+      ["limewater, in case", 4, 6],
     ]);
   });
 

@@ -1,9 +1,12 @@
 /** Whole sheets of small invented practicals, each figure worked by hand beside it. */
 import { describe, expect, test } from "vitest";
+import type { Waste } from "../../../../src/engine/constants/reagents.ts";
+import { salts as store } from "../../../../src/engine/constants/salts.ts";
 import { createSolver } from "../../../../src/engine/equilibrium/solve.ts";
 import { bottled, madeUp, wasteBottles } from "../../../../src/engine/planning/class/bottles.ts";
 import { prepareClass } from "../../../../src/engine/planning/class/prepare-class.ts";
 import { planBench } from "../../../../src/engine/planning/plan-bench.ts";
+import { COLLECTED } from "../../../../src/engine/planning/waste-plan.ts";
 import { isAnswer, workedExample } from "../../../verification/worked/example.ts";
 import { CHOICE, planned, tableOf } from "../small-procedure.ts";
 
@@ -186,20 +189,39 @@ describe("other forms", () => {
     for (const { notes } of sheet.supplies) for (const { source } of notes) expect(source).not.toBe("");
   });
 
-  test("limewater: 2 cm3 for a gas led in and 2 for one drawn up are one bottle of 4, and the paper's own strength is told", () => {
+  test("limewater: 2 cm3 for a gas led in and 1 for one drawn up are one bottle of 3, and the paper's own strength is told", () => {
     const steps = [TAKE, { leadThrough: "limewater", at: "0.01 mol/dm3" }, { testGas: "limewater" }];
     const sheet = prepare({ salts: { P: "Na2CO3" }, steps }, { groups: 3, sparePercent: 0 });
-    expect(supply(sheet, "limewater")).toMatchObject({ label: "limewater", used: 4, wanted: 12 });
+    expect(supply(sheet, "limewater")).toMatchObject({ label: "limewater", used: 3, wanted: 9 });
     expect(supply(sheet, "limewater").notes.map(({ text }) => text)).toEqual(
       expect.arrayContaining([expect.stringContaining("(0.01 mol/dm3)")]),
     );
   });
 
-  test("limewater is emptied too: 3 cm3 in the tube and 2 cm3 beside it, 5 groups, rinsed once: 5 x 5 x 2 = 50", () => {
+  test("limewater is emptied too: 3 cm3 in the tube and 1 cm3 beside it, 5 groups, rinsed once: 5 x 4 x 2 = 40", () => {
     const steps = [TAKE, cm3("HCl(aq)", 2), { testGas: "limewater" }];
     const sheet = prepare({ salts: { P: "Na2CO3" }, steps, cations: ["Na+"] }, { groups: 5, sparePercent: 0 });
     expect(sheet.waste).toHaveLength(1);
-    expect(sheet.waste[0]).toMatchObject({ bottle: "waste beaker", cm3: 5, classCm3: 50, collected: false });
+    expect(sheet.waste[0]).toMatchObject({ bottle: "waste beaker", cm3: 4, classCm3: 40, collected: false });
+  });
+
+  test("the class's waste follows what the store collects of each salt: 1 cm3 a tube, 5 groups, rinsed once: 10", () => {
+    const collected = store.filter(({ waste }) => COLLECTED.includes(waste as Waste));
+    expect(collected.length).toBeGreaterThan(10);
+    for (const { formula, cations, anions, waste } of collected) {
+      const row = (salt: string) => {
+        const procedure = planned([{ label: "a", title: "only part", tests: [{ steps: [TAKE] }] }], { letters: ["P"] });
+        procedure.samples[0].salt = salt;
+        const paper = { ...procedure.paper, cations: [...cations], anions: [...anions] };
+        const plan = planBench({ ...procedure, paper }, tableOf(procedure), CHOICE);
+        return prepareClass(procedure, plan, { groups: 5, sparePercent: 0 }, solve).waste;
+      };
+      const expected = { bottle: `${waste} waste bottle`, collected: true, cm3: 1, classCm3: 10 };
+      expect(row(formula), formula).toMatchObject([expected]);
+      expect(row(formula)[0].truly, formula).toBeUndefined();
+      // What the paper offers is collected all the same, and the technician is told that it is not there.
+      expect(row("NaCl"), formula).toMatchObject([{ ...expected, truly: expect.stringContaining(`no ${waste} gets`) }]);
+    }
   });
 
   test("concentrated acid for a rod stays with the teacher, and is no bottle of the class", () => {
