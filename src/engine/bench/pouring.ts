@@ -49,26 +49,26 @@ export function pourPortions(
     }
     const middle = (from + to) >> 1;
     pass(from, middle, fill(copyOfTube(tube), from, middle));
-    pass(middle, to, hasReacted(tube) ? fill(copyOfTube(tube), middle, to) : there);
+    pass(middle, to, couples && hasReacted(tube) ? fill(copyOfTube(tube), middle, to) : there);
   };
-  const leaps = tube.opened.length === 0 && !LEAVE.some((id) => id in all);
+  const leaps = tube.opened.length === 0 && !(couples && hasReacted(tube)) && !LEAVE.some((id) => id in all);
   let stride = 1;
   for (let done = 0; done < last; ) {
     const to = leaps ? Math.min(done + stride, last) : done + 1;
     const before = tube.result;
     const there = fill(to - done === 1 ? tube : copyOfTube(tube), done, to);
-    if (to - done > 1 && hasReacted(there)) {
+    if (to - done > 1 && couples && hasReacted(there)) {
       stride = 1;
       continue;
     }
     pass(done, to, there);
-    stride = hasReacted(tube) || isNews(before, tube.result) ? 1 : stride * 2;
+    stride = (couples && hasReacted(tube)) || isNews(before, tube.result) ? 1 : stride * 2;
     done = to;
   }
 }
 
-/** Whether a pair of couples has acted since something was last poured in. */
-const hasReacted = ({ pairs }: Tube): boolean => pairs.size > 0;
+/** Whether anything has changed its oxidation state: it may change back with every portion. */
+const hasReacted = ({ reactions }: Tube): boolean => reactions.size > 0;
 
 function nothingBetween({ result: one }: Tube, { result: other }: Tube, couples: boolean): boolean {
   if (one === undefined || other === undefined || isNews(one, other)) return false;
