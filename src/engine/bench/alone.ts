@@ -1,5 +1,6 @@
 /** A solution by itself: a bottle is asked for again with every test that pours from it, so each solver's answers are kept. */
 import type { EquilibriumResult, Solver } from "../equilibrium/solve.ts";
+import { type Amounts, amountsOf } from "./amounts.ts";
 import type { Components } from "./composition.ts";
 
 const known = new WeakMap<Solver, Map<string, EquilibriumResult>>();
@@ -15,4 +16,15 @@ export function alone(components: Readonly<Components>, solve: Solver): Equilibr
   if (!result.converged) return undefined;
   answers.set(key, result);
   return result;
+}
+
+const amounts = new WeakMap<EquilibriumResult, Amounts>();
+
+/** What it holds, mol; shared, and not to be changed. */
+export function amountsAlone(components: Readonly<Components>, solve: Solver): Amounts | undefined {
+  const result = alone(components, solve);
+  if (!result) return undefined;
+  const before = amounts.get(result) ?? amountsOf(result);
+  amounts.set(result, before);
+  return before;
 }

@@ -6,10 +6,10 @@ import { BENCH_PRACTICE } from "../constants/bench-practice.ts";
 import { DROP_SPREADS, LOCAL_SOLIDS } from "../constants/kinetic-gates.ts";
 import { VISIBILITY } from "../constants/visibility.ts";
 import type { Solver } from "../equilibrium/solve.ts";
-import { alone } from "./alone.ts";
 import { type Amounts, addAmounts, amountsOf } from "./amounts.ts";
 import type { Components } from "./composition.ts";
 import { netIonicEquation } from "./net-ionic.ts";
+import { addAlone } from "./sample.ts";
 import { look, type SolidSeen } from "./sight.ts";
 import { copyOfTube, pour, settle, type Tube } from "./tube.ts";
 
@@ -43,8 +43,7 @@ function spread(tube: Tube, perDm3: Readonly<Components>, sampleCm3: number, sol
   zone.waterKg *= share;
   const met: Amounts = new Map();
   addAmounts(met, amountsOf(settle(zone, solve)));
-  const bottle = alone(perDm3, solve);
-  if (bottle) addAmounts(met, amountsOf(bottle), cm3 / 1000);
+  addAlone(met, perDm3, cm3, solve);
   pour(zone, perDm3, cm3);
   return { met, result: settle(zone, solve) };
 }

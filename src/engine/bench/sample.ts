@@ -7,8 +7,8 @@ import { compileDatabase, WATER } from "../equilibrium/species.ts";
 import { molarMass } from "../formula/molar-mass.ts";
 import { parseFormula } from "../formula/parse.ts";
 import type { Colour, Step } from "../practical.ts";
-import { alone } from "./alone.ts";
-import { type Amounts, addAmounts, amountsOf } from "./amounts.ts";
+import { amountsAlone } from "./alone.ts";
+import { type Amounts, addAmounts } from "./amounts.ts";
 import { type Components, componentsOf } from "./composition.ts";
 import { NOTHING_POURED, type Poured } from "./portion.ts";
 import type { DrySample } from "./trace.ts";
@@ -76,8 +76,8 @@ export function take(
 
 /** Adds a solution, speciated by itself, to amounts. */
 export function addAlone(to: Amounts, perDm3: Readonly<Components>, cm3: number, solve: Solver): void {
-  const bottle = alone(perDm3, solve);
-  if (bottle) addAmounts(to, amountsOf(bottle), cm3 / 1000);
+  const bottle = amountsAlone(perDm3, solve);
+  if (bottle) addAmounts(to, bottle, cm3 / 1000);
 }
 
 /** A dry sample as an equation shows it: its most stable solid of the constant set, or else its free ions, hydrogencarbonate as such. */

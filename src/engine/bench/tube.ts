@@ -121,7 +121,7 @@ function atEquilibrium(tube: Tube, solve: Solver): EquilibriumResult {
   if (!outcome.converged) throw new NoEquilibrium(outcome.reason);
   for (const [id, mol] of outcome.phases) if (gasPhases.has(id) && mol > 0) takeGas(tube, id, mol);
   // A solid that has dissolved to the last grain comes down again as any other precipitate does.
-  tube.opened = tube.opened.filter((id) => (outcome.phases.get(id) ?? 0) > 0);
+  if (tube.opened.length > 0) tube.opened = tube.opened.filter((id) => (outcome.phases.get(id) ?? 0) > 0);
   tube.result = outcome;
   tube.start = outcome.start;
   return outcome;
@@ -161,9 +161,10 @@ function openByHeat(tube: Tube, { phases }: EquilibriumResult, tried: Set<string
   const opens = HEAT_OPENS.filter(
     ({ solid, of, fromCelsius }) => tube.celsius >= fromCelsius && (phases.get(of) ?? 0) > 0 && !tried.has(solid),
   ).map(({ solid }) => solid);
+  if (opens.length === 0) return false;
   for (const solid of opens) tried.add(solid);
   tube.opened = [...new Set([...tube.opened, ...opens])];
-  return opens.length > 0;
+  return true;
 }
 
 /** Takes gas out of the tube, mol. */

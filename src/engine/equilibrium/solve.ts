@@ -215,10 +215,10 @@ function resultOf(
   work: Workspace,
   { iterations, poured }: { iterations: number; poured: number },
 ): EquilibriumResult {
-  const molality: number[] = [];
-  for (let i = 0; i < at.lnM.length; i++) molality.push(Math.exp(at.lnM[i]));
-  const saturation: number[] = [];
-  for (let p = 0; p < system.phases.length; p++) saturation.push(saturationOf(system, balance, work, p) / Math.LN10);
+  const molality = new Array<number>(at.lnM.length);
+  for (let i = 0; i < molality.length; i++) molality[i] = Math.exp(at.lnM[i]);
+  const saturation = new Array<number>(system.phases.length);
+  for (let p = 0; p < saturation.length; p++) saturation[p] = saturationOf(system, balance, work, p) / Math.LN10;
   return {
     converged: true,
     molality: new NamedValues(system.speciesNames, molality),

@@ -23,25 +23,31 @@ const HYDROGENSULFATE = "HSO4-";
 /** Davies overrates what is charged more than this, so that a third thiosulfate on silver would seem the rule; textbooks stop at two. */
 const MOST_CHARGE = 3;
 
-const forms = new Map<number, string[]>();
+/** What may be named of each component, with moles of it in one mole. */
+const forms = new Map<number, { one: Species; moles: number; dissolved: boolean }[]>();
 /** Everything that holds a component, with moles of it in one mole. */
 const holders = new Map<number, [id: string, moles: number][]>();
 
-const add = (index: number, id: string) => forms.set(index, [...(forms.get(index) ?? []), id]);
 const kindOf = (entry: Species): Phase["kind"] | "dissolved" => ("kind" in entry ? (entry as Phase).kind : "dissolved");
 const molesOf = ({ nu }: Species, index: number): number => nu.find(([which]) => which === index)?.[1] ?? 0;
 const isCation = (index: number): boolean => database.components[index].charge > 0;
+
+function add(index: number, one: Species): void {
+  const known = forms.get(index) ?? [];
+  forms.set(index, known);
+  known.push({ one, moles: molesOf(one, index), dissolved: kindOf(one) === "dissolved" });
+}
 
 for (const entry of everything.values()) {
   for (const [index, moles] of entry.nu)
     if (moles > 0) holders.set(index, [...(holders.get(index) ?? []), [entry.id, moles]]);
   const own = entry.nu.filter(([index, moles]) => index !== PROTON && index !== AMMONIA && moles > 0);
   const [[only] = []] = own;
-  if (kindOf(entry) === "solid") for (const [index] of own) add(index, entry.id);
-  else if (own.length === 1 && only !== undefined && mayBeNamed(entry, only)) add(only, entry.id);
+  if (kindOf(entry) === "solid") for (const [index] of own) add(index, entry);
+  else if (own.length === 1 && only !== undefined && mayBeNamed(entry, only)) add(only, entry);
   else if (isComplex(entry)) {
     const [centre] = own.find(([index]) => !LIGANDS.includes(index)) ?? [];
-    if (centre !== undefined) add(centre, entry.id);
+    if (centre !== undefined) add(centre, entry);
   }
 }
 
@@ -62,8 +68,11 @@ function isComplex(entry: Species): boolean {
 }
 
 /** All there is of a component, mol. */
-export const totalOf = (index: number, amounts: Amounts): number =>
-  (holders.get(index) ?? []).reduce((sum, [id, moles]) => sum + (amounts.get(id) ?? 0) * moles, 0);
+export function totalOf(index: number, amounts: Amounts): number {
+  let sum = 0;
+  for (const [id, moles] of holders.get(index) ?? []) sum += (amounts.get(id) ?? 0) * moles;
+  return sum;
+}
 
 /** A change that is a smaller part of all there is of the component decides nothing. */
 const NOTICED_PART = 0.02;
@@ -77,23 +86,17 @@ export function formOf(
   wanted: boolean,
   { before, after, not }: { before: Amounts; after: Amounts; not: readonly string[] },
 ): Species {
-  const names = (forms.get(index) ?? []).filter((name) => !not.includes(name));
   const [from, to] = wanted ? [after, before] : [before, after];
-  const entries = names.map((name) => everything.get(name) as Species);
-  const there = ({ id }: Species) => to.get(id) ?? 0;
-  const changed = mostOf(entries, (one) => (there(one) - (from.get(one.id) ?? 0)) * molesOf(one, index));
-  if (changed && changed.value >= totalOf(index, to) * NOTICED_PART) return changed.one;
-  const dissolved = entries.filter((one) => kindOf(one) === "dissolved");
-  const most = mostOf(dissolved, (one) => there(one) * molesOf(one, index));
-  return most?.one ?? changed?.one ?? database.species[index];
-}
-
-/** The first with the largest value above zero. */
-function mostOf<T>(all: readonly T[], measure: (one: T) => number): { one: T; value: number } | undefined {
-  let best: { one: T; value: number } | undefined;
-  for (const one of all) {
-    const value = measure(one);
-    if (value > (best?.value ?? 0)) best = { one, value };
+  const all = forms.get(index) ?? [];
+  let changed: { one: Species; value: number } | undefined;
+  let most: { one: Species; value: number } | undefined;
+  for (const { one, moles, dissolved } of all) {
+    if (not.includes(one.id)) continue;
+    const there = to.get(one.id) ?? 0;
+    const change = (there - (from.get(one.id) ?? 0)) * moles;
+    if (change > (changed?.value ?? 0)) changed = { one, value: change };
+    if (dissolved && there * moles > (most?.value ?? 0)) most = { one, value: there * moles };
   }
-  return best;
+  if (changed && changed.value >= totalOf(index, to) * NOTICED_PART) return changed.one;
+  return most?.one ?? changed?.one ?? database.species[index];
 }

@@ -19,6 +19,22 @@ interface BasePair {
   /** Acid for each mole of base: half a dichromate. */
   acids: number;
   protons: number;
+  /** How it takes one proton, and how it gives one. */
+  takes: ProtonWay;
+  gives: ProtonWay;
+}
+
+function basePair(base: Species, acid: Species, acids: number, protons: number): BasePair {
+  const ofBase = { of: base, count: 1 / protons };
+  const ofAcid = { of: acid, count: acids / protons };
+  return {
+    base,
+    acid,
+    acids,
+    protons,
+    takes: { reactant: ofBase, product: ofAcid },
+    gives: { reactant: ofAcid, product: ofBase },
+  };
 }
 
 const named = (id: string): Species => everything.get(id) as Species;
@@ -40,7 +56,7 @@ function pairsOf(index: number): BasePair[] {
     const next = Math.min(...all.flatMap(({ each }) => (each > fewer ? [each] : [])));
     return all
       .filter(({ each }) => each === next)
-      .map(({ of: acid, count, each }) => ({ base, acid, acids: bases / count, protons: bases * (each - fewer) }));
+      .map(({ of: acid, count, each }) => basePair(base, acid, bases / count, bases * (each - fewer)));
   });
 }
 
@@ -63,7 +79,7 @@ const basicSolids: BasePair[] = database.phases.flatMap((phase): BasePair[] => {
   const others = phase.nu.filter(([index]) => index !== PROTON);
   const protons = -molesOf(phase, PROTON);
   if (phase.kind !== "solid" || others.length !== 1 || protons <= 0 || others[0][0] === AMMONIA) return [];
-  return [{ base: phase, acid: database.species[others[0][0]], acids: others[0][1], protons }];
+  return [basePair(phase, database.species[others[0][0]], others[0][1], protons)];
 });
 
 /** Gases led in that make the mixture acidic. */
@@ -109,12 +125,6 @@ interface Measured {
   passed: number;
 }
 
-const takes = ({ base, acid, acids, protons }: BasePair): ProtonWay => ({
-  reactant: { of: base, count: 1 / protons },
-  product: { of: acid, count: acids / protons },
-});
-const gives = (pair: BasePair): ProtonWay => ({ reactant: takes(pair).product, product: takes(pair).reactant });
-
 /** Protons a pair took (sign 1) or gave: as many as its base went and its acid came, or the other way round. */
 const turned = ({ base, acid, acids, protons }: BasePair, sign: 1 | -1, grown: Grown): number =>
   Math.min(-sign * grown(base), (sign * grown(acid)) / acids) * protons;
@@ -122,8 +132,8 @@ const turned = ({ base, acid, acids, protons }: BasePair, sign: 1 | -1, grown: G
 function takers(grown: Grown): Measured[] {
   return [
     { way: { reactant: { of: OH, count: 1 } }, passed: -grown(OH) },
-    ...weakPairs.map((pair) => ({ way: takes(pair), passed: turned(pair, 1, grown) })),
-    ...basicSolids.map((pair) => ({ way: takes(pair), passed: -grown(pair.base) * pair.protons })),
+    ...weakPairs.map((pair) => ({ way: pair.takes, passed: turned(pair, 1, grown) })),
+    ...basicSolids.map((pair) => ({ way: pair.takes, passed: -grown(pair.base) * pair.protons })),
     { way: { product: { of: H, count: 1 } }, passed: grown(H) },
   ];
 }
@@ -136,8 +146,8 @@ function givers(grown: Grown): Measured[] {
   return [
     ...ledIn,
     { way: { reactant: { of: H, count: 1 } }, passed: -grown(H) },
-    ...weakPairs.map((pair) => ({ way: gives(pair), passed: turned(pair, -1, grown) })),
-    ...basicSolids.map((pair) => ({ way: gives(pair), passed: grown(pair.base) * pair.protons })),
+    ...weakPairs.map((pair) => ({ way: pair.gives, passed: turned(pair, -1, grown) })),
+    ...basicSolids.map((pair) => ({ way: pair.gives, passed: grown(pair.base) * pair.protons })),
     { way: { product: { of: OH, count: 1 } }, passed: grown(OH) },
   ];
 }
@@ -149,6 +159,6 @@ function unseen(setFree: boolean, after: Amounts): ProtonWay {
   if (!setFree && there(H) > NOTICED) return { reactant: { of: H, count: 1 } };
   const buffers = weakPairs.filter((pair) => there(setFree ? pair.base : pair.acid) > NOTICED);
   const [most] = buffers.sort((a, b) => there(setFree ? b.base : b.acid) - there(setFree ? a.base : a.acid));
-  if (most) return setFree ? takes(most) : gives(most);
+  if (most) return setFree ? most.takes : most.gives;
   return setFree ? { product: { of: H, count: 1 } } : { product: { of: OH, count: 1 } };
 }
