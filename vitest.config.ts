@@ -1,6 +1,8 @@
 import { defineConfig } from "vitest/config";
+import { wordsOf } from "./scripts/words-of.ts";
 
 const SITE_TESTS = ["tests/browser/**/*.test.ts", "tests/build-output/**/*.test.ts"];
+const GERMAN = "tests/words/de/**/*.test.{ts,tsx}";
 
 export default defineConfig({
   test: {
@@ -12,10 +14,22 @@ export default defineConfig({
           name: "unit",
           environment: "node",
           include: ["tests/**/*.test.{ts,tsx}"],
-          exclude: SITE_TESTS,
+          exclude: [...SITE_TESTS, GERMAN],
           maxWorkers: "100%",
           // A whole practical with all its borders takes seconds, on a busy machine a minute; the limit only ends what hangs.
           testTimeout: 180_000,
+          sequence: { groupOrder: 1 },
+        },
+      },
+      {
+        extends: true,
+        // What the engine and the pages say in another language: the same modules with the words of that one.
+        resolve: { alias: wordsOf("de") },
+        test: {
+          name: "german",
+          environment: "node",
+          include: [GERMAN],
+          maxWorkers: "100%",
           sequence: { groupOrder: 1 },
         },
       },

@@ -2,10 +2,12 @@ import { mkdir, readdir, rm, writeFile } from "node:fs/promises";
 import { join, relative, resolve } from "node:path";
 import { performance } from "node:perf_hooks";
 import { parseArgs } from "node:util";
+import { LANGUAGE } from "#words/language.ts";
 import { useCache } from "../src/build/cache/cache.ts";
 import { checkAll } from "../src/build/check-all.ts";
 import { department, useDepartment } from "../src/build/department/department.ts";
-import { headerRules, headersFile } from "../src/build/hosting/headers.ts";
+import { editionFolder, siteLanguages } from "../src/build/languages.ts";
+import { buildApart, writeHeaders } from "./editions.ts";
 import { finishPages } from "./finish-pages.ts";
 import { writeKeeping } from "./keep-course.ts";
 import { DIST, LAST_BUILD, type LastBuild, ROOT } from "./last-build.ts";
@@ -14,8 +16,8 @@ import { type SiteAddress, siteAddress } from "./site-address.ts";
 import { writeTakeAways } from "./take-away.ts";
 
 /**
- * Builds the site with Astro, then writes its search index to `<dist>/pagefind` and the headers for its host to `<dist>/_headers`, takes out
- * of the pages what only the build needed, writes the walkthroughs as single files, and lists all files for browsers that keep the course.
+ * Builds the edition of the site in the language of this process with Astro, then writes its search index to `<dist>/pagefind`, takes out of
+ * the pages what only the build needed, writes the walkthroughs as single files, and lists all files for browsers that keep the course.
  * @param environment variables that say where the site will live, instead of the department's file
  * @returns number of pages written, and where they expect to be served
  * @throws the content check's own error, a setting's, Astro's, or an Error with the search index's complaints
@@ -27,7 +29,8 @@ export async function buildSite(
   useCache(ROOT);
   useDepartment(ROOT);
   await checkAll(ROOT, true);
-  const address = siteAddress(environment, department());
+  const site = siteAddress(environment, department());
+  const address = { ...site, base: site.base + editionFolder(LANGUAGE, siteLanguages(environment, department())) };
   process.env.ASTRO_TELEMETRY_DISABLED ??= "1";
   const { build } = await import("astro");
   await build({
@@ -40,16 +43,8 @@ export async function buildSite(
   await writeSearchIndex(dist);
   await finishPages(dist);
   await writeTakeAways(dist, address);
-  await writeFile(join(dist, "_headers"), headersFile(headerRules(await foldersOfPages(dist)), address.base));
   await writeKeeping(dist);
   return { pages: await countPages(dist), address };
-}
-
-/** Folders right below the site's own that hold pages. */
-export async function foldersOfPages(dist: string): Promise<string[]> {
-  const files = await readdir(dist, { recursive: true });
-  const folders = files.filter((file) => file.endsWith(".html")).map((file) => file.split(/[\\/]/));
-  return [...new Set(folders.filter(({ length }) => length > 1).map(([folder]) => folder))].sort();
 }
 
 async function countPages(dist: string): Promise<number> {
@@ -75,15 +70,27 @@ export function failureText(error: unknown): string {
 }
 
 async function main(): Promise<void> {
-  const { values } = parseArgs({ options: { out: { type: "string", default: DIST } } });
+  const { values } = parseArgs({
+    options: { out: { type: "string", default: DIST }, edition: { type: "boolean", default: false } },
+  });
   const dist = resolve(ROOT, values.out);
   const begun = performance.now();
   if (dist === DIST) await rm(LAST_BUILD, { force: true });
-  const { pages, address } = await buildSite(dist, process.env);
-  if (dist === DIST) await rememberBuild({ base: address.base });
+  useDepartment(ROOT);
+  const { base } = siteAddress(process.env, department());
+  const languages = siteLanguages(process.env, department());
+  // The first empties the folder, and lists its own files before the next come to lie among them.
+  if (values.edition) return void (await buildSite(dist, process.env));
+  for (const language of languages) {
+    const folder = join(dist, editionFolder(language, languages));
+    await (language === LANGUAGE ? buildSite(folder, process.env) : buildApart(language, folder));
+  }
+  await writeHeaders(dist, base);
+  if (dist === DIST) await rememberBuild({ base });
+  const pages = await countPages(dist);
   const seconds = ((performance.now() - begun) / 1000).toFixed(1);
   console.log(`Built ${pages} ${pages === 1 ? "page" : "pages"} and the search index in ${seconds} s.`);
-  console.log(`They are in ${relative(process.cwd(), dist) || dist}, to be served under ${address.base}`);
+  console.log(`They are in ${relative(process.cwd(), dist) || dist}, to be served under ${base}`);
 }
 
 async function rememberBuild(build: LastBuild): Promise<void> {

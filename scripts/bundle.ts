@@ -1,7 +1,9 @@
 /** Bundles a file of ours and all it imports into one script, for places where a page's own modules cannot be loaded. */
 import { resolve } from "node:path";
 import { build } from "vite";
+import { LANGUAGE } from "#words/language.ts";
 import { ROOT } from "./last-build.ts";
+import { wordsOf } from "./words-of.ts";
 
 /**
  * @param entry path from the root of the repository
@@ -13,6 +15,7 @@ export async function bundled(entry: string, base = "/"): Promise<string> {
     configFile: false,
     root: ROOT,
     base,
+    resolve: { alias: wordsOf(LANGUAGE) },
     logLevel: "warn",
     oxc: { jsx: { runtime: "automatic", importSource: "preact" } },
     build: {

@@ -4,8 +4,8 @@ import type { AddressInfo } from "node:net";
 import { join } from "node:path";
 import compression from "compression";
 import sirv from "sirv";
-import { headerRules, headersFor } from "../src/build/hosting/headers.ts";
-import { foldersOfPages } from "./build.ts";
+import { headersFor } from "../src/build/hosting/headers.ts";
+import { rulesOf } from "./editions.ts";
 import { DIST, LAST_BUILD, type LastBuild } from "./last-build.ts";
 
 /** What to serve, and where. */
@@ -46,7 +46,7 @@ export async function serve({ port, base, dist, host = "localhost" }: ServeOptio
     throw new Error(`There is no built site in ${dist}. Build it first: npm run build`);
   }
   const compress = compression();
-  const rules = headerRules(await foldersOfPages(dist));
+  const rules = await rulesOf(dist);
   const answer = siteHandler(dist, base, (path) => headersFor(rules, path));
   const server = createServer((request, response) => compress(request, response, () => answer(request, response)));
   await listen(server, port, host);

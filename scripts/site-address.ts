@@ -14,7 +14,7 @@ export class SettingFault extends Error {
 }
 
 /**
- * Reads `IONWRIGHT_BASE` (default: the department's, or `/`) and `IONWRIGHT_SITE` (default: the department's, or none).
+ * Of the whole site, its first edition. Reads `IONWRIGHT_BASE` (default: the department's, or `/`) and `IONWRIGHT_SITE` (default: the department's, or none).
  * @throws SettingFault naming the variable, what it holds and what it should hold
  */
 export function siteAddress(

@@ -1,16 +1,20 @@
 /** What a browser needs to put the course on a home screen (Web Application Manifest, W3C). Addresses in it count from where it lies. */
 import type { APIRoute } from "astro";
+import { LANGUAGE } from "#words/language.ts";
+import { SUBTITLE } from "#words/layout.ts";
 import { department } from "../build/department/department.ts";
+import { LANGUAGES } from "../words/tags.ts";
 
 /** The paper of `ink.css`, which a manifest cannot read. */
 const PAPER = "#fbfaf5";
 
 export const GET: APIRoute = () => {
-  const { name, languages } = department();
+  const { name } = department();
   return Response.json({
-    name: `${name}: salt analysis, worked through`,
+    name: `${name}: ${SUBTITLE}`,
     short_name: name,
-    lang: languages[0],
+    lang: LANGUAGE,
+    dir: LANGUAGES[LANGUAGE].direction,
     id: "./",
     start_url: "./",
     scope: "./",

@@ -34,6 +34,9 @@ function roomOf(path: string): string | undefined {
   return inner?.split("/")[0].replace(/\.ts$/, "");
 }
 
+/** How a page, and the engine, take what they say: of one language, which the build chooses. */
+const WORDS = "#words/";
+
 const areaOf = (path: string): string => path.split("/")[1];
 
 /** Sentences on every import that points the wrong way, each beginning with file:line. */
@@ -49,13 +52,29 @@ export function wrongArrows(files: SourceFiles): string[] {
 function faultOf(path: string, arrow: Arrow): string | undefined {
   const area = areaOf(path);
   if (arrow.target.startsWith("src/pages/")) return "Pages stand at the end; nothing imports from them.";
+  if (area === "words") return wordsFault(path, arrow);
+  if (/^src\/words\/(?!tags\.ts)/.test(arrow.target)) {
+    return `Words come by their room, "${WORDS}record.ts": a path would bring one language into the pages of every other.`;
+  }
   if (area === "engine") return engineFault(path, arrow);
   if (area === "components") return componentFault(path, arrow);
   if (area === "authoring") return authoringFault(arrow);
   return undefined;
 }
 
+/** The catalogue says and does nothing else; types of the engine tell what it must have a word for. */
+function wordsFault(path: string, { target, typeOnly }: Arrow): string | undefined {
+  if (target.startsWith("src/engine/") && typeOnly) return undefined;
+  if (!target.startsWith("src/words/"))
+    return "Words stand by themselves: they take only types, and those of the engine.";
+  const language = (one: string) => one.match(/^src\/words\/([^/]+)\//)?.[1];
+  const [own, other] = [language(path), language(target)];
+  if (own === undefined || other === undefined || own === other) return undefined;
+  return `A language takes no words of another: "${own}" imports "${other}".`;
+}
+
 function engineFault(path: string, { specifier, target }: Arrow): string | undefined {
+  if (specifier.startsWith(WORDS)) return undefined;
   if (!specifier.startsWith(".")) {
     if (ENGINE_PACKAGES.includes(target)) return undefined;
     return `The engine is pure and takes only ${ENGINE_PACKAGES.join(", ")} from outside.`;

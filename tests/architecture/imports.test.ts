@@ -54,6 +54,11 @@ const WRONG: readonly (readonly [path: string, line: string, sentence: RegExp])[
   ["src/build/a.ts", "export type { P } from '../pages/props.ts';", /nothing imports from them/],
   ["src/components/a.worker.ts", "import { c } from '../build/check.ts';", /takes only types from the build/],
   ["src/components/record/A.tsx", "const c = await import('../../build/check.ts');", /takes only types from the build/],
+  ["src/components/a.ts", "import { TEST } from '../words/de/record.ts';", /Words come by their room/],
+  ["src/engine/wording/a.ts", "import { TEST } from '../../words/en-GB/record.ts';", /Words come by their room/],
+  ["src/words/de/record.ts", "import { TEST } from '../en-GB/record.ts';", /takes no words of another/],
+  ["src/words/de/record.ts", "import { GASES } from '../../engine/practical/gases.ts';", /Words stand by themselves/],
+  ["src/words/de/record.ts", "import type { P } from '../../components/p.ts';", /Words stand by themselves/],
   ["src/authoring/a.ts", "import { c } from '../build/check.ts';", /stands below the build and the pages/],
   ["src/components/a.ts", "const u = new URL('../engine/bench/step.ts', import.meta.url);", /compute no chemistry/],
 ];
@@ -73,6 +78,11 @@ const RIGHT: readonly (readonly [path: string, line: string])[] = [
   ["src/components/record/A.tsx", "import type { Row } from '../../build/check.ts';"],
   ["src/components/record/A.astro", "import { row } from '../../build/check.ts';"],
   ["src/build/check.ts", "import { predict } from '../engine/index.ts';"],
+  ["src/engine/wording/a.ts", "import { none } from '#words/observation.ts';"],
+  ["src/components/record/A.tsx", "import { TEST } from '#words/record.ts';"],
+  ["src/build/a.ts", "import { TAGS } from '../words/tags.ts';"],
+  ["src/words/de/a.ts", "import type { Gas } from '../../engine/practical/gases.ts';"],
+  ["src/words/de/a.ts", "import { AND } from './language.ts';"],
   ["src/pages/index.astro", "import Page from '../layouts/Page.astro';"],
 ];
 

@@ -1,7 +1,7 @@
 /** The site of an invented department, `tests/department/harbour/`: its name, place, safety, bottles, glass, class and practicals. */
 import { readFileSync } from "node:fs";
 import { join, resolve } from "node:path";
-import { beforeAll, expect, test } from "vitest";
+import { beforeAll, describe, expect, test } from "vitest";
 import { buildApart } from "../browser/setup/build-apart.ts";
 import { brokenLinks } from "./links.ts";
 import { markupFaults } from "./markup.ts";
@@ -31,10 +31,10 @@ test("links and markup hold, and every page bears the department's name and addr
     expect(document.querySelector("title")?.textContent).toContain("Chemistry at Harbour School");
     expect(document.querySelector("title")?.textContent).not.toContain("Ionwright");
     // What stands in a frame of another site has no head: it leads to its walkthrough.
-    const framed = file.startsWith("embed");
+    const [, edition, framed] = /^(de[\\/])?(embed)?/.exec(file) ?? [];
     const home = document.querySelector(framed ? ".framed > .meta a" : ".name");
     expect(home?.getAttribute("href"), file).toMatch(
-      framed ? /^\/science\/ions\/practicals\/[a-z-]+\/$/ : /^\/science\/ions\/$/,
+      new RegExp(`^/science/ions/${edition ? "de/" : ""}${framed ? "practicals/[a-z-]+/" : ""}$`),
     );
   }
   expect(pageAt("practicals").document.querySelector('link[rel="canonical"]')?.getAttribute("href")).toBe(
@@ -80,4 +80,61 @@ test("its colours come after ours in the style sheet of every page", () => {
   );
   const all = css.join("");
   expect(all.lastIndexOf("--fit:#1a4f8a")).toBeGreaterThan(all.lastIndexOf("--fit:#79cabb"));
+});
+
+describe("its second language", () => {
+  const german = () => site.pages.filter(({ file }) => /^de[\\/]/.test(file));
+
+  test("has every page of the first, and each leads to the other", () => {
+    const files = (pages: readonly BuiltPage[]) => pages.map(({ file }) => file.replaceAll("\\", "/")).sort();
+    const english = site.pages.filter((page) => !german().includes(page));
+    expect(files(german())).toEqual(files(english).map((file) => `de/${file}`));
+    for (const { file, document } of site.pages) {
+      const isGerman = /^de[\\/]/.test(file);
+      expect(document.querySelector("html")?.getAttribute("lang"), file).toBe(isGerman ? "de" : "en-GB");
+      const [at] = document.querySelectorAll('link[rel="canonical"]').map((one) => one.getAttribute("href"));
+      const others = document.querySelectorAll('link[rel="alternate"]').map((one) => one.getAttribute("href"));
+      if (others.length === 0) continue;
+      expect(others[isGerman ? 1 : 0], file).toBe(at);
+      expect(others[0]?.replace("/science/ions/", "/science/ions/de/"), file).toBe(others[1]);
+    }
+  });
+
+  test("stands on the page as a link in its own name", () => {
+    const links = pageAt("cautions").document.querySelectorAll('nav[aria-label="Language"] a');
+    expect(links.map((one) => [one.textContent, one.getAttribute("lang"), one.getAttribute("href")])).toEqual([
+      ["English", "en-GB", "/science/ions/cautions/"],
+      ["Deutsch", "de", "/science/ions/de/cautions/"],
+    ]);
+    expect(pageAt("de/cautions").document.querySelector('nav[aria-label="Sprache"] [aria-current]')?.textContent).toBe(
+      "Deutsch",
+    );
+  });
+
+  test("brings its scripts the words of no other", () => {
+    const scripts = (folder: string) =>
+      [...site.files].filter((file) => file.startsWith(`${folder}_astro/`) && file.endsWith(".js"));
+    const said = (folder: string) =>
+      scripts(folder)
+        .map((file) => site.read(file).toString("utf8"))
+        .join("\n");
+    const [english, other] = [said(""), said("de/")];
+    expect(english).toContain("Start with an empty record");
+    expect(english).not.toContain("Mit leerem Protokoll beginnen");
+    expect(other).toContain("Mit leerem Protokoll beginnen");
+    expect(other).not.toContain("Start with an empty record");
+  });
+
+  test("is searched, kept and sent by itself", () => {
+    for (const file of ["pagefind/pagefind-entry.json", "sw.js", "edition.json", "app.webmanifest"]) {
+      expect(site.files.has(file) && site.files.has(`de/${file}`), file).toBe(true);
+    }
+    const kept = (file: string) =>
+      (JSON.parse(site.read(file).toString()) as { list: { path: string }[] }).list.map(({ path }) => path);
+    expect(kept("course-files.json").filter((path) => path.startsWith("de/"))).toEqual([]);
+    expect(kept("de/course-files.json")).toContain("practicals/lamp-room-shelf/");
+    const headers = site.read("_headers").toString();
+    expect(headers).toMatch(/^\/science\/ions\/de\/embed\/\*\n {2}Referrer/m);
+    expect(headers).toMatch(/^\/science\/ions\/de\/practicals\/\*\n {2}Content-Security-Policy: frame-ancestors/m);
+  });
 });

@@ -41,7 +41,7 @@ export function imaginedSite(base: string, contents: Readonly<Record<string, str
 function siteOf(base: string, names: readonly string[], read: Site["read"]): Site {
   const pages = names
     // A single file to take away is a page with rules of its own: tests/browser/take-away.test.ts.
-    .filter((name) => name.endsWith(".html") && !name.startsWith("take-away/"))
+    .filter((name) => name.endsWith(".html") && !/(?:^|\/)take-away\//.test(name))
     .sort()
     .map((file) => {
       const html = read(file).toString("utf8");

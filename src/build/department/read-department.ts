@@ -5,6 +5,7 @@ import { readYaml, type YamlSource } from "../../authoring/yaml-source.ts";
 import { DEFAULT_CLASS } from "../../engine/constants/class-practice.ts";
 import { DEFAULT_TUBES } from "../../engine/constants/glassware.ts";
 import { plainWords } from "../../engine/practical/plain-words.ts";
+import type { Language } from "../../words/tags.ts";
 import { basePath, hostAddress } from "../hosting/base-path.ts";
 import { schemaFaults } from "../schema-faults.ts";
 import { type DepartmentFile, departmentFile } from "./schema.ts";
@@ -15,7 +16,7 @@ export interface Department {
   base?: string;
   /** Of the host, without a path. */
   site?: string;
-  languages: readonly string[];
+  languages: readonly Language[];
   safety: { note?: string; emergency?: string };
   /** Of a bottle, by the reagent's id, mol/dm3. */
   strengths: Readonly<Record<string, number>>;

@@ -6,10 +6,8 @@ import { BOILING_TUBES, TEST_TUBES } from "../../engine/constants/glassware.ts";
 import { type Reagent, reagents } from "../../engine/constants/reagents.ts";
 import { anion, cation } from "../../engine/practical/ion.ts";
 import { concentration, describe } from "../../engine/practical/quantity.ts";
+import { TAGS } from "../../words/tags.ts";
 import { basePath, hostAddress } from "../hosting/base-path.ts";
-
-/** Languages the interface is written in. */
-export const LANGUAGES = ["en-GB"] as const;
 
 /** One line of plain text. */
 const line = (least: number, most: number, example: string) =>
@@ -80,7 +78,9 @@ export const departmentFile = z
     name: line(2, 60, "Chemistry at Harbour School").meta({ description: "Name of the site, on every page." }),
     base: base.meta({ description: "Folder of the host the site lives in." }),
     address: address.meta({ description: "The host; pages then name their one address." }),
-    languages: different(z.enum(LANGUAGES)).meta({ description: "Languages of the interface, the first for all." }),
+    languages: different(z.enum(TAGS)).meta({
+      description: "Languages of the interface, each an edition of the site, the first at its base.",
+    }),
     safety: z
       .strictObject({
         note: line(10, 600, "Goggles live in the blue tray by the door."),

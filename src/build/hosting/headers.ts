@@ -33,16 +33,27 @@ const PAGE = {
 
 const NOT_FRAMED = { "Content-Security-Policy": "frame-ancestors 'self'" };
 
+/** An edition in another language. */
+interface OtherEdition {
+  /** Its folder below the site's: `de/`. */
+  at: string;
+  folders: readonly string[];
+}
+
 /**
  * The rules for a built site.
  * @param folders names of the folders with pages right below the site's folder
+ * @param others its editions in other languages
  */
-export function headerRules(folders: readonly string[]): HeaderRule[] {
+export function headerRules(folders: readonly string[], others: readonly OtherEdition[] = []): HeaderRule[] {
+  return [EVERY_FILE, ...[{ at: "", folders }, ...others].flatMap(editionRules)];
+}
+
+function editionRules({ at, folders }: OtherEdition): HeaderRule[] {
   return [
-    EVERY_FILE,
-    BUILT_FILES,
+    { ...BUILT_FILES, path: at + BUILT_FILES.path },
     ...["", "404.html", ...folders.map((name) => `${name}/*`)].map((path) => ({
-      path,
+      path: at + path,
       headers: path === `${FRAMED_FOLDER}/*` ? PAGE : { ...NOT_FRAMED, ...PAGE },
     })),
   ];

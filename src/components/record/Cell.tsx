@@ -1,6 +1,7 @@
+import { CHANGED, cellFor, ELSE, NOT_DONE, WAS } from "#words/record.ts";
 import { SOMETHING_ELSE } from "../../engine/deduction/something-else.ts";
 import { Words } from "../Words.tsx";
-import { ELSE, inWords, NOT_DONE } from "./in-words.ts";
+import { inWords } from "./in-words.ts";
 import type { SheetLine } from "./record-sheet.ts";
 
 interface Props {
@@ -29,7 +30,7 @@ export function Cell({ cell, sample, reading, before, awake, takesElse, onChange
         {/* Values are text: the number 0 and the empty text would count as equal, and "not done" be chosen in the page as built. */}
         {/* A browser that fills in what it remembers of a form would show one record and keep another. */}
         <select
-          aria-label={`${cell.id} for ${sample}`}
+          aria-label={cellFor(cell.id, sample)}
           autocomplete="off"
           disabled={!awake}
           value={String(reading ?? "")}
@@ -51,7 +52,8 @@ export function Cell({ cell, sample, reading, before, awake, takesElse, onChange
       </span>
       {changed && (
         <span class="was">
-          <b>changed</b>, was: <Words of={inWords(cell, before)} />
+          <b>{CHANGED}</b>
+          {WAS} <Words of={inWords(cell, before)} />
         </span>
       )}
     </>

@@ -4,6 +4,7 @@
  */
 import type { ComponentChildren } from "preact";
 import { useEffect, useMemo, useRef } from "preact/hooks";
+import * as words from "#words/record.ts";
 import type { TableRecord } from "../../engine/bench/prediction-table.ts";
 import { useAwake } from "../awake.ts";
 import { useConclusion } from "../conclude/use-conclusion.ts";
@@ -57,11 +58,11 @@ export default function RecordAndConclusion({
     load().then((ready) => {
       const follows = ready
         ? ready.changeInWords({ table: ready.table, names, record: next }, from)
-        : "the conclusion could not be fetched, so it is still that of the walkthrough";
+        : words.STILL_THAT_OF_THE_WALKTHROUGH;
       const held = document.documentElement.dataset.conclusion !== undefined;
       if (news.current) news.current.innerHTML = rich(held ? `${what}.` : `${what}; ${follows}.`);
     });
-  const kept = useRecord(sheet, given, ({ record }) => tell(record, "The record is the one in the link"));
+  const kept = useRecord(sheet, given, ({ record }) => tell(record, words.FOUND_IN_LINK));
   const { record, own, before } = kept;
   const faults = fault ? [...kept.faults, fault] : kept.faults;
   const places = sheet.samples.flatMap(({ label: sample }) =>
@@ -74,13 +75,13 @@ export default function RecordAndConclusion({
     const { [cell.id]: _, ...row } = record[sample] ?? {};
     const next = { ...record, [sample]: reading === undefined ? row : { ...row, [cell.id]: reading } };
     kept.set(next);
-    tell(next, `${cell.id} for ${sample}: ${inWords(cell, reading)}`);
+    tell(next, `${words.cellFor(cell.id, sample)}: ${inWords(cell, reading)}`);
   };
   const begin = (own: boolean) => {
     kept.begin(own);
-    tell(own ? {} : given, own ? "The record is empty: no test is done" : "Back to the walkthrough's record");
+    tell(own ? {} : given, own ? words.EMPTIED : words.BACK);
   };
-  const undo = () => tell(kept.undo(), "Undone");
+  const undo = () => tell(kept.undo(), words.UNDONE);
   // Once a reader has changed something the conclusion stays the island's own, also when the record is the walkthrough's again: to put
   // back the one built into the page would draw every mark anew.
   const touched = useRef(false);
@@ -106,29 +107,29 @@ export default function RecordAndConclusion({
     <>
       <section class="step" aria-labelledby="record" onPointerOver={turned} onFocusIn={turned}>
         <h2 id="record">
-          Record <small>change what was seen; the conclusion follows</small>
+          {words.HEADING} <small>{words.ABOUT}</small>
         </h2>
-        {isHeld && <p class="held">{HELD}</p>}
+        {isHeld && <p class="held">{words.HELD}</p>}
         <div class="tools">
           <button type="button" disabled={!awake || changes === 0} onClick={() => begin(false)}>
-            Reset to the walkthrough's record
+            {words.RESET}
           </button>
           <button type="button" disabled={!awake || done === 0} onClick={() => begin(true)}>
-            Start with an empty record
+            {words.EMPTY}
           </button>
           <button type="button" disabled={!awake || !kept.canUndo} onClick={undo}>
-            Undo
+            {words.UNDO}
           </button>
           <span>
-            {changes === 0 && "As recorded in the walkthrough."}
-            {changes > 0 && !own && `${changes} changed.`}
-            {changes > 0 && own && `Your own record: ${done} of ${places.length} filled in.`}
+            {changes === 0 && words.AS_GIVEN}
+            {changes > 0 && !own && words.changed(changes)}
+            {changes > 0 && own && words.filledIn(done, places.length)}
           </span>
         </div>
         {faults.length > 0 && (
           <div class="caution" role="status">
             <p>
-              <b>Part of the link could not be read.</b> There the record is as the walkthrough has it.
+              <b>{words.UNREADABLE}</b> {words.UNREADABLE_LEFT}
             </p>
             <ul>
               {faults.map((fault, index) => (
@@ -137,7 +138,7 @@ export default function RecordAndConclusion({
             </ul>
           </div>
         )}
-        {changes > 0 && <p class="small soft">{location.protocol === "file:" ? FROM_DISK : IN_ADDRESS}</p>}
+        {changes > 0 && <p class="small soft">{location.protocol === "file:" ? words.FROM_DISK : words.IN_ADDRESS}</p>}
         <RecordTable
           table={sheet}
           tests={tests}
@@ -160,19 +161,19 @@ export default function RecordAndConclusion({
         }}
       >
         <h2 id="conclude">
-          Conclude <small>from this record and what the paper says</small>
+          {words.CONCLUDE_HEADING} <small>{words.CONCLUDE_ABOUT}</small>
         </h2>
         <p class="vh" aria-live="polite" ref={news} />
         {isHeld && (
           <p class="held">
-            {HELD}{" "}
+            {words.HELD}{" "}
             <button type="button" onClick={show}>
-              Show the conclusion
+              {words.SHOW_CONCLUSION}
             </button>
           </p>
         )}
         {changes > 0 && !reasoning && (
-          <p class={failed ? "caution" : "soft"}>{failed ? NOT_LOADED : "Working it out …"}</p>
+          <p class={failed ? "caution" : "soft"}>{failed ? words.NOT_LOADED : words.WORKING}</p>
         )}
         {touched.current && follows ? follows : conclusion}
       </section>
@@ -180,11 +181,3 @@ export default function RecordAndConclusion({
     </>
   );
 }
-
-const HELD = "Your teacher hides the conclusion until you ask.";
-
-const IN_ADDRESS = "The address of this page now holds your record: copy it to keep or share it.";
-const FROM_DISK = "This page was opened from disk and keeps no record: print it to keep yours.";
-
-const NOT_LOADED =
-  "The conclusion could not be fetched, so the one below is still that of the walkthrough. Your record is kept in this page's address: check the connection and load the page again.";

@@ -1,4 +1,5 @@
 import { useMemo, useRef } from "preact/hooks";
+import { NOT_ASKED, TABLE, TEST } from "#words/record.ts";
 import type { TableRecord } from "../../engine/bench/prediction-table.ts";
 import { Words } from "../Words.tsx";
 import { Cell } from "./Cell.tsx";
@@ -25,11 +26,11 @@ export function RecordTable({ table, tests, record, before, awake, takesElse, on
   newest.current = onChange;
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable with the keyboard
-    <section class="scroll" aria-label="The record" tabIndex={0}>
+    <section class="scroll" aria-label={TABLE} tabIndex={0}>
       <table class="record">
         <thead>
           <tr>
-            <th scope="col">Test</th>
+            <th scope="col">{TEST}</th>
             {letters.map((sample) => (
               <th scope="col" key={sample}>
                 {sample}
@@ -93,7 +94,7 @@ function Row({ cell, test, letters, readings, before, awake, takesElse, newest }
                 />
               </div>
             ) : (
-              <span class="soft">not asked</span>
+              <span class="soft">{NOT_ASKED}</span>
             )}
           </td>
         ))}

@@ -3,9 +3,21 @@
  * walkthrough's, in the words of the list it was chosen from, "something else" and "not done" among them; or `record=own` and one for each
  * observation, for a record begun empty.
  */
+import {
+  cellFor,
+  ELSE,
+  linkTooLong,
+  moreLikeThese,
+  NOT_DONE,
+  noSuchPlace,
+  noSuchSight,
+  nothingBehindMark,
+  onlyOwn,
+  quote as quoted,
+} from "#words/record.ts";
 import type { TableRecord } from "../../engine/bench/prediction-table.ts";
 import { SOMETHING_ELSE } from "../../engine/deduction/something-else.ts";
-import { ELSE, inWords, NOT_DONE } from "./in-words.ts";
+import { inWords } from "./in-words.ts";
 import type { RecordSheet, SheetLine } from "./record-sheet.ts";
 
 /** A record, and whether the reader began it empty. */
@@ -49,7 +61,7 @@ const LONGEST = 20_000;
 const QUOTED = 40;
 const TOLD = 6;
 
-const quote = (text: string): string => `“${text.length > QUOTED ? `${text.slice(0, QUOTED)}…` : text}”`;
+const quote = (text: string): string => quoted(text.length > QUOTED ? `${text.slice(0, QUOTED)}…` : text);
 
 /** Reads such a part of an address. What cannot be read is left as the walkthrough has it, and said, entry by entry. */
 export function fromAddress(table: RecordSheet, given: TableRecord, search: string): Kept & { faults: string[] } {
@@ -57,39 +69,39 @@ export function fromAddress(table: RecordSheet, given: TableRecord, search: stri
     return {
       record: given,
       own: false,
-      faults: [`The link is ${search.length} characters long, expected at most ${LONGEST}.`],
+      faults: [linkTooLong(search.length, LONGEST)],
     };
   const entries = new URLSearchParams(search);
   const asked = entries.get("record");
   const own = asked === OWN;
-  const faults = asked === null || own ? [] : [`record: found ${quote(asked)}; only ${OWN} is understood there.`];
+  const faults = asked === null || own ? [] : [onlyOwn(quote(asked), OWN)];
   const record: TableRecord = structuredClone(own ? {} : given);
   const all = places(table);
   for (const [name, words] of entries) {
     if (!PLACE.test(name)) continue;
     const place = all.find(({ sample, cell }) => name === `${sample}.${inAddress(cell.id)}`);
     if (!place) {
-      faults.push(`${name}: found no such place in this record, expected one such as ${sampleName(all)}.`);
+      faults.push(noSuchPlace(name, sampleName(all)));
       continue;
     }
     const { sample, cell } = place;
     const listed = cell.words.indexOf(words);
     const reading = listed >= 0 ? listed : words === ELSE ? SOMETHING_ELSE : undefined;
     if (reading === undefined && words !== NOT_DONE) {
-      faults.push(`${cell.id} for ${sample}: found ${quote(words)}, expected an observation of its list.`);
+      faults.push(noSuchSight(cellFor(cell.id, sample), quote(words)));
       continue;
     }
     const { [cell.id]: _, ...row } = record[sample] ?? {};
     record[sample] = reading === undefined ? row : { ...row, [cell.id]: reading };
   }
   const more = faults.length - TOLD;
-  return { record, own, faults: more > 0 ? [...faults.slice(0, TOLD), `And ${more} more like these.`] : faults };
+  return { record, own, faults: more > 0 ? [...faults.slice(0, TOLD), moreLikeThese(more)] : faults };
 }
 
 /** A record written behind "#", where the page reads none; a heading of the page is left alone. */
 export function behindTheMark(hash: string): string[] {
   if (!/^#(?:record|[A-Z][A-Z0-9]?\.[a-z][.ivx]*)=/.test(hash)) return [];
-  return [`${quote(hash)}: nothing is read behind “#”, a record stands behind “?”.`];
+  return [nothingBehindMark(quote(hash))];
 }
 
 const sampleName = ([first]: ReturnType<typeof places>): string =>

@@ -100,6 +100,7 @@ test("old versions go, and of the rest the oldest results until it is small enou
 test("the version changes with the engine's source and with nothing beside it", () => {
   mkdirSync(join(folder, "src/engine/constants"), { recursive: true });
   mkdirSync(join(folder, "src/build"), { recursive: true });
+  mkdirSync(join(folder, "src/words"), { recursive: true });
   writeFileSync(join(folder, "package-lock.json"), '{"lockfileVersion":3}');
   const row = join(folder, "src/engine/constants/log-k.ts");
   writeFileSync(row, "logK: 9.75");

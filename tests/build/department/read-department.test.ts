@@ -31,7 +31,7 @@ test("every entry of the example holds once its # is taken away", () => {
       name: "Chemistry at Harbour School",
       base: "/chemistry/",
       site: "https://school.example",
-      languages: ["en-GB"],
+      languages: ["en-GB", "de"],
       safety: {
         note: "Goggles are in the blue tray by the door, the eyewash at the end of bench 2.",
         emergency: "Tell the teacher at once. The wall telephone reaches the first-aider on 222.",

@@ -35,6 +35,13 @@ test("only files whose name changes with their content are kept for good", () =>
   expect(headers("practicals/shed/")).not.toHaveProperty("Cache-Control");
 });
 
+test("an edition in another language has the same in its own folder", () => {
+  const both = headerRules(["practicals", "embed"], [{ at: "de/", folders: ["practicals", "embed"] }]);
+  for (const path of ["", "404.html", "practicals/shed/", "embed/shed/", "_astro/a.js", "pagefind/pagefind.js"]) {
+    expect(headersFor(both, `de/${path}`)).toEqual(headers(path));
+  }
+});
+
 test("the file for hosts has each path under the base path", () => {
   expect(
     headersFile(

@@ -3,8 +3,10 @@ import preact from "@astrojs/preact";
 import sitemap from "@astrojs/sitemap";
 import { defineConfig } from "astro/config";
 import type { Plugin } from "vite";
+import { LANGUAGE } from "#words/language.ts";
 import { siteAddress } from "./scripts/site-address.ts";
 import { withoutSources } from "./scripts/without-sources.ts";
+import { wordsOf } from "./scripts/words-of.ts";
 import { useCache } from "./src/build/cache/cache.ts";
 import { department, useDepartment } from "./src/build/department/department.ts";
 import { departmentPlugin } from "./src/build/department/vite-plugin.ts";
@@ -73,6 +75,7 @@ export default defineConfig({
     },
   },
   vite: {
+    resolve: { alias: wordsOf(LANGUAGE) },
     plugins: [islandsShareFiles, departmentPlugin()],
     // The engine's worker loads its rooms as modules.
     worker: { format: "es", plugins: () => [withoutSources()] },

@@ -1,0 +1,4 @@
+/** All rooms of the interface in this language: for the compiler and the tests. Pages take each room by itself, `#words/record.ts`. */
+export * as language from "./language.ts";
+export * as layout from "./layout.ts";
+export * as record from "./record.ts";
