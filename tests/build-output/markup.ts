@@ -73,9 +73,11 @@ function sameTitles(site: Site): string[] {
   const first = new Map<string, string>();
   return site.pages.flatMap(({ file, document }) => {
     const title = titleOf(document);
-    const other = first.get(title);
+    // A page that is not translated yet has the same title in both editions, and its link tells them apart.
+    const inLanguage = `${document.querySelector("html")?.getAttribute("lang")} ${title}`;
+    const other = first.get(inLanguage);
     if (other !== undefined && title !== "") return [`${file}: has the title of ${other}: "${title}".`];
-    first.set(title, file);
+    first.set(inLanguage, file);
     return [];
   });
 }
