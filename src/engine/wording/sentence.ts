@@ -18,6 +18,8 @@ export class Sentence {
       .replace(/→|-+>|=+>/g, " to ")
       // Oxidation numbers and states: manganate(VII), NH3(aq).
       .replace(/\((?:[iv]+|aq|s|l|g)\)/g, " ")
+      // An element in brackets tells what the solid is: "grey (silver)".
+      .replace(/\((?:metallic )?(?:silver|copper|lead|iodine|sulfur|sulphur)\)/g, " ")
       .replace(/\b([a-z]+)\./g, (abbreviated, word) => (SHORT[word] ? `${word} ` : abbreviated))
       .replace(/\b(n)\W?(v)\W?(c)\b|\bn\W?c\b\.?/g, " nvc ")
       .replace(/\s[-–—]+\s|[.,;:()"“”/&+!?]+/g, " , ");

@@ -23,15 +23,15 @@ test("every wording that is not read has a written reason", () => {
   const { compared, agreed, misses } = compareWordings();
   expect(misses.filter(({ reason }) => reason === undefined)).toEqual([]);
   expect(agreed + misses.length).toBe(compared);
-  expect(misses.length).toBeLessThan(compared / 10);
+  expect(misses.length).toBeLessThan(compared / 20);
 });
 
 test("the comparison itself notices a reading that says another thing", () => {
   const wrong = wordings.flatMap((wording): PublishedWording[] =>
     wording.means.precipitate
-      ? [{ ...wording, means: { ...wording.means, precipitate: { colour: "black", slight: false } } }]
+      ? [{ ...wording, standsFor: [], means: { ...wording.means, precipitate: { colour: "black", slight: false } } }]
       : wording.means.flame
-        ? [{ ...wording, means: { flame: "black" } }]
+        ? [{ ...wording, standsFor: [], means: { flame: "black" } }]
         : [],
   );
   expect(wrong.length).toBeGreaterThan(100);

@@ -54,6 +54,8 @@ function readSublimate({ words, seen }: Reading): void {
 }
 
 const SOLID = "(?:residue|solid|powder|melt)";
+/** Said of a residue beside its colour; a record has no place for it. */
+const SWOLLEN = "(?: ,)? (?:and )?(?:swollen|swelling|puffed up)";
 const NOTHING_LEFT =
   "no (?:residue|solid)(?: is| was)?(?: left)?(?: behind)?|nothing (?:is |was )?left(?: behind)?|(?:all )?disappears completely";
 
@@ -64,7 +66,7 @@ function readResidue(reading: Reading): void {
     return;
   }
   const hot =
-    words.take(`(?:C (?:to|then) )?C(?: ${SOLID})?(?: ,)?(?: (?:when|while|if))? hot`) ??
+    words.take(`(?:C (?:to|then) )?C(?: ${SOLID})?(?:${SWOLLEN})?(?: ,)?(?: (?:when|while|if))? hot`) ??
     words.take(`(?:when |while )?hot (?:,|is|it is)? ?C(?: ${SOLID})?`);
   const cold =
     words.take(`C(?: ${SOLID})?(?: (?:when|on|once|if))? (?:cold|cool|cooled|cooling)`) ??
