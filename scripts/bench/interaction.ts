@@ -79,8 +79,8 @@ function changesOn(page: Page): Promise<Change[]> {
       /** The sentence for screen readers comes before the conclusion and is not painted. */
       const isSpoken = ({ target }: MutationRecord) =>
         (target instanceof Element ? target : target.parentElement)?.closest("[aria-live]");
-      // What proves an ion follows a frame later.
-      const says = (one: Element) => `${one.className} ${one.textContent?.replace(/^certain.*/, "certain")}`;
+      // Why an ion is out, and what proves another, follows a frame later.
+      const says = (one: Element) => `${one.className} ${one.textContent?.replace(/^(certain|out:).*/, "$1")}`;
       /** Verdict and evidence that a reader sees: each line of the verdict, each mark, how each ion stands; with what each says. */
       const inSight = () =>
         [...conclusion.querySelectorAll(".verdict li, .matrix tbody td")]

@@ -1,6 +1,6 @@
 import type { ComponentChildren } from "preact";
 import type { TableRecord } from "../../engine/bench/prediction-table.ts";
-import type { Conclusion } from "../../engine/deduction/conclusion.ts";
+import type { Agreement } from "../../engine/deduction/conclusion.ts";
 import { Words } from "../Words.tsx";
 import { AfterPaint } from "./AfterPaint.tsx";
 import type { Finding, Recorded } from "./finding.ts";
@@ -25,7 +25,7 @@ const isEmpty = (record: TableRecord) => Object.values(record).every((row) => Ob
 const MANY_WAYS = 100;
 
 /** What the paper's own statements struck out, each said once; the engine joins those that act together with ", and ". */
-function statements(conclusion: Conclusion): string[] {
+function statements(conclusion: Agreement): string[] {
   const said = conclusion.samples.flatMap((sample) =>
     sample.ions.flatMap((ion) =>
       ion.reasons.flatMap((reason) => (reason.by === "paper" ? reason.statement.split(", and ") : [])),
@@ -63,8 +63,8 @@ export function ConclusionPanel({
           </li>
         ))}
       </ul>
-      <Repeats table={table} record={record} conclusion={conclusion} />
-      {changed}
+      {ways === 0 && <AfterPaint on={record} of={() => <Repeats table={table} record={record} />} />}
+      {changed && <AfterPaint on={record} of={() => changed} />}
       {paper.length > 0 && (
         <p class="small">
           <b>What the paper adds:</b> <Words of={paper.join("; ")} />.

@@ -1,13 +1,15 @@
+import { useMemo } from "preact/hooks";
 import type { PredictionTable, TableRecord } from "../../engine/bench/prediction-table.ts";
 import type { Candidate } from "../../engine/deduction/candidates.ts";
 import type { IonStanding, SampleConclusion } from "../../engine/deduction/conclusion.ts";
 import { proofOfIon } from "../../engine/deduction/proof.ts";
 import { unlessTooMuch } from "../../engine/deduction/work.ts";
 import type { IonNames } from "../names.ts";
-import { type EvidenceRow, evidence, testsOf } from "./evidence.ts";
+import { evidence, testsOf } from "./evidence.ts";
 import { MatrixRow } from "./MatrixRow.tsx";
 import { wordProof } from "./proof-words.ts";
 import { reasonFor } from "./reason.ts";
+import { useAfterPaint } from "./use-after-paint.ts";
 
 const KINDS = ["cation", "anion"] as const;
 
@@ -17,6 +19,13 @@ const isOut = (ion: IonStanding) => ion.standing === "impossible" && !waitsFor(i
 
 /** Ions that stay first, in the order of the paper. */
 const order = (ions: IonStanding[]) => [...ions.filter((ion) => !isOut(ion)), ...ions.filter(isOut)];
+
+/** Why an ion is out, or what proves it, in words: undefined where there is nothing to say. */
+interface Why {
+  ion: string;
+  standing: IonStanding["standing"];
+  words: string | undefined;
+}
 
 interface Props {
   table: PredictionTable;
@@ -33,11 +42,29 @@ export function Matrix({ table, names, record, of, candidates }: Props) {
   const tests = testsOf(table, of.sample);
   const ids = tests.map((test) => table.cells[test].id);
   const done = ids.map((id) => record[of.sample]?.[id] !== undefined);
+  const rows = useMemo(() => {
+    const rowsOf = (kind: IonStanding["kind"]) => {
+      const ions = of.ions.filter((ion) => ion.kind === kind);
+      const all = ions.map((ion) => ion.ion);
+      const found = evidence(table, record, of.sample, candidates, all);
+      return order(ions).map((ion) => ({ ion, row: found[all.indexOf(ion.ion)] }));
+    };
+    return { cation: rowsOf("cation"), anion: rowsOf("anion") };
+  }, [of]);
   const proofWords = ({ kind, ion }: IonStanding) => {
     const proof = unlessTooMuch(() => proofOfIon(table, record, place, `${kind}s`, ion));
-    return proof ? wordProof(proof, of.sample) : "certain";
+    return proof && wordProof(proof, of.sample);
   };
   const about = { table, names, of, set: table.sets[table.samples[place].set], candidates, tests };
+  // Marks and standings are painted first; what stood there as the reason for the same standing stays until the new one is worked out.
+  const whys = useAfterPaint(of, () =>
+    [...rows.cation, ...rows.anion].map(({ ion, row }): Why => {
+      if (isOut(ion)) return { ion: ion.ion, standing: ion.standing, words: reasonFor(about, ion, row) };
+      return { ion: ion.ion, standing: ion.standing, words: ion.standing === "certain" ? proofWords(ion) : undefined };
+    }),
+  );
+  const whyOf = ({ ion, standing }: IonStanding) =>
+    whys?.find((why) => why.ion === ion && why.standing === standing)?.words;
   return (
     <>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable with the keyboard */}
@@ -57,38 +84,23 @@ export function Matrix({ table, names, record, of, candidates }: Props) {
               </th>
             </tr>
           </thead>
-          {KINDS.map((kind) => {
-            const ions = of.ions.filter((ion) => ion.kind === kind);
-            const rows = evidence(
-              table,
-              record,
-              of.sample,
-              candidates,
-              ions.map((ion) => ion.ion),
-            );
-            return (
-              <tbody key={kind}>
-                {order(ions).map((ion) => {
-                  const row = rows.find((one) => one.ion === ion.ion) as EvidenceRow;
-                  return (
-                    <MatrixRow
-                      key={ion.ion}
-                      ion={ion.ion}
-                      name={names[ion.ion]}
-                      standing={ion.standing}
-                      waitsFor={waitsFor(ion)?.sample}
-                      out={isOut(ion) ? reasonFor(about, ion, row) : undefined}
-                      said={row.tests}
-                      done={done}
-                      ids={ids}
-                      record={record}
-                      proof={() => proofWords(ion)}
-                    />
-                  );
-                })}
-              </tbody>
-            );
-          })}
+          {KINDS.map((kind) => (
+            <tbody key={kind}>
+              {rows[kind].map(({ ion, row }) => (
+                <MatrixRow
+                  key={ion.ion}
+                  ion={ion.ion}
+                  name={names[ion.ion]}
+                  standing={ion.standing}
+                  waitsFor={waitsFor(ion)?.sample}
+                  why={whyOf(ion)}
+                  said={row.tests}
+                  done={done}
+                  ids={ids}
+                />
+              ))}
+            </tbody>
+          ))}
         </table>
       </section>
       {/* Filled by marks.ts when a mark is chosen. */}

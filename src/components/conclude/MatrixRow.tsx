@@ -1,9 +1,8 @@
 /** One ion of the evidence: a mark for each test, and how it stands. */
-import { useMemo } from "preact/hooks";
-import type { TableRecord } from "../../engine/bench/prediction-table.ts";
+import type { VNode } from "preact";
+import { useMemo, useRef } from "preact/hooks";
 import type { IonStanding } from "../../engine/deduction/conclusion.ts";
 import { Words } from "../Words.tsx";
-import { AfterPaint } from "./AfterPaint.tsx";
 import type { Evidence } from "./evidence.ts";
 import { markWord } from "./mark-reason.ts";
 
@@ -15,48 +14,54 @@ interface Props {
   standing: IonStanding["standing"];
   /** The sample that must be put right before anything is said of this ion. */
   waitsFor: string | undefined;
-  /** Why it is out; undefined when it is not. */
-  out: string | undefined;
+  /** Why it is out, or what proves it; undefined where there is nothing to say, or it is not worked out yet. */
+  why: string | undefined;
   /** What each test says, whether it was done, and its name. */
   said: Evidence[];
   done: boolean[];
   ids: string[];
-  record: TableRecord;
-  /** What proves an ion that is certain, in words: worked out after the rest is painted. */
-  proof(): string;
 }
 
 /** Most rows stay as they were when the record changes: the same elements again are not looked through. */
-export function MatrixRow({ ion, name, standing, waitsFor, out, said, done, ids, record, proof }: Props) {
-  const certain = standing === "certain";
+export function MatrixRow({ ion, name, standing, waitsFor, why, said, done, ids }: Props) {
+  const marks = useRef(new Map<string, { word: string; mark: VNode }>());
+  /** A mark that says what it said is the same element again: a change of the record changes one or two of a row. */
+  const markOf = (id: string, says: Evidence, isDone: boolean): VNode => {
+    const word = markWord(says, isDone);
+    const known = marks.current.get(id);
+    if (known?.word === word) return known.mark;
+    const mark = (
+      <td key={id} class={CLASS[says]} data-head={id}>
+        <span class="vh">{word}</span>
+      </td>
+    );
+    marks.current.set(id, { word, mark });
+    return mark;
+  };
+  const out = standing === "impossible" && !waitsFor;
   return useMemo(
     () => (
-      <tr data-ion={ion} class={out === undefined ? undefined : "out"}>
+      <tr data-ion={ion} class={out ? "out" : undefined}>
         <th scope="row">
           <Words of={ion} /> <span class="name">{name}</span>
         </th>
-        {ids.map((id, test) => (
-          <td key={id} class={CLASS[said[test]]} data-head={id}>
-            <span class="vh">{markWord(said[test], done[test])}</span>
-          </td>
-        ))}
+        {ids.map((id, test) => markOf(id, said[test], done[test]))}
         <td class="why">
           {standing === "possible" && <b class="fit">still possible</b>}
-          {certain && (
+          {standing === "certain" && (
             <b class="fit">
-              <AfterPaint on={record} of={() => <Words of={proof()} />} first="certain" />
+              <Words of={why ?? "certain"} />
             </b>
           )}
           {waitsFor && <>waits for {waitsFor}</>}
-          {out !== undefined && (
+          {out && (
             <>
-              <b class="clash">out:</b> <Words of={out} />
+              <b class="clash">out:</b> {why && <Words of={why} />}
             </>
           )}
         </td>
       </tr>
     ),
-    // The proof of a certain ion may be another one after any change.
-    [ion, name, standing, waitsFor, out, said.join(), done.join(), ids.join(), certain ? record : undefined],
+    [ion, name, standing, waitsFor, why, said.join(), done.join(), ids.join()],
   );
 }

@@ -1,5 +1,7 @@
 import type { PredictionTable, TableRecord } from "../../engine/bench/prediction-table.ts";
-import type { Conclusion, Repeat } from "../../engine/deduction/conclusion.ts";
+import type { Repeat } from "../../engine/deduction/conclusion.ts";
+import { repetitionOf } from "../../engine/deduction/deduce.ts";
+import { unlessTooMuch } from "../../engine/deduction/work.ts";
 import { list } from "../sentence.ts";
 import { Words } from "../Words.tsx";
 import { lookFor, placeName, thenLeft, unlisted, unlistedFirst } from "./repeat-words.ts";
@@ -7,21 +9,24 @@ import { lookFor, placeName, thenLeft, unlisted, unlistedFirst } from "./repeat-
 /** So many suggestions stand open, the rest folded: more would hide the first. */
 const SHOWN = 3;
 
+const TOO_MUCH =
+  "So much is recorded and said of the samples at once that what to repeat first cannot be worked out here.";
+
 interface Props {
   table: PredictionTable;
+  /** It fits nothing. */
   record: TableRecord;
-  conclusion: Conclusion;
 }
 
 /** What to repeat first when the record fits nothing: the smallest sets of observations that would bring it into agreement. */
-export function Repeats({ table, record, conclusion }: Props) {
-  const { repeats, moreRepeats } = conclusion;
-  if (conclusion.assignments > 0) return null;
-  if (conclusion.contradiction !== undefined) {
+export function Repeats({ table, record }: Props) {
+  const found = unlessTooMuch(() => repetitionOf(table, record));
+  if (!found) return <p class="soft">{TOO_MUCH}</p>;
+  const { repeats, moreRepeats, contradiction } = found;
+  if (contradiction !== undefined) {
     return (
       <p>
-        <b class="clash">The paper contradicts itself:</b> <Words of={conclusion.contradiction} />. No observation can
-        mend that.
+        <b class="clash">The paper contradicts itself:</b> <Words of={contradiction} />. No observation can mend that.
       </p>
     );
   }

@@ -1,11 +1,11 @@
-import type { Conclusion } from "../../engine/deduction/conclusion.ts";
+import type { Agreement } from "../../engine/deduction/conclusion.ts";
 import type { IonNames } from "../names.ts";
 import { list } from "../sentence.ts";
 import { Words } from "../Words.tsx";
 import { sideBySide } from "./side-by-side.ts";
 
 /** The samples side by side, how each ion stands in each: what the evidence below comes to, at a glance. */
-export function Standings({ conclusion, names }: { conclusion: Conclusion; names: IonNames }) {
+export function Standings({ conclusion, names }: { conclusion: Agreement; names: IonNames }) {
   const { samples, assignments } = conclusion;
   const compared = sideBySide(samples, assignments);
   if (!compared) return null;

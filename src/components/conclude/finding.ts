@@ -1,8 +1,8 @@
 /** What a record leads to, worked out once for all that tells of it. */
 import type { PredictionTable, TableRecord } from "../../engine/bench/prediction-table.ts";
 import { type Candidate, candidates } from "../../engine/deduction/candidates.ts";
-import type { Conclusion } from "../../engine/deduction/conclusion.ts";
-import { deduce } from "../../engine/deduction/deduce.ts";
+import type { Agreement } from "../../engine/deduction/conclusion.ts";
+import { agreementOf } from "../../engine/deduction/deduce.ts";
 import { unlessTooMuch } from "../../engine/deduction/work.ts";
 import type { IonNames } from "../names.ts";
 import { headline } from "./headline.ts";
@@ -16,7 +16,8 @@ export interface Recorded {
 }
 
 export interface Finding {
-  conclusion: Conclusion;
+  /** What to repeat where nothing agrees is looked for apart: it takes as long as all the rest. */
+  conclusion: Agreement;
   /** By place of the sample: every salt it may hold, held against its own observations. */
   candidates: Candidate[][];
   /** One sentence for each sample; formulas in mhchem notation. */
@@ -46,7 +47,7 @@ export function findingOf(of: Recorded): Finding | undefined {
 const fitting = (list: Candidate[]) => list.flatMap(({ salt, clashes }) => (clashes.length === 0 ? [salt] : []));
 
 function find({ table, names, record }: Recorded): Finding {
-  const conclusion = deduce(table, record);
+  const conclusion = agreementOf(table, record);
   const all = table.samples.map((_, s) => candidates(table, record, s));
   const alone = all.map(fitting);
   const stuck = table.samples.flatMap(({ label }, s) => (alone[s].length === 0 ? [label] : []));

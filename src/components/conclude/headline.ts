@@ -1,14 +1,14 @@
 /** The conclusion on one sample in a sentence, as the trade says it. */
 import type { PredictionTable, SaltEntry } from "../../engine/bench/prediction-table.ts";
-import type { Conclusion, SampleConclusion } from "../../engine/deduction/conclusion.ts";
+import type { Agreement, SampleConclusion } from "../../engine/deduction/conclusion.ts";
 import { type IonNames, saltWords, withName } from "../names.ts";
 import { list } from "../sentence.ts";
 
 /** When every sample fits salts of its own, but no choice of them obeys the paper: which statement fails, and who could mend it. */
-function notTogether({ samples, contradiction }: Conclusion, sample: string): string {
+function notTogether({ samples }: Agreement, sample: string): string {
   const reasons = samples.flatMap(({ ions }) => ions.flatMap(({ reasons: all }) => all));
   const clash = reasons.find((reason) => reason.by === "not together");
-  if (!clash) return `${sample}: ${contradiction ?? "nothing agrees with what the paper says"}.`;
+  if (!clash) return `${sample}: nothing agrees with what the paper says.`;
   if (clash.samples.length > 0 && !clash.samples.includes(sample)) {
     return `${sample} waits until ${list(clash.samples, "or")} is put right.`;
   }
@@ -51,7 +51,7 @@ const unique = (ions: string[]) => [...new Set(ions)];
 export function headline(
   table: PredictionTable,
   names: IonNames,
-  conclusion: Conclusion,
+  conclusion: Agreement,
   { sample, salts }: SampleConclusion,
   stuck: string[],
   alone: readonly number[],

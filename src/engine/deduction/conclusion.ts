@@ -43,13 +43,18 @@ export interface SampleConclusion {
   ions: IonStanding[];
 }
 
-export interface Conclusion {
+/** What agrees with a record and with what the paper says. */
+export interface Agreement {
   /**
    * Number of ways to give every sample a salt so that everything agrees; above 2^53 the nearest number a machine holds. 0: the
    * record fits nothing.
    */
   assignments: number;
   samples: SampleConclusion[];
+}
+
+/** What would restore agreement where there is none. */
+export interface Repetition {
   /**
    * When nothing fits: every smallest set of record cells such that, were those observations repeated and found otherwise, some
    * assignment would agree; with the salts each set would lead to, by sample. Empty when something fits. Those most easily misread come
@@ -61,6 +66,8 @@ export interface Conclusion {
   /** Set when no repeat could help, because what the paper says contradicts itself: the statements in question, in words. */
   contradiction?: string;
 }
+
+export interface Conclusion extends Agreement, Repetition {}
 
 /** An observation to repeat, and the readings to look for there: what the salts it would lead to show. */
 export interface RepeatedPlace extends Place {

@@ -1,7 +1,7 @@
 /** From a record and what the paper says to a conclusion. Exact reasoning over all samples together; no scores. */
 import type { PredictionTable, TableRecord } from "../bench/prediction-table.ts";
 import { candidates } from "./candidates.ts";
-import type { Conclusion, Reason } from "./conclusion.ts";
+import type { Agreement, Conclusion, Reason, Repetition } from "./conclusion.ts";
 import { type Joint, joint } from "./joint.ts";
 import { standings } from "./reasons.ts";
 import { repeatsOf } from "./repeats.ts";
@@ -19,25 +19,33 @@ export { undecided } from "./undecided.ts";
  * @throws TooMuchWork when the paper ties its samples together in too many ways to follow
  */
 export function deduce(table: PredictionTable, record: TableRecord, work = aPagesWork()): Conclusion {
+  const agreement = agreementOf(table, record, work);
+  return { ...agreement, ...(agreement.assignments > 0 ? { repeats: [] } : repetitionOf(table, record, work)) };
+}
+
+/** The first half of `deduce`: what agrees, and why the rest does not. A page shows it before it looks for what to repeat. */
+export function agreementOf(table: PredictionTable, record: TableRecord, work = aPagesWork()): Agreement {
   const rules = rulesOf(table);
   const all = table.samples.map((_, s) => candidates(table, record, s));
   const salts = all.map(fitting);
   const { assignments, left } = joint(table, salts, rules, work);
   const together = reasonsTogether(table, salts, rules, assignments > 0, work);
-  const conclusion: Conclusion = {
+  return {
     assignments,
     samples: table.samples.map(({ label }, s) => ({
       sample: label,
       salts: left[s],
       ions: standings(table, s, all[s], left[s], (salt) => together(s, salt)),
     })),
-    repeats: [],
   };
-  if (assignments > 0) return conclusion;
+}
+
+/** The second half, of a record that fits nothing: what to repeat, or that no repeat could help. */
+export function repetitionOf(table: PredictionTable, record: TableRecord, work = aPagesWork()): Repetition {
+  const rules = rulesOf(table);
+  const all = table.samples.map((_, s) => candidates(table, record, s));
   const found = repeatsOf(table, record, all, rules, work);
-  return found.repeats.length > 0
-    ? { ...conclusion, ...found }
-    : { ...conclusion, contradiction: contradictionOf(table, rules, work) };
+  return found.repeats.length > 0 ? found : { repeats: [], contradiction: contradictionOf(table, rules, work) };
 }
 
 /**

@@ -1,7 +1,7 @@
 /** When a record fits nothing: the fewest observations that must be wrong, those most easily misread first. */
 import type { PredictionTable, TableRecord } from "../bench/prediction-table.ts";
 import type { Candidate } from "./candidates.ts";
-import type { Conclusion, Repeat } from "./conclusion.ts";
+import type { Repeat, Repetition } from "./conclusion.ts";
 import { type ClashSet, fewestClashes } from "./fewest-clashes.ts";
 import { joint } from "./joint.ts";
 import { easeOf } from "./misreading.ts";
@@ -29,7 +29,7 @@ export function repeatsOf(
   candidates: Candidate[][],
   rules: readonly Rule[],
   work: Work,
-): Pick<Conclusion, "repeats" | "moreRepeats"> {
+): Repetition {
   const [any] = fewestClashes(table, candidates, rules, 1, work);
   if (!any) return { repeats: [] };
   const size = any.flat().length;

@@ -18,7 +18,7 @@ function said(...left: [cations: string, anions: string][]): string {
     samples: [{ label: "X", set: 0 }],
   } as unknown as PredictionTable;
   const sample = { sample: "X", salts: places, ions: [] };
-  return headline(table, names, { assignments: left.length, samples: [sample], repeats: [] }, sample, [], places);
+  return headline(table, names, { assignments: left.length, samples: [sample] }, sample, [], places);
 }
 
 test.each([
