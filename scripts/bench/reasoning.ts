@@ -80,17 +80,21 @@ function largest() {
   say("deduce: six samples, advanced list, empty record");
   const ions = { cations: "advanced", anions: "advanced" };
   const share = [{ samples: ["A", "B", "C"], ion: "cation" }];
+  const shareBoth = [...share, { samples: ["D", "E", "F"], ion: "anion" }];
   const table = tableOf("ABCDEF", ions, procedureOf25.slice(0, 2));
   const papers = [
     { ...ions, share },
     { ...ions, share, inAll: { cations: 4 } },
     { ...ions, inAll: { cations: 4, anions: 4 } },
+    { ...ions, share: shareBoth },
+    { ...ions, differ: shareBoth },
+    { ...ions, share: shareBoth, inAll: { cations: 4, anions: 4 } },
   ].map((paper) => ({ ...table, paper: statement.parse(paper) }));
-  const [shareMs, shareInAllMs, inAllMs] = times(
+  const [shareMs, shareInAllMs, inAllMs, bothMs, bothDifferMs, bothInAllMs] = times(
     ROUNDS.largest,
     papers.map((paper) => () => deduce(paper, {})),
-  );
-  return { shareMs: rounded(shareMs), shareInAllMs: rounded(shareInAllMs), inAllMs: rounded(inAllMs) };
+  ).map(rounded);
+  return { shareMs, shareInAllMs, inAllMs, bothMs, bothDifferMs, bothInAllMs };
 }
 
 export async function benchReasoning() {
