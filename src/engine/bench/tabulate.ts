@@ -14,7 +14,7 @@ import type { Prediction } from "./prediction.ts";
 import type { PredictionSet, PredictionTable, TableCell } from "./prediction-table.ts";
 import type { Predictor } from "./predictor.ts";
 import type { Content } from "./salt.ts";
-import { refuseMore } from "./too-many-readings.ts";
+import { refuseMore, TooManyReadings } from "./too-many-readings.ts";
 import { isUnsafeOn } from "./unsafe-on.ts";
 
 export { TooManyReadings } from "./too-many-readings.ts";
@@ -51,14 +51,35 @@ export const formKey = ({ given, concentration, holds }: Form): string =>
 const holdsKey = (holds: Form["holds"]): string => `${holds?.cations ?? 1} ${holds?.anions ?? 1}`;
 
 /**
- * Predicts all allowed salts of a practical. Where a prediction stands on the border (see `borderline`), both readings are accepted.
- * @throws UnknownReagent, RangeError for a procedure the engine cannot carry out; TooManyReadings; NoEquilibrium when the solver gives up.
+ * Predicts all allowed salts of a practical. Where a prediction stands on the border (see `borderline`), both readings are accepted. A line
+ * with more different sights than it has room for does not tell faint precipitates from plain ones: nothing is concluded from that.
+ * @throws UnknownReagent, RangeError for a procedure the engine cannot carry out; TooManyReadings where that is not enough;
+ * NoEquilibrium when the solver gives up.
  */
 export function tabulate(
   practical: Tabulated,
-  { solve, predict, border }: Predictor,
+  predictor: Predictor,
   words: Words,
   isWanted: (salt: Content) => boolean = () => true,
+): Tabulation {
+  const amountless = new Set<string>();
+  for (;;) {
+    try {
+      return packed(practical, predictor, words, isWanted, amountless);
+    } catch (error) {
+      if (!(error instanceof TooManyReadings) || amountless.has(error.cell)) throw error;
+      amountless.add(error.cell);
+    }
+  }
+}
+
+/** @param amountless lines on which a precipitate is one, faint or plain */
+function packed(
+  practical: Tabulated,
+  { solve, predict, border }: Predictor,
+  words: Words,
+  isWanted: (salt: Content) => boolean,
+  amountless: ReadonlySet<string>,
 ): Tabulation {
   const { paper, parts, samples } = practical;
   const contents = new Map(samples.map(({ holds }) => [holdsKey(holds), contentsOf(paper, holds)]));
@@ -71,6 +92,7 @@ export function tabulate(
     const unsafeOn = [...all.keys()].filter((salt) => isUnsafeOn(steps, all[salt]));
     return {
       cell,
+      asSeen: amountless.has(cell.id) ? withoutAmount : (reading) => reading,
       of: {
         id: cell.id,
         samples: cell.part.samples ?? letters,
@@ -136,7 +158,12 @@ export function tabulate(
 interface Line {
   cell: Cell;
   of: TableCell;
+  /** A reading as this line tells it from others. */
+  asSeen: (reading: Observation) => Observation;
 }
+
+const withoutAmount = (reading: Observation): Observation =>
+  reading.precipitate ? { ...reading, precipitate: { ...reading.precipitate, amount: "plain" } } : reading;
 
 /** Adds a salt to a set: what it may show on each line, plainly and at the border, and the gases it gives off. */
 function addRow(
@@ -149,18 +176,18 @@ function addRow(
 ): void {
   const row = set.salts.push(salt) - 1;
   set.accepts.push(
-    lines.map(({ cell, of }, c) => {
+    lines.map(({ cell, of, asSeen }, c) => {
       if (!isDone(cell)) return 0;
-      const plain = maskOf(of, predicted.get(cell.id)?.readings);
-      const all = plain | maskOf(of, near.get(cell.id)?.readings);
+      const plain = maskOf(of, predicted.get(cell.id)?.readings.map(asSeen));
+      const all = plain | maskOf(of, near.get(cell.id)?.readings.map(asSeen));
       if (all !== plain) set.atBorder.push([row, c, all & ~plain]);
       return all;
     }),
   );
   set.main.push(
-    lines.map(({ cell, of }) => {
+    lines.map(({ cell, of, asSeen }) => {
       const first = isDone(cell) ? predicted.get(cell.id)?.readings[0] : undefined;
-      return first ? readingIndex(of, first) : -1;
+      return first ? readingIndex(of, asSeen(first)) : -1;
     }),
   );
   for (const { cell, of } of lines) {

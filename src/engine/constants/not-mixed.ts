@@ -23,7 +23,8 @@ export const NOT_MIXED: readonly NotMixed[] = [
     refused: true,
     what: "a hexacyanoferrate and hot acid",
     reason: "they can give off hydrogen cyanide, which is very toxic",
-    source: "common practice, from memory (CLP supplementary hazards; suppliers' safety data sheets)",
+    source:
+      "a supplier's data sheet of potassium hexacyanoferrate(II), read: acid or strong heat may set hydrogen cyanide free; that dilute acid must be hot, from memory",
   },
   {
     together: [["SCN-"], ACIDS],
@@ -31,7 +32,8 @@ export const NOT_MIXED: readonly NotMixed[] = [
     refused: true,
     what: "a thiocyanate and hot acid",
     reason: "they can give off hydrogen cyanide and other very toxic gases",
-    source: "CLP, EUH032 of thiocyanates, from memory: contact with acids liberates very toxic gas",
+    source:
+      "a supplier's safety data sheet of potassium thiocyanate (2012), read: contact with acids liberates very toxic gas (EUH032 of CLP); that dilute acid must be hot, from memory",
   },
   {
     together: [["SCN-"], ["H2O2", "MnO4-"], ACIDS],

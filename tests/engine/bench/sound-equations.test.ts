@@ -80,7 +80,10 @@ describe.each(Object.entries(TESTS))("%s", (_, tests) => {
   });
 });
 
-/** True for a free metal ion of which more than half is held in complexes: with ammonia, thiosulfate, halide, hydroxide, not with sulfate. */
+/**
+ * True for a free metal ion of which more than half is held in complexes: with ammonia, thiosulfate, halide, hydroxide. Sulfate only pairs
+ * with it ([Al(SO4)]+, [Fe(SO4)]+): textbooks write the free ion there, and so do the equations (net-ionic/forms.ts).
+ */
 function boundElsewhere(id: string, after: Amounts): boolean {
   if (!(CATIONS as readonly string[]).includes(id) || id === "NH4+") return false;
   const metal = id.replace(/\^?\d*\+$/, "");

@@ -152,3 +152,39 @@ describe("a table of a solid and a solution", () => {
     expect(JSON.parse(JSON.stringify(table))).toEqual(table);
   });
 });
+
+describe("five drops of acidified manganate(VII) on every salt of the advanced list: more sights than a line has room for", () => {
+  const advanced = tabulate(
+    {
+      samples: [{ label: "A", ...solution }],
+      paper: statement.parse({ cations: "advanced", anions: "advanced" }),
+      parts: procedure.parse([
+        {
+          label: "a",
+          title: "Manganate(VII)",
+          tests: [{ steps: [{ take: "1 cm3" }, { add: "acidified KMnO4(aq)", drops: 5 }] }],
+        },
+      ]),
+    },
+    createPredictor(solve),
+    phrase,
+  ).table;
+  const [cell] = advanced.cells;
+  const accepted = (formula: string) => {
+    const [{ salts, accepts }] = advanced.sets;
+    const mask = accepts[salts.findIndex((salt) => advanced.salts[salt].formula === formula)][0];
+    return cell.words.filter((_, reading) => mask & (1 << reading));
+  };
+
+  test("faint precipitates and plain ones are told as one, and nothing else is", () => {
+    expect(cell.readings.length).toBeLessThanOrEqual(31);
+    expect(cell.readings.filter(({ precipitate }) => precipitate && precipitate.amount !== "plain")).toEqual([]);
+    expect(new Set(cell.words).size).toBe(cell.words.length);
+    // Textbooks, from memory: iodides give iodine, nitrites lose it its colour, chlorides leave it.
+    expect(accepted("KI")).toEqual(["solution turns brown"]);
+    expect(accepted("NaNO2")).toEqual(["effervescence, solution turns colourless"]);
+    expect(accepted("NaCl")).toEqual(["solution turns purple"]);
+    // Calcium sulfate crystallises slowly: seen, or not yet.
+    expect(accepted("CaCl2")).toEqual(expect.arrayContaining(["white precipitate, purple solution"]));
+  });
+});
