@@ -22,19 +22,20 @@ const fontConfiguration = (fonts: string) => `<?xml version="1.0"?>
 /**
  * Starts a headless Chromium: the one `CHROMIUM_PATH` names, else the one that comes as a package, which needs nothing
  * from the operating system. The caller closes it.
+ * @param more arguments of the program, besides those it cannot do without
  * @throws Error that names `CHROMIUM_PATH` when there is no Chromium for this machine
  */
-export async function startChromium(): Promise<Browser> {
+export async function startChromium(more: readonly string[] = []): Promise<Browser> {
   const own = process.env.CHROMIUM_PATH;
   if (own !== undefined && own !== "") {
     if (!existsSync(own)) throw new Error(`CHROMIUM_PATH is "${own}", and there is no such file.`);
-    return chromium.launch({ executablePath: own, args: ["--no-sandbox"] });
+    return chromium.launch({ executablePath: own, args: ["--no-sandbox", ...more] });
   }
   const folder = await unpackedChromium();
   return chromium.launch({
     executablePath: join(folder, "chromium"),
     // Only this: the package's own list of arguments makes the browser hang outside the service it was made for.
-    args: ["--no-sandbox"],
+    args: ["--no-sandbox", ...more],
     env: {
       ...process.env,
       LD_LIBRARY_PATH: [join(folder, "al2023", "lib"), process.env.LD_LIBRARY_PATH].filter(Boolean).join(":"),
