@@ -1,6 +1,6 @@
 /** Names of ions and salts beside their formulas. The names come with the page, so that an island need not carry the whole table. */
+import { salt } from "#words/ion-names.ts";
 import type { SaltEntry } from "../engine/bench/prediction-table.ts";
-import { list } from "./sentence.ts";
 
 /** Names of the ions a page speaks of, by formula: { "Zn^2+": "zinc" }. */
 export type IonNames = Readonly<Record<string, string>>;
@@ -10,6 +10,6 @@ export const withName = (ion: string, names: IonNames): string => (names[ion] ? 
 
 /** "zinc sulfate"; "ammonium and iron(II) sulfate" for a salt or mixture of several ions. */
 export const saltWords = ({ cations, anions }: SaltEntry, names: IonNames): string => {
-  const named = (ions: readonly string[]) => list(ions.map((ion) => names[ion] ?? ion));
-  return `${named(cations)} ${named(anions)}`;
+  const named = (ions: readonly string[]) => ions.map((ion) => names[ion] ?? ion);
+  return salt(named(cations), named(anions));
 };

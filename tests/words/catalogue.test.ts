@@ -41,12 +41,19 @@ function entries(tag: keyof typeof CATALOGUES): Map<string, unknown> {
 }
 
 describe.each(TAGS)("%s", (tag) => {
-  test("lists every file of its folder", () => {
-    const files = readdirSync(join(FOLDER, tag)).filter((name) => name !== "index.ts");
+  test("lists every room, each a file of its folder", () => {
+    // A language may need more files than rooms: German a list of what its words mean to the reader of records.
+    const files = readdirSync(join(FOLDER, TAGS[0])).filter((name) => name !== "index.ts");
+    expect(readdirSync(join(FOLDER, tag))).toEqual(expect.arrayContaining(files));
     const rooms = Object.keys(CATALOGUES[tag]).map(
       (room) => `${room.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`)}.ts`,
     );
     expect(rooms.sort()).toEqual(files.sort());
+  });
+
+  test("has every entry that English has, tables with as many rows", () => {
+    const own = entries(tag);
+    expect([...entries(TAGS[0]).keys()].filter((entry) => !own.has(entry))).toEqual([]);
   });
 
   test("no text is empty, doubled in its spaces or wrapped in tags", () => {

@@ -1,5 +1,5 @@
 /** A formula as a reader types it, and what pages call the same: a name, and the formula as it is printed. */
-import { ionNames } from "../../engine/formula/ions.ts";
+import { ionNames } from "#words/ion-names.ts";
 import { toUnicode } from "../../engine/formula/typeset.ts";
 
 /** Substances that pages name by words; the names of ions are in the engine's own table. Reagents and gases of the engine are all here: a test counts. */

@@ -1,7 +1,8 @@
 /** A curve with all it takes to tell it: the sample's letter, the tests it runs through, and the equations of its solids. */
+
+import { ionNames } from "#words/ion-names.ts";
 import type { Solver } from "../equilibrium/solve.ts";
 import { ionName } from "../formula/ion-name.ts";
-import { ionNames } from "../formula/ions.ts";
 import { parseFormula } from "../formula/parse.ts";
 import { cellsOf } from "../practical/cells.ts";
 import type { Part } from "../practical.ts";

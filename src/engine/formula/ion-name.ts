@@ -1,10 +1,10 @@
-import { ionNames } from "./ions.ts";
+import { ionNames, salt } from "#words/ion-names.ts";
 
 /** An ion whose name the table does not hold. */
 export class UnknownIonError extends Error {
   readonly ion: string;
 
-  constructor(ion: string, expected = "an ion of the table in formula/ions.ts, written like Fe^2+, NH4+ or SO4^2-") {
+  constructor(ion: string, expected = "an ion of the table of names, written like Fe^2+, NH4+ or SO4^2-") {
     super(`No name for the ion "${ion}": expected ${expected}.`);
     this.name = "UnknownIonError";
     this.ion = ion;
@@ -12,7 +12,7 @@ export class UnknownIonError extends Error {
 }
 
 /**
- * The IUPAC name of an ion, without the word "ion".
+ * The name of an ion in the language of the site, in English the IUPAC name, without the word "ion".
  *
  * @throws {UnknownIonError}
  * @example ionName("Fe^2+") // "iron(II)"
@@ -31,5 +31,5 @@ export function ionName(ion: string): string {
 export function saltName(cation: string, anion: string): string {
   if (!cation.endsWith("+")) throw new UnknownIonError(cation, "a cation such as Fe^2+ before the anion");
   if (!anion.endsWith("-")) throw new UnknownIonError(anion, "an anion such as SO4^2- after the cation");
-  return `${ionName(cation)} ${ionName(anion)}`;
+  return salt([ionName(cation)], [ionName(anion)]);
 }

@@ -1,9 +1,10 @@
 /** Tests that a paper asks for on samples that may be something no class puts through them: what is said of it beforehand. */
+
+import { ionNames } from "#words/ion-names.ts";
 import type { PredictionTable } from "../bench/prediction-table.ts";
 import { unsafeOn } from "../bench/unsafe-on.ts";
 import type { Caution } from "../constants/bench-cautions.ts";
 import type { NotGivenOut } from "../constants/not-given-out.ts";
-import { ionNames } from "../formula/ions.ts";
 import { cellsOf } from "../practical/cells.ts";
 import type { Part } from "../practical.ts";
 import { listed } from "./listed.ts";

@@ -2,8 +2,9 @@
  * What of an observation earns credit by itself: each thing seen counts once, a gas once for its test and once for its name. Common practice
  * of marking, no source; a department's own scheme comes first.
  */
+import * as say from "#words/observation.ts";
 import type { Observation } from "../practical.ts";
-import { GAS_NAMES, phrase } from "./phrase.ts";
+import { phrase } from "./phrase.ts";
 
 /** What a credit is for; a gas has two. */
 export type CreditFor =
@@ -29,10 +30,10 @@ export function creditsOf(seen: Observation, solid: "precipitate" | "solid" = "p
   if (seen.effervescence !== undefined) one("effervescence", { effervescence: seen.effervescence });
   if (seen.precipitate !== undefined) one("precipitate", { precipitate: seen.precipitate });
   if (seen.fate) one("fate", { fate: seen.fate });
-  if (seen.solution) add("solution", `${seen.solution} solution`);
+  if (seen.solution) add("solution", say.solution(seen.solution));
   if (seen.gas) {
-    add("gas test", seen.gas.evidence);
-    add("gas name", `named: ${GAS_NAMES[seen.gas.formula]}`);
+    add("gas test", say.evidence(seen.gas.evidence));
+    add("gas name", say.gasNamed(say.GASES[seen.gas.formula]));
   }
   if (seen.gas === false) one("gas test", { gas: false });
   if (seen.indicator) one("indicator", { indicator: seen.indicator });
@@ -40,8 +41,8 @@ export function creditsOf(seen: Observation, solid: "precipitate" | "solid" = "p
   if (seen.droplets) one("droplets", { droplets: true });
   if (seen.sublimate) one("sublimate", { sublimate: seen.sublimate });
   if (seen.residue === false) one("residue", { residue: false });
-  if (seen.residue && seen.residue.hot !== undefined) add("hot", `${seen.residue.hot} when hot`);
-  if (seen.residue && seen.residue.cold !== undefined) add("cold", `${seen.residue.cold} when cold`);
+  if (seen.residue && seen.residue.hot !== undefined) add("hot", say.whenHot(seen.residue.hot));
+  if (seen.residue && seen.residue.cold !== undefined) add("cold", say.whenCold(seen.residue.cold));
   if (seen.flame !== undefined) one("flame", { flame: seen.flame });
   return credits;
 }

@@ -2,12 +2,14 @@
  * Marks one line of a record, written in somebody's own words, against what was there to be seen: a mark for each thing that earns credit by
  * itself (`credit.ts`), and for each mark lost the reason. Another name for the same colour is as good.
  */
+import * as say from "#words/marking.ts";
+import { colour, GASES } from "#words/observation.ts";
 import { mayBe } from "../bench/agreement.ts";
 import type { Colour } from "../practical/same-colour.ts";
 import { sameColour } from "../practical/same-colour.ts";
 import type { Observation } from "../practical.ts";
 import { type Credit, type CreditFor, creditsOf } from "./credit.ts";
-import { GAS_NAMES, phrase } from "./phrase.ts";
+import { phrase } from "./phrase.ts";
 import type { ReadWords } from "./read-words.ts";
 
 export interface LineMark {
@@ -46,14 +48,11 @@ const isWhole = (own: ReadWords | undefined, seen: Observation): boolean =>
 
 function markAgainst(own: ReadWords | undefined, seen: Observation, solid: "precipitate" | "solid"): MarkedLine {
   const marks = creditsOf(seen, solid).map((credit): LineMark => {
-    const reason = own?.seen ? reasonLost(credit, own, own.seen, seen) : NOTHING;
+    const reason = own?.seen ? reasonLost(credit, own, own.seen, seen) : say.NOTHING_READ;
     return { ...credit, earned: reason === undefined, ...(reason && { reason }) };
   });
   return { marks, besides: own?.seen ? besides(own.seen, seen, solid) : [] };
 }
-
-const CONCLUDED = '"No reaction" is a conclusion: the mark is for what is seen.';
-const NOTHING = "Nothing that could be read stands in this line.";
 
 /** Undefined when the mark is earned. */
 function reasonLost(
@@ -64,80 +63,70 @@ function reasonLost(
 ): string | undefined {
   switch (credit.for) {
     case "none":
-      if (missing.includes("sight")) return CONCLUDED;
-      return own.none || (own.fate === "remains" && !own.precipitate)
-        ? undefined
-        : 'Nothing changed here: write "no visible change".';
+      if (missing.includes("sight")) return say.CONCLUDED;
+      return own.none || (own.fate === "remains" && !own.precipitate) ? undefined : say.NOTHING_CHANGED;
     case "effervescence":
       return own.effervescence === seen.effervescence || (!seen.effervescence && !own.effervescence)
         ? undefined
-        : "Bubbles were seen: write effervescence.";
+        : say.BUBBLES;
     case "precipitate": {
-      if (!seen.precipitate) return own.precipitate ? "There was no precipitate." : undefined;
-      if (!own.precipitate) return "That a precipitate formed, and its colour, is not said.";
+      if (!seen.precipitate) return own.precipitate ? say.NO_PRECIPITATE : undefined;
+      if (!own.precipitate) return say.PRECIPITATE;
       return colourLost("precipitate", own.precipitate.colour, seen.precipitate.colour);
     }
     case "fate":
-      if (missing.includes("sight")) return CONCLUDED;
+      if (missing.includes("sight")) return say.CONCLUDED;
       if (own.fate === seen.fate || (own.none && seen.fate === "remains")) return undefined;
-      return own.fate ? `The solid ${FATES[seen.fate ?? "remains"]}.` : "What became of the solid is not said.";
+      return own.fate ? say.FATES[seen.fate ?? "remains"] : say.FATE;
     case "solution":
       if (own.solution) return colourLost("solution", own.solution, seen.solution);
-      return missing.includes("solution")
-        ? 'The colour of the solution is not said; "clear" is no colour.'
-        : "The colour of the solution is not said.";
+      return missing.includes("solution") ? say.CLEAR : say.notSaid.solution;
     case "gas test":
-      if (seen.gas === false) return own.gas === false ? undefined : "That the gas test showed nothing is not said.";
-      if (!own.gas) return "The test of the gas, and what it showed, is not said.";
-      if (missing.includes("gas test")) return "The gas is named, but the mark is for its test.";
+      if (seen.gas === false) return own.gas === false ? undefined : say.GAS_SHOWED_NOTHING;
+      if (!own.gas) return say.GAS_TEST;
+      if (missing.includes("gas test")) return say.GAS_ONLY_NAMED;
       return own.gas.evidence === seen.gas?.evidence || (isCloud(own.gas.evidence) && isCloud(seen.gas?.evidence))
         ? undefined
-        : "This is not what the test of the gas showed.";
+        : say.OTHER_SIGN;
     case "gas name": {
       if (!seen.gas) return undefined;
       const right = named === seen.gas.formula;
-      return right ? undefined : named ? `It was ${GAS_NAMES[seen.gas.formula]}.` : "The gas is not named.";
+      return right ? undefined : named ? say.itWas(GASES[seen.gas.formula]) : say.GAS_NAME;
     }
     case "residue":
-      return own.residue === false ? undefined : "Nothing was left: that is not said.";
+      return own.residue === false ? undefined : say.NOTHING_LEFT;
     case "hot":
     case "cold": {
       // One colour said of the residue is said of both when it does not change.
       const one = seen.residue && seen.residue.hot === seen.residue.cold ? own.residue || undefined : undefined;
       const mine = (own.residue ? own.residue[credit.for] : undefined) ?? one?.cold ?? one?.hot;
       const its = seen.residue ? seen.residue[credit.for] : undefined;
-      return mine
-        ? colourLost(`${credit.for} residue`, mine, its)
-        : `The colour of the ${credit.for} residue is not said.`;
+      return mine ? colourLost(credit.for, mine, its) : say.notSaid[credit.for];
     }
     case "flame":
-      if (own.flame === undefined) return "The colour of the flame is not said.";
+      if (own.flame === undefined) return say.notSaid.flame;
       if (!own.flame || !seen.flame)
-        return !own.flame === !seen.flame
-          ? undefined
-          : seen.flame
-            ? `The flame was ${seen.flame}.`
-            : "The flame had no colour of its own.";
+        return !own.flame === !seen.flame ? undefined : seen.flame ? say.flameWas(colour(seen.flame)) : say.NO_FLAME;
       return colourLost("flame", own.flame, seen.flame);
     case "droplets":
-      return own.droplets ? undefined : "The drops on the cool wall are not noted.";
+      return own.droplets ? undefined : say.DROPLETS;
     case "indicator":
     case "fumes":
     case "sublimate": {
       const mine = own[credit.for];
-      return mine
-        ? colourLost(WHAT[credit.for], mine, seen[credit.for])
-        : `The colour of the ${WHAT[credit.for]} is not said.`;
+      return mine ? colourLost(credit.for, mine, seen[credit.for]) : say.notSaid[credit.for];
     }
   }
 }
 
-const WHAT = { indicator: "indicator", fumes: "fumes", sublimate: "solid on the cool wall" } as const;
-const FATES = { remains: "remained", "partly dissolves": "dissolved in part", dissolves: "dissolved" } as const;
 const isCloud = (evidence: string | undefined): boolean => evidence?.startsWith("limewater turns milky") ?? false;
 
-function colourLost(what: string, own: Colour, seen: Colour | undefined): string | undefined {
-  return seen === undefined || sameColour(own, seen) ? undefined : `The ${what} was ${seen}, not ${own}.`;
+function colourLost(
+  of: Parameters<typeof say.otherColour>[0],
+  own: Colour,
+  seen: Colour | undefined,
+): string | undefined {
+  return seen === undefined || sameColour(own, seen) ? undefined : say.otherColour(of, colour(seen), colour(own));
 }
 
 /** Things written that were not there. */

@@ -1,19 +1,7 @@
 /** An observation in the words of the trade. */
+import * as say from "#words/observation.ts";
 import { CLEARS_AGAIN, GAS_EVIDENCE } from "../practical/gases.ts";
-
-import type { Gas, GasSeen, Observation } from "../practical.ts";
-
-export const GAS_NAMES: Record<Gas, string> = {
-  NH3: "ammonia",
-  CO2: "carbon dioxide",
-  SO2: "sulfur dioxide",
-  H2: "hydrogen",
-  O2: "oxygen",
-  Cl2: "chlorine",
-  NO2: "nitrogen dioxide",
-  HCl: "hydrogen chloride",
-  H2O: "water vapour",
-};
+import type { GasSeen, Observation } from "../practical.ts";
 
 /**
  * Words an observation: "white precipitate, dissolves to a colourless solution".
@@ -21,48 +9,39 @@ export const GAS_NAMES: Record<Gas, string> = {
  */
 export function phrase(seen: Observation, solid: "precipitate" | "solid" = "precipitate"): string {
   const words: string[] = [];
-  if (seen.effervescence !== undefined) words.push(seen.effervescence ? "effervescence" : "no effervescence");
-  if (seen.precipitate === false) words.push("no precipitate");
-  else if (seen.precipitate) {
-    const { colour, amount } = seen.precipitate;
-    words.push(`${amount === "slight" ? "faint " : ""}${colour} precipitate`);
-  }
-  if (seen.fate) {
-    const what = seen.precipitate ? "it" : solid;
-    if (seen.fate === "remains") words.push(`${what} remains`);
-    if (seen.fate === "partly dissolves")
-      words.push(seen.precipitate ? "some of it dissolves" : `some of the ${solid} dissolves`);
-    if (seen.fate === "dissolves") words.push(`${what} dissolves`);
-  }
+  if (seen.effervescence !== undefined) words.push(say.effervescence(seen.effervescence));
+  if (seen.precipitate === false) words.push(say.NO_PRECIPITATE);
+  else if (seen.precipitate) words.push(say.precipitate(seen.precipitate.colour, seen.precipitate.amount === "slight"));
+  if (seen.fate) words.push(say.fate(seen.precipitate ? "it" : solid, seen.fate));
   if (seen.solution) words.push(wordSolution(seen, seen.solution));
   if (seen.gas) words.push(wordGas(seen.gas));
-  if (seen.gas === false)
-    words.push(seen.none ? "no visible change, gas test shows nothing" : "gas test shows nothing");
-  if (seen.indicator) words.push(`indicator turns ${seen.indicator}`);
-  if (seen.fumes) words.push(`${seen.fumes} fumes`);
-  if (seen.droplets) words.push("drops of liquid on the cool wall");
-  if (seen.sublimate) words.push(`${seen.sublimate} solid on the cool wall`);
-  if (seen.residue === false) words.push("nothing left");
+  if (seen.gas === false) words.push(seen.none ? `${say.NO_CHANGE}, ${say.NO_SIGN}` : say.NO_SIGN);
+  if (seen.indicator) words.push(say.indicator(seen.indicator));
+  if (seen.fumes) words.push(say.fumes(seen.fumes));
+  if (seen.droplets) words.push(say.DROPLETS);
+  if (seen.sublimate) words.push(say.sublimate(seen.sublimate));
+  if (seen.residue === false) words.push(say.NOTHING_LEFT);
   else if (seen.residue) words.push(wordResidue(seen.residue));
-  if (seen.flame === false) words.push("no flame colour");
-  else if (seen.flame) words.push(`${seen.flame} flame`);
-  return words.length === 0 ? "no visible change" : words.join(", ");
+  if (seen.flame === false) words.push(say.NO_FLAME);
+  else if (seen.flame) words.push(say.flame(seen.flame));
+  return words.length === 0 ? say.NO_CHANGE : words.join(", ");
 }
 
 /** A colour of its own beside a solid; what the liquid turns to where no solid tells the story. */
-function wordSolution({ fate, precipitate }: Observation, colour: string): string {
-  if (fate === "dissolves") return `giving ${/^[aeiou]/.test(colour) ? "an" : "a"} ${colour} solution`;
-  return fate || precipitate ? `${colour} solution` : `solution turns ${colour}`;
+function wordSolution({ fate, precipitate }: Observation, colour: NonNullable<Observation["solution"]>): string {
+  if (fate === "dissolves") return say.dissolvedTo(colour);
+  return fate || precipitate ? say.solution(colour) : say.solutionTurns(colour);
 }
 
 /** The evidence, with the gas it names. Clouded limewater names none: carbon dioxide and sulfur dioxide both do it. */
 function wordGas({ formula, evidence }: GasSeen): string {
   const limewater = evidence === GAS_EVIDENCE.CO2 || evidence === CLEARS_AGAIN;
-  return limewater ? evidence : `${evidence} (${GAS_NAMES[formula]})`;
+  return limewater ? say.evidence(evidence) : `${say.evidence(evidence)} (${say.GASES[formula]})`;
 }
 
 /** "residue yellow hot, white cold", or one colour when it does not change. */
 function wordResidue({ hot, cold }: Exclude<Observation["residue"], false | undefined>): string {
-  if (hot === undefined || hot === cold) return `${cold} residue${hot === undefined ? " when cold" : ""}`;
-  return cold === undefined ? `residue ${hot} when hot` : `residue ${hot} when hot, ${cold} when cold`;
+  if (hot === undefined) return cold === undefined ? "" : say.residueCold(cold);
+  if (hot === cold) return say.residue(cold);
+  return cold === undefined ? say.residueHot(hot) : say.residueBoth(hot, cold);
 }

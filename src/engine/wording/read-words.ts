@@ -3,6 +3,7 @@
  * sentence; what is left over was not understood and is said back. Nothing is guessed: where words leave something open, a question stands
  * beside what was read.
  */
+import * as say from "#words/reading.ts";
 import type { Gas, Observation } from "../practical.ts";
 import type { AskedOf } from "./asked-of.ts";
 import { complete } from "./reading/complete.ts";
@@ -49,9 +50,6 @@ const inOrder = (seen: Observation): Observation =>
 /** Longest text that is read: a line of a record is far shorter, and nothing can make a page work for long. */
 const LONGEST = 300;
 
-const DENIED =
-  'It says that something was not seen, so nothing of this line is read: write what was seen, such as "no precipitate", "insoluble" or "no visible change".';
-
 /**
  * @example readWords("white ppt sol in xs giving colourless soln").seen
  * // { precipitate: { colour: "white", amount: "plain" }, fate: "dissolves", solution: "colourless" }
@@ -61,25 +59,22 @@ const DENIED =
 export function readWords(text: string, asked: AskedOf = {}): ReadWords {
   if (text.length > LONGEST) {
     return {
-      questions: [`This is ${text.length} letters long; write one observation in at most ${LONGEST}.`],
+      questions: [say.tooLong(text.length, LONGEST)],
       missing: [],
     };
   }
   const words = new Sentence(text);
-  if (words.isEmpty()) return { questions: ["Nothing is written yet."], missing: [] };
+  if (words.isEmpty()) return { questions: [say.NOTHING_WRITTEN], missing: [] };
   const reading: Reading = { words, asked, seen: {}, questions: [], missing: [] };
   for (const read of [readGas, readDry, readSolids, readLiquid, readNothing, complete]) read(reading);
   const { seen, questions, missing, named } = reading;
   const left = words.left();
   // A denial that no reading took may be of anything that was read: "bubbles that do not turn limewater milky".
-  if (DENIAL.test(left)) return { questions: [`Not understood: "${left}". ${DENIED}`], missing: [] };
-  if (Object.keys(seen).length === 0 && questions.length === 0 && !left)
-    questions.push(
-      'This names nothing that is seen: write a colour and of what, a gas with its test, or "no visible change".',
-    );
+  if (DENIAL.test(left)) return { questions: [`${say.notUnderstood(say.asWritten(left))} ${say.DENIED}`], missing: [] };
+  if (Object.keys(seen).length === 0 && questions.length === 0 && !left) questions.push(say.NAMES_NOTHING);
   return {
     ...(Object.keys(seen).length > 0 && { seen: inOrder(seen) }),
-    questions: [...questions, ...words.doubts, ...(left ? [`Not understood: "${left}".`] : [])],
+    questions: [...questions, ...words.doubts, ...(left ? [say.notUnderstood(say.asWritten(left))] : [])],
     missing,
     ...(named && { named }),
   };

@@ -3,6 +3,8 @@
  * stand in brackets of their own, "‹pale blue› precipitate", so that patterns stay short.
  */
 
+import { colour } from "#words/observation.ts";
+import * as say from "#words/reading.ts";
 import type { Colour } from "../practical/same-colour.ts";
 import { colourNamed, inBrackets } from "./colour-names.ts";
 import { SHORT } from "./spellings.ts";
@@ -12,8 +14,8 @@ export class Sentence {
   #doubts: string[] = [];
 
   constructor(text: string) {
-    const plain = text
-      .toLowerCase()
+    const plain = say
+      .inReaderWords(text.toLowerCase())
       .replace(/[’‘`]/g, "'")
       .replace(/→|-+>|=+>/g, " to ")
       // Oxidation numbers and states: manganate(VII), NH3(aq).
@@ -47,7 +49,7 @@ export class Sentence {
       ?.at(-1)
       ?.slice(1, -1);
     const named = written === undefined ? undefined : colourNamed(written);
-    if (named && !named.exact) this.#doubts.push(`"${written}" is read as ${named.colour}.`);
+    if (named && !named.exact) this.#doubts.push(say.readAs(say.asWritten(written ?? ""), colour(named.colour)));
     return named?.colour;
   }
 

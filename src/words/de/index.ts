@@ -1,4 +1,8 @@
 /** All rooms of the interface in this language: for the compiler and the tests. Pages take each room by itself, `#words/record.ts`. */
+export * as ionNames from "./ion-names.ts";
 export * as language from "./language.ts";
 export * as layout from "./layout.ts";
+export * as marking from "./marking.ts";
+export * as observation from "./observation.ts";
+export * as reading from "./reading.ts";
 export * as record from "./record.ts";

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
+import { ionNames } from "#words/ion-names.ts";
 import { meaningOf, SUBSTANCES } from "../../../src/components/search/formula.ts";
 import { reagents } from "../../../src/engine/constants/reagents.ts";
-import { ionNames } from "../../../src/engine/formula/ions.ts";
 import { GASES } from "../../../src/engine/practical.ts";
 
 /** Names after the IUPAC Red Book 2005, from memory. */

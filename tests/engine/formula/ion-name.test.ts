@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
+import { ionNames } from "#words/ion-names.ts";
 import { ionName, saltName } from "../../../src/engine/formula/ion-name.ts";
-import { ionNames } from "../../../src/engine/formula/ions.ts";
 import { parseFormula } from "../../../src/engine/formula/parse.ts";
 
 // IUPAC Red Book 2005 names, from memory.

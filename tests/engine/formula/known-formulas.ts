@@ -1,4 +1,6 @@
 /** Every formula the constants hold, by where it stands: what the readers of formulas are tried on. */
+
+import { ionNames } from "#words/ion-names.ts";
 import { ANIONS, CATIONS } from "../../../src/engine/constants/ions.ts";
 import { basis, reactions } from "../../../src/engine/constants/log-k/index.ts";
 import { couples } from "../../../src/engine/constants/potentials.ts";
@@ -8,7 +10,6 @@ import { salts } from "../../../src/engine/constants/salts.ts";
 import { stocks } from "../../../src/engine/constants/stocks.ts";
 import { SUBSTANCES } from "../../../src/engine/constants/thermochemistry/index.ts";
 import { parseEquation } from "../../../src/engine/formula/equation.ts";
-import { ionNames } from "../../../src/engine/formula/ions.ts";
 
 const inEquation = (text: string): string[] => {
   const { left, right } = parseEquation(text);

@@ -1,7 +1,8 @@
 /** Observations in the words of the trade (mark schemes' usual words, from memory). */
 import { expect, test } from "vitest";
+import { GASES } from "#words/observation.ts";
 import { observation } from "../../../src/engine/practical.ts";
-import { GAS_NAMES, phrase } from "../../../src/engine/wording/phrase.ts";
+import { phrase } from "../../../src/engine/wording/phrase.ts";
 
 test.each<[written: unknown, words: string]>([
   ["no visible change", "no visible change"],
@@ -59,5 +60,5 @@ test("to say that there was no fizzing is not to say that nothing changed", () =
 });
 
 test("no words are empty, doubled or without a name for the gas", () => {
-  for (const name of Object.values(GAS_NAMES)) expect(name).toMatch(/^[a-z ]+$/);
+  for (const name of Object.values(GASES)) expect(name).toMatch(/^[a-z ]+$/);
 });

@@ -1,10 +1,11 @@
 /** Whether a solution can be made up at all at its strength: the engine's own answer, for samples and reagents alike. */
+
+import { ionNames } from "#words/ion-names.ts";
 import { cannotBe } from "../../bench/allowed-salts.ts";
 import { hasConstants } from "../../bench/composition.ts";
 import type { Content } from "../../bench/salt.ts";
 import type { Reagent } from "../../constants/reagents.ts";
 import type { Solver } from "../../equilibrium/solve.ts";
-import { ionNames } from "../../formula/ions.ts";
 
 const isNamed = (ion: string): boolean => Object.hasOwn(ionNames, ion) && hasConstants(ion);
 const isCation = (ion: string): boolean => ion.endsWith("+");

@@ -1,4 +1,5 @@
 /** Flames, residues, sublimates, drops and indicators. */
+import * as say from "#words/reading.ts";
 import type { Colour } from "../../practical/same-colour.ts";
 import { ask, type Reading } from "./reading.ts";
 
@@ -83,6 +84,6 @@ function readResidue(reading: Reading): void {
     if (colour) seen.residue = { cold: colour };
   }
   if (!seen.residue || !asked.heated) return;
-  if (seen.residue.hot === undefined) ask(reading, "What colour was the residue while it was hot?", "hot");
-  if (seen.residue.cold === undefined) ask(reading, "What colour is the residue when cold?", "cold");
+  if (seen.residue.hot === undefined) ask(reading, say.HOT, "hot");
+  if (seen.residue.cold === undefined) ask(reading, say.COLD, "cold");
 }

@@ -1,7 +1,8 @@
 /** Bubbles, fumes and gases with their tests. */
+import { evidence, GASES } from "#words/observation.ts";
+import * as say from "#words/reading.ts";
 import { CLEARS_AGAIN, GAS_EVIDENCE, type Gas } from "../../practical/gases.ts";
 import { NAMED, NO_SIGN, SIGNS, type SignWords, SMOKE } from "../gas-words.ts";
-import { GAS_NAMES } from "../phrase.ts";
 import { ask, type Reading } from "./reading.ts";
 
 export function readGas(reading: Reading): void {
@@ -19,22 +20,15 @@ export function readGas(reading: Reading): void {
   if (sign) {
     const formula = named && sign.shows.includes(named) ? named : sign.shows[0];
     seen.gas = { formula, evidence: sign.evidence };
-    if (!named && sign.shows.length > 2) ask(reading, `${SEVERAL} which was it?`);
-    if (named && named !== formula)
-      ask(reading, `That sign is the one of ${GAS_NAMES[formula]}, not of ${GAS_NAMES[named]}: which was it?`, "gas");
+    if (!named && sign.shows.length > 2) ask(reading, say.WHICH_ACID_GAS);
+    if (named && named !== formula) ask(reading, say.notItsSign(GASES[formula], GASES[named]), "gas");
   } else if (named && !isSeenByItsColour(reading, named)) {
     seen.gas = { formula: named, evidence: GAS_EVIDENCE[named] };
-    ask(
-      reading,
-      `How was ${GAS_NAMES[named]} shown? Credit is given for the test: "${GAS_EVIDENCE[named]}".`,
-      "gas test",
-    );
+    ask(reading, say.howShown(GASES[named], evidence(GAS_EVIDENCE[named])), "gas test");
   } else if (asked.gasTest === undefined && words.take("lime ?water")) {
-    ask(reading, "What did the limewater show: did it turn milky, or stay as it was?", "gas test");
+    ask(reading, say.LIMEWATER, "gas test");
   }
 }
-
-const SEVERAL = "Hydrogen chloride, sulfur dioxide and nitrogen dioxide all turn damp blue litmus red:";
 
 /** Right after the sign: what more gas does to clouded limewater. */
 const CLEARS =
@@ -79,7 +73,7 @@ function readSmoke(reading: Reading): boolean {
     if (named) reading.named = named;
     return true;
   }
-  ask(reading, "White smoke near what: a rod with hydrochloric acid, or one with ammonia?", "gas test");
+  ask(reading, say.SMOKE, "gas test");
   return false;
 }
 
@@ -98,8 +92,7 @@ function readFumes(reading: Reading): void {
       "(?:a )?(?:pungent|choking|sharp|bad|strong|acrid)(?:,? (?:gas|smell|smelling|odour|gas smell))*|smell of(?: a)?|smells of",
     )
   )
-    if (!words.has("litmus|splint|lime ?water|manganate|dichromate"))
-      ask(reading, "A smell names no gas: what did its test show?");
+    if (!words.has("litmus|splint|lime ?water|manganate|dichromate")) ask(reading, say.SMELL);
 }
 
 function gasNamed({ words }: Reading): Gas | undefined {

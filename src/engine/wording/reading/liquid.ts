@@ -1,4 +1,6 @@
 /** The colour of the liquid, and colours that are said of nothing. */
+import { colour as colourWord } from "#words/observation.ts";
+import * as say from "#words/reading.ts";
 import { ask, type Reading } from "./reading.ts";
 
 const LIQUID = "(?:solution|liquid|filtrate)";
@@ -19,9 +21,9 @@ export function readLiquid(reading: Reading): void {
     (seen.fate === "dissolves" ? words.take("C") : undefined);
   const colour = solution && (/decolouri|lost|disappears/.test(solution) ? "colourless" : words.colourIn(solution));
   if (colour) seen.solution = colour;
-  if (words.take("clear") && !colour)
-    ask(reading, '"Clear" is not a colour: it means see-through. Write colourless, or name the colour.', "solution");
+  if (words.take("clear") && !colour) ask(reading, say.CLEAR, "solution");
   if (Object.keys(seen).length > 0) return;
   const bare = words.take("C");
-  if (bare) ask(reading, `What is ${words.colourIn(bare)}: a precipitate, the solution, a flame, a residue?`);
+  const named = bare && words.colourIn(bare);
+  if (named) ask(reading, say.ofWhat(colourWord(named)));
 }

@@ -1,4 +1,5 @@
 /** No visible change, and words for it that are none. */
+import * as say from "#words/reading.ts";
 import { ask, type Reading } from "./reading.ts";
 
 const NONE =
@@ -7,12 +8,12 @@ const NONE =
 export function readNothing(reading: Reading): void {
   const { words, asked, seen } = reading;
   const noPlace = words.take("melts?|melted|crackles?|crackling|decrepitates|swells?(?: up)?|swollen|puffs up");
-  if (noPlace) ask(reading, `"${noPlace}" is understood, but a record here has no place for it.`);
+  if (noPlace) ask(reading, say.noPlace(say.asWritten(noPlace)));
   const reaction = words.take(
     "no (?:observable )?reaction(?: seen| observed| occurs| takes place)?|(?:does not|doesn't|did not) react",
   );
   const none = words.take(NONE);
-  if (reaction) ask(reading, '"No reaction" is a conclusion: write what is seen, "no visible change".', "sight");
+  if (reaction) ask(reading, say.NO_REACTION, "sight");
   if (!reaction && !none) return;
   if (Object.keys(seen).every((key) => key === "gas" && seen.gas === false)) seen.none = true;
   else if (asked.solid && seen.fate === undefined && !seen.precipitate) seen.fate = "remains";

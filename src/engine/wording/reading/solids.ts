@@ -1,4 +1,5 @@
 /** Precipitates, and what becomes of them. */
+import * as say from "#words/reading.ts";
 import type { Fate } from "../../practical.ts";
 import { ask, type Reading } from "./reading.ts";
 
@@ -14,7 +15,7 @@ export function readSolids(reading: Reading): void {
   const turning = words.take(
     "(?:turning|turns|darkens?|darkening|goes|browning|browns)(?: slowly| quickly| gradually)?(?: to)?(?: C)? (?:on standing|in air|in light|on contact with air|(?:at|on) the surface)[^~]{0,40}|(?<=precipitate )turning C",
   );
-  if (turning) ask(reading, "A colour that comes on standing belongs to a later look: only the first is kept.");
+  if (turning) ask(reading, say.ON_STANDING);
   readPrecipitate(reading);
   // "Purple stays" is said of the liquid.
   const ofLiquid = !asked.solid && !seen.precipitate && words.has("C (?:stays|remains)");
@@ -37,14 +38,14 @@ function readPrecipitate(reading: Reading): void {
       `precipitate(?: (?:is|was|which|formed|of|colour|,))* C(?: colour)?(?! (?:solution|liquid|filtrate|flame|residue|fumes|gas|when|on))`,
     );
   const colour = plain && words.colourIn(plain);
-  if (colour === "colourless") ask(reading, "A precipitate that can be seen has a colour: which?", "colour");
+  if (colour === "colourless") ask(reading, say.COLOURLESS_SOLID, "colour");
   else if (colour) seen.precipitate = { colour, amount: faint ? "slight" : "plain" };
   else if (
     !asked.solid &&
     words.has(`precipitate|cloudy|milky|turbid|cloudiness|haze`) &&
     !words.has(`${DISSOLVES}|${REMAINS}`)
   )
-    ask(reading, "What colour is the precipitate?", "colour");
+    ask(reading, say.PRECIPITATE_COLOUR, "colour");
   words.take(`${FAINT} ${CLOUD}`);
 }
 

@@ -1,0 +1,56 @@
+/** An observation in the words of the trade: its parts, which `wording/phrase.ts` puts together. */
+import type { Colour } from "../../engine/practical/same-colour.ts";
+import type { Fate, Gas } from "../../engine/practical.ts";
+
+export const NO_CHANGE = "no visible change";
+
+/** What a solid in the tube is called: one that has just formed, one of the test before, or a dry sample. */
+export type TheSolid = "it" | "precipitate" | "solid";
+
+/** A colour by itself. The constants name colours in English. */
+export const colour = (name: Colour): string => name;
+
+export const effervescence = (seen: boolean) => (seen ? "effervescence" : "no effervescence");
+export const NO_PRECIPITATE = "no precipitate";
+export const precipitate = (colour: Colour, slight: boolean) => `${slight ? "faint " : ""}${colour} precipitate`;
+export function fate(what: TheSolid, became: Fate): string {
+  if (became === "partly dissolves") return `some of ${what === "it" ? what : `the ${what}`} dissolves`;
+  return `${what} ${became}`;
+}
+/** What a solid has dissolved to; the liquid beside a solid; what the liquid turns to where no solid tells the story. */
+export const dissolvedTo = (colour: Colour) => `giving ${/^[aeiou]/.test(colour) ? "an" : "a"} ${colour} solution`;
+export const solution = (colour: Colour) => `${colour} solution`;
+export const solutionTurns = (colour: Colour) => `solution turns ${colour}`;
+
+/** What showed a gas. The constants word it in English, and so do authors. */
+export const evidence = (seen: string): string => seen;
+export const GASES: Readonly<Record<Gas, string>> = {
+  NH3: "ammonia",
+  CO2: "carbon dioxide",
+  SO2: "sulfur dioxide",
+  H2: "hydrogen",
+  O2: "oxygen",
+  Cl2: "chlorine",
+  NO2: "nitrogen dioxide",
+  HCl: "hydrogen chloride",
+  H2O: "water vapour",
+};
+export const NO_SIGN = "gas test shows nothing";
+
+export const indicator = (colour: Colour) => `indicator turns ${colour}`;
+export const fumes = (colour: Colour) => `${colour} fumes`;
+export const DROPLETS = "drops of liquid on the cool wall";
+export const sublimate = (colour: Colour) => `${colour} solid on the cool wall`;
+export const NOTHING_LEFT = "nothing left";
+/** In one colour, hot and cold alike; seen only when cold; only when hot; in two colours. */
+export const residue = (colour: Colour) => `${colour} residue`;
+export const residueCold = (colour: Colour) => `${colour} residue when cold`;
+export const residueHot = (colour: Colour) => `residue ${colour} when hot`;
+export const residueBoth = (hot: Colour, cold: Colour) => `residue ${hot} when hot, ${cold} when cold`;
+export const NO_FLAME = "no flame colour";
+export const flame = (colour: Colour) => `${colour} flame`;
+
+/** What earns a mark by itself. */
+export const gasNamed = (gas: string) => `named: ${gas}`;
+export const whenHot = (colour: Colour) => `${colour} when hot`;
+export const whenCold = (colour: Colour) => `${colour} when cold`;
