@@ -75,6 +75,19 @@ describe("lead with hydrochloric acid and barium chloride", () => {
   });
 });
 
+// By counting: 0.1 mmol of PbSO4 (303 g/mol) is 30 mg, in at least the 1 cm3 of sample and at most the 2 cm3 with the acid in it.
+test.each([
+  ["Ba(NO3)2(aq)", "sulfate"],
+  ["AgNO3(aq)", "a halide"],
+])("lead with sulfuric acid before %s is taken for %s", (reagent, wrongly) => {
+  const found = falseResults({ cations: ["Pb^2+"], anions: ["NO3-"] }, [[take, cm3("H2SO4(aq)"), cm3(reagent)]]);
+  expect(found.map(({ concluded }) => concluded)).toEqual([wrongly]);
+  const [lead] = misled(found, "chloride or sulfate of a reagent");
+  expect(lead).toMatchObject({ salt: "Pb(NO3)2", how: "surely", phase: "PbSO4(s)" });
+  expect(lead.gramsPerDm3).toBeGreaterThan(15);
+  expect(lead.gramsPerDm3).toBeLessThan(30);
+});
+
 describe("ammonium before the foil test", () => {
   const ions = { cations: ["Na+", "NH4+"], anions: ["Cl-", "NO3-"] };
   const foil = [{ add: "Al(s)", pieces: 1 }, warm, tryGas("damp red litmus")];
