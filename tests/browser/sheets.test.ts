@@ -12,6 +12,28 @@ test("every practical has its four sheets", () => {
   expect(sheets.length % 4).toBe(0);
 });
 
+/** The smallest type on the page as it is printed, in points. */
+function smallestPoints(): number {
+  const sizes: number[] = [];
+  for (const one of document.querySelectorAll<HTMLElement>("main *")) {
+    const own = [...one.childNodes].some(({ nodeType, textContent }) => nodeType === 3 && textContent?.trim());
+    if (!own || !one.checkVisibility()) continue;
+    let zoom = 1;
+    for (let above: Element | null = one; above; above = above.parentElement)
+      zoom *= Number(getComputedStyle(above).zoom);
+    sizes.push(zoom * Number.parseFloat(getComputedStyle(one).fontSize) * (72 / 96));
+  }
+  return Math.min(...sizes);
+}
+
+test("a card says what keeps people safe, and who decides", async () => {
+  const { page } = await openPage("practicals/theatre-cupboard/sheets/bench-card/");
+  const safety = (await page.locator(".bench-card .caution").textContent()) ?? "";
+  for (const words of ["Goggles on", "Your teacher in charge", "hot tube points away", "down the sink"]) {
+    expect(safety).toContain(words);
+  }
+});
+
 test.each(sheets)("/%s prints", async (path) => {
   const { page } = await openPage(path);
   const paper = (await page.pdf({ preferCSSPageSize: true })).toString("latin1");
@@ -20,6 +42,7 @@ test.each(sheets)("/%s prints", async (path) => {
   // A record or a mark sheet is as long as its paper; a card is one side, whatever the paper.
   if (path.includes("bench-card")) expect(sides).toBe(1);
   await page.emulateMedia({ media: "print" });
+  if (path.includes("bench-card")) expect(await page.evaluate(smallestPoints)).toBeGreaterThanOrEqual(8);
   expect(await page.getByRole("navigation").count()).toBe(0);
   expect(await page.getByRole("link", { name: "Back to the walkthrough" }).isVisible()).toBe(false);
   const whole = await page
