@@ -1,5 +1,8 @@
 /** The sheets that are printed: one side where one side is promised, nothing to click, no row broken over two pages. */
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
 import { expect, test } from "vitest";
+import { readToTheEnd } from "../../scripts/page-weight.ts";
 import { builtSite } from "../build-output/pages.ts";
 import { openPage } from "./setup/open-page.ts";
 
@@ -52,4 +55,31 @@ test.each(sheets)("/%s prints", async (path) => {
   // 180 mm between the margins, at 96 dots to the inch.
   await page.setViewportSize({ width: 680, height: 1000 });
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(680);
+});
+
+test("labels and card are for the tubes chosen in the walkthrough, at the depths of the reference", async () => {
+  const { tubes } = JSON.parse(readFileSync(join(import.meta.dirname, "../reference/tube-depths.json"), "utf8")) as {
+    tubes: { id: string; depthMm: Record<string, number> }[];
+  };
+  const depth = tubes.find(({ id }) => id === "test-tube-100x12")?.depthMm["2"] ?? Number.NaN;
+  const { page } = await openPage("practicals/lamp-room-shelf/");
+  await readToTheEnd(page);
+  const sizes = page.getByRole("combobox", { name: /^Test-tubes/ });
+  await sizes.selectOption({ label: "test-tube 100 × 12 mm" });
+  for (const [name, where] of [
+    ["tube labels", ".cut li"],
+    ["bench card", ".places li"],
+  ]) {
+    const link = page.getByRole("link", { name, exact: true });
+    await expect.poll(() => link.getAttribute("href")).toContain("?test-tube-size=100x12");
+    const address = new URL((await link.getAttribute("href")) ?? "", page.url());
+    const { page: sheet } = await openPage(address.href);
+    const tube = sheet.locator(where).filter({ has: sheet.getByText("R c", { exact: true }) });
+    // The page as built is for another tube, and the reference gives tenths.
+    const read = async () => Number(/(?<![.\d])2 cm³:?\s(\d+)\smm/.exec((await tube.textContent()) ?? "")?.[1]);
+    await expect.poll(async () => Math.abs((await read()) - depth)).toBeLessThanOrEqual(0.55);
+    expect(await sheet.getByRole("combobox", { name: /^Test-tubes/ }).inputValue()).toBe("test-tube-100x12");
+    await sheet.emulateMedia({ media: "print" });
+    expect(await sheet.getByRole("combobox").count()).toBe(0);
+  }
 });

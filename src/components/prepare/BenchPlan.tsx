@@ -1,11 +1,11 @@
 /** The rack: every tube to scale with its fill marks, for the tubes the school really has. Reads fully as built, without script. */
 import { brimCapacity } from "../../engine/planning/geometry.ts";
-import { useAwake } from "../awake.ts";
 import { list } from "../sentence.ts";
 import { Words } from "../Words.tsx";
 import type { DrawnSize, RackTube, TubeKind } from "./rack.ts";
 import { depthWords, figure, Tube, upTo } from "./Tube.tsx";
-import { useTubeSizes } from "./use-tube-sizes.ts";
+import { TubeChoice, Unread } from "./TubeChoice.tsx";
+import { sizeOf, useTubeSizes } from "./use-tube-sizes.ts";
 
 /** A label stays on one line. */
 const unbroken = (label: string) => label.replace(/ /g, "\u00a0");
@@ -35,15 +35,9 @@ interface Props {
 }
 
 export default function BenchPlan({ tubes, kinds, shakenFill, inAddress = false }: Props) {
-  const kindOf = (id: string) => kinds.findIndex((kind) => kind.sizes.some((size) => size.id === id));
-  const awake = useAwake();
-  const { chosen, faults: unread, choose } = useTubeSizes(tubes, kinds, inAddress);
-  const sizeOf = (tube: RackTube): DrawnSize => {
-    const kind = kindOf(tube.size);
-    return kinds[kind].sizes.find((size) => size.id === chosen[kind]) as DrawnSize;
-  };
+  const sizes = useTubeSizes(tubes, kinds, inAddress);
   const rack = tubes.map((tube) => {
-    const size = sizeOf(tube);
+    const size = sizeOf(tube, kinds, sizes.chosen);
     return { tube, size, ...(tube.heatedFill && { limitCm3: tube.heatedFill * brimCapacity(size) }) };
   });
   const faults = rack.flatMap(({ tube, size }) => {
@@ -52,28 +46,7 @@ export default function BenchPlan({ tubes, kinds, shakenFill, inAddress = false 
   });
   return (
     <>
-      <p class="tools screen">
-        {kinds.map(
-          (kind, index) =>
-            kind.sizes.length > 1 && (
-              <label key={kind.name}>
-                {kind.name}:{" "}
-                <select
-                  autocomplete="off"
-                  disabled={!awake}
-                  value={chosen[index]}
-                  onChange={(event) => choose(index, event.currentTarget.value)}
-                >
-                  {kind.sizes.map((size) => (
-                    <option key={size.id} value={size.id}>
-                      {size.name}
-                    </option>
-                  ))}
-                </select>
-              </label>
-            ),
-        )}
-      </p>
+      <TubeChoice kinds={kinds} sizes={sizes} />
       <ul class="rack" aria-hidden="true">
         {rack.map(({ tube, size, limitCm3 }) => (
           <li key={tube.labels[0]}>
@@ -114,11 +87,7 @@ export default function BenchPlan({ tubes, kinds, shakenFill, inAddress = false 
         </tbody>
       </table>
       <div aria-live="polite">
-        {unread.map((fault) => (
-          <p class="caution small" key={fault}>
-            <b>Not understood.</b> {fault}
-          </p>
-        ))}
+        <Unread faults={sizes.faults} />
         {faults.map(({ labels, fault }) => (
           <p class="caution small" key={labels}>
             <b>Take another tube.</b> {labels}: {fault}

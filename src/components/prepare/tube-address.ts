@@ -42,3 +42,10 @@ export function toAddress(chosen: readonly string[], kinds: Kinds, planned: read
   });
   return entries.toString();
 }
+
+/** Links of this page to the sheets that are printed take the choice along. */
+export function toSheets(chosen: readonly string[], kinds: Kinds, planned: readonly string[]): void {
+  for (const link of document.querySelectorAll<HTMLAnchorElement>('a[href*="/sheets/"]')) {
+    link.search = toAddress(chosen, kinds, planned, link.search);
+  }
+}

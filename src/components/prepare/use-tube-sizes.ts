@@ -1,7 +1,7 @@
 /** The tube sizes a reader has chosen, kind by kind, and the address that shows them again. */
 import { useEffect, useState } from "preact/hooks";
 import { showInAddress } from "../address-bar.ts";
-import type { RackTube, TubeKind } from "./rack.ts";
+import type { DrawnSize, RackTube, TubeKind } from "./rack.ts";
 
 export interface TubeSizes {
   /** Ids of sizes, by kind. */
@@ -15,6 +15,15 @@ export interface TubeSizes {
 const address = () => import("./tube-address.ts");
 const UNREAD = "The tube sizes in the link could not be fetched. Load the page again.";
 
+const kindOf = (id: string, kinds: readonly TubeKind[]) =>
+  kinds.findIndex(({ sizes }) => sizes.some((size) => size.id === id));
+
+/** The size in which a tube is taken. */
+export function sizeOf(tube: RackTube, kinds: readonly TubeKind[], chosen: readonly string[]): DrawnSize {
+  const kind = kindOf(tube.size, kinds);
+  return kinds[kind].sizes.find(({ id }) => id === chosen[kind]) as DrawnSize;
+}
+
 /** @param inAddress the page is one practical's: its address keeps the choice */
 export function useTubeSizes(tubes: readonly RackTube[], kinds: readonly TubeKind[], inAddress: boolean): TubeSizes {
   const planned = kinds.map(
@@ -24,7 +33,11 @@ export function useTubeSizes(tubes: readonly RackTube[], kinds: readonly TubeKin
   useEffect(() => {
     if (!inAddress || !/-size=/.test(location.search)) return;
     address().then(
-      ({ fromAddress }) => set(fromAddress(location.search, kinds, planned)),
+      ({ fromAddress, toSheets }) => {
+        const found = fromAddress(location.search, kinds, planned);
+        set(found);
+        toSheets(found.chosen, kinds, planned);
+      },
       () => set({ chosen, faults: [UNREAD] }),
     );
   }, []);
@@ -33,7 +46,10 @@ export function useTubeSizes(tubes: readonly RackTube[], kinds: readonly TubeKin
     set({ chosen: next, faults: [] });
     if (!inAddress) return;
     address().then(
-      ({ toAddress }) => showInAddress(toAddress(next, kinds, planned, location.search)),
+      ({ toAddress, toSheets }) => {
+        showInAddress(toAddress(next, kinds, planned, location.search));
+        toSheets(next, kinds, planned);
+      },
       // Without a network the tubes change all the same; only the address does not tell of them.
       () => {},
     );

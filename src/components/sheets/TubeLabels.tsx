@@ -1,0 +1,40 @@
+/** Labels for the tubes, to cut out, with the marks of the tubes the school really has. Reads fully as built, without script. */
+import { brimCapacity } from "../../engine/planning/geometry.ts";
+import type { RackTube, TubeKind } from "../prepare/rack.ts";
+import { depthWords, figure, upTo } from "../prepare/Tube.tsx";
+import { TubeChoice, Unread } from "../prepare/TubeChoice.tsx";
+import { sizeOf, useTubeSizes } from "../prepare/use-tube-sizes.ts";
+
+interface Props {
+  tubes: RackTube[];
+  kinds: TubeKind[];
+}
+
+export default function TubeLabels({ tubes, kinds }: Props) {
+  const sizes = useTubeSizes(tubes, kinds, true);
+  return (
+    <>
+      <TubeChoice kinds={kinds} sizes={sizes} />
+      <Unread faults={sizes.faults} />
+      <ul class="cut">
+        {tubes.flatMap((tube) => {
+          const size = sizeOf(tube, kinds, sizes.chosen);
+          const brim = brimCapacity(size);
+          return tube.labels.map((label) => (
+            <li key={label}>
+              <b>{label}</b>
+              <span>{size.name}</span>
+              {tube.solidG && <span>{tube.solidG} g of solid</span>}
+              {tube.marks.map(({ cm3 }) => (
+                <span key={cm3}>
+                  {figure(cm3)} cm³: {cm3 > brim ? "does not fit" : depthWords(cm3, size)}
+                </span>
+              ))}
+              {tube.heatedFill && <span>hot: at most {upTo(tube.heatedFill * brim)} cm³</span>}
+            </li>
+          ));
+        })}
+      </ul>
+    </>
+  );
+}
