@@ -1,4 +1,5 @@
 /** Pouring in portions: the tube comes to rest after each, so that what comes and goes on the way is seen. */
+import { VISIBILITY } from "../constants/visibility.ts";
 import { nothingForms } from "../equilibrium/between.ts";
 import type { EquilibriumResult, Solver } from "../equilibrium/solve.ts";
 import type { Components } from "./composition.ts";
@@ -6,8 +7,8 @@ import { mayChange } from "./redox/redox-changes.ts";
 import { look } from "./sight.ts";
 import { BUBBLING, copyOfTube, pour, settle, type Tube } from "./tube.ts";
 
-/** Components that cold acid sets free as a gas: how much is left hangs on when it left. */
-const LEAVE = ["CO3^2-", "SO3^2-"];
+/** Gases that count: those that bubble, and sulfur dioxide from where it is noticed. */
+const GASES = { ...BUBBLING, "SO2(g)": VISIBILITY.sulfurDioxide.value };
 
 /**
  * How far below saturation (log10) everything must stay between two looks before what lies between is passed over. It leaves room for
@@ -40,6 +41,9 @@ export function pourPortions(
   };
   const all = { ...tube.contents, ...perDm3 };
   const couples = mayChange({ contents: all, air: tube.air });
+  let gone = gasFrom(tube);
+  /** Whether something has happened since the last look that hangs on how the liquid was poured: it may go on with every portion. */
+  const isAnother = (filled: Tube): boolean => (couples && filled.reactions.size > 0) || gasFrom(filled) !== gone;
   /** Goes on to portion `to`; `there` is the tube as it will be then. */
   const pass = (from: number, to: number, there: Tube): void => {
     if (to - from === 1 || nothingBetween(tube, there, couples)) {
@@ -49,31 +53,36 @@ export function pourPortions(
     }
     const middle = (from + to) >> 1;
     pass(from, middle, fill(copyOfTube(tube), from, middle));
-    pass(middle, to, couples && hasReacted(tube) ? fill(copyOfTube(tube), middle, to) : there);
+    pass(middle, to, isAnother(tube) ? fill(copyOfTube(tube), middle, to) : there);
   };
-  const leaps = tube.opened.length === 0 && !(couples && hasReacted(tube)) && !LEAVE.some((id) => id in all);
+  const leaps = tube.opened.length === 0 && !isAnother(tube);
   let stride = 1;
   for (let done = 0; done < last; ) {
     const to = leaps ? Math.min(done + stride, last) : done + 1;
     const before = tube.result;
     const there = fill(to - done === 1 ? tube : copyOfTube(tube), done, to);
-    if (to - done > 1 && couples && hasReacted(there)) {
+    if (to - done > 1 && isAnother(there)) {
       stride = 1;
       continue;
     }
     pass(done, to, there);
-    stride = (couples && hasReacted(tube)) || isNews(before, tube.result) ? 1 : stride * 2;
+    stride = isAnother(tube) || isNews(before, tube.result) ? 1 : stride * 2;
+    gone = gasFrom(tube);
     done = to;
   }
 }
 
-/** Whether anything has changed its oxidation state: it may change back with every portion. */
-const hasReacted = ({ reactions }: Tube): boolean => reactions.size > 0;
+/** All gas that has left a tube, mol. */
+function gasFrom({ left }: Tube): number {
+  let sum = 0;
+  for (const mol of left.values()) sum += mol;
+  return sum;
+}
 
 function nothingBetween({ result: one }: Tube, { result: other }: Tube, couples: boolean): boolean {
   if (one === undefined || other === undefined || isNews(one, other)) return false;
   if (couples && Math.abs(one.pH - other.pH) > NO_NEWS.pH) return false;
-  return nothingForms(one, other, BUBBLING, FAR) && look(one).solution === look(other).solution;
+  return nothingForms(one, other, GASES, FAR) && look(one).solution === look(other).solution;
 }
 
 /** Whether a solid has come or gone, or become plainly more or less. */

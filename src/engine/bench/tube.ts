@@ -85,9 +85,7 @@ export const copyOfTube = <T extends Tube>(tube: T): T => ({
 
 /** Pours `cm3` of a solution with the given components (mol/dm3) into the tube. */
 export function pour(tube: Tube, perDm3: Readonly<Components>, cm3: number): void {
-  for (const [id, amount] of Object.entries(perDm3)) {
-    tube.contents[id] = (tube.contents[id] ?? 0) + (amount * cm3) / 1000;
-  }
+  for (const id in perDm3) tube.contents[id] = (tube.contents[id] ?? 0) + (perDm3[id] * cm3) / 1000;
   tube.waterKg += cm3 / 1000;
   tube.pairs.clear();
 }

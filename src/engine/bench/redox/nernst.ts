@@ -18,7 +18,7 @@ const OXYGEN_OF_AIR = 0.21;
 
 /** Dissolved species by molality, mol/kg, and what their activities hang on. */
 export interface Solution {
-  molality: ReadonlyMap<string, number>;
+  molality: Pick<ReadonlyMap<string, number>, "get">;
   pH: number;
   celsius: number;
   ionicStrength: number;

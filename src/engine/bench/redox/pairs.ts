@@ -41,9 +41,17 @@ export function familiesOf(id: string): readonly [oxidising: string, oxidised: s
 
 /** Pairs found so far, by the components that are there: every drop of a reagent asks for the same ones again. */
 const known = new Map<string, readonly Pair[]>();
+/** What was asked last; it is mostly asked again. */
+let last: { there: readonly string[]; found: readonly Pair[] } = { there: [], found: [] };
 
 /** Pairs of which something of either side is there, given the components (and the air) that are. */
 export function pairsAmong(there: readonly string[]): readonly Pair[] {
+  if (there.length !== last.there.length || there.some((id, n) => id !== last.there[n]))
+    last = { there, found: foundAmong(there) };
+  return last.found;
+}
+
+function foundAmong(there: readonly string[]): readonly Pair[] {
   const key = there.join(" ");
   const before = known.get(key);
   if (before) return before;

@@ -205,15 +205,15 @@ function halfwayThrough(
   turns: number,
   halves: readonly HalfEquation[],
 ): Solution {
-  const molality = new Map(now.molality);
+  const changed = new Map<string, number>();
   for (const { oxidised, reduced } of halves) {
     for (const part of [...oxidised, ...reduced]) {
       if (part.state === "dissolved" && part.id !== "H+" && part.id !== "OH-" && part.id !== "H2O") {
-        molality.set(part.id, molalityAfter(part, now, state, equation, turns));
+        changed.set(part.id, molalityAfter(part, now, state, equation, turns));
       }
     }
   }
-  return { ...now, molality };
+  return { ...now, molality: { get: (id) => changed.get(id) ?? now.molality.get(id) } };
 }
 
 function molalityAfter(
