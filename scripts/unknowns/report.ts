@@ -53,6 +53,7 @@ export function reportUnknowns(of: Unknowns, wanted: Wanted): string {
     `Samples: ${list(table.samples.map(({ label }) => label))}. ${[...(isOwn ? [] : [OTHER_NUMBER]), ...wordTerms(table)].join(" ")}`,
     `Store: ${wanted.store.map((salt) => table.salts[salt].formula).join(", ")}.`,
     ...wanted.leftOut.map((words) => `Left out: ${words}`),
+    ...of.leftOut.map(({ test, why }) => `Not looked at as a further test, ${test}: ${why}.`),
     wordCount(choice),
     HARDNESS_RULE,
     ...(own

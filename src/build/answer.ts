@@ -11,4 +11,16 @@ export function entryNamed({ salts }: PredictionTable, words: string): SaltEntry
   );
 }
 
+/**
+ * The walkthrough's own set: the index of each sample's salt.
+ * @throws RangeError where a sample's answer is no salt of the table: the check of the content says it with its line
+ */
+export function ownSet(table: PredictionTable, samples: readonly Sample[]): number[] {
+  return samples.map((sample) => {
+    const answer = answerOf(table, sample);
+    if (!answer) throw new RangeError(`sample ${sample.label}: ${sample.salt} is no salt this paper allows`);
+    return table.salts.indexOf(answer);
+  });
+}
+
 export const answerOf = (table: PredictionTable, { salt }: Sample): SaltEntry | undefined => entryNamed(table, salt);

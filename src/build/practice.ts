@@ -11,15 +11,17 @@ import { COLOURS } from "../engine/constants/colours.ts";
 import { salts as store } from "../engine/constants/salts.ts";
 import { BOUNDS, chooseUnknowns, judge } from "../engine/deduction/choose-unknowns.ts";
 import { STANDINGS, type Standing } from "../engine/deduction/hardness.ts";
+import { isSafe } from "../engine/deduction/sets-of-unknowns.ts";
 import type { BenchPlan } from "../engine/planning/bench-plan.ts";
 import { type Colour, cellsOf, type Practical, type Step } from "../engine/practical.ts";
 import { phrase } from "../engine/wording/phrase.ts";
-import { answerOf } from "./answer.ts";
+import { ownSet } from "./answer.ts";
 import { predictor } from "./predictor.ts";
+import { storeFor } from "./school-store.ts";
 
 export interface Practice {
   table: PredictionTable;
-  /** Sets to draw from: a salt (index) for each sample. All are decided by the tests, where any set is. */
+  /** Sets to draw from: a salt (index) for each sample. All are decided by the tests, where any set is. None where no set is safe to give out. */
   draws: number[][];
   /** How hard each draw is. */
   standings: Standing[];
@@ -71,29 +73,22 @@ export function practiceOf(practical: Practical, plan: BenchPlan): Practice {
   return { table, draws, standings, colours, solutions, solids, liquids, cm3: filling(practical, plan) };
 }
 
-/** The walkthrough's own set, which its readers know, is left out unless it is the only one, or no set is safe to give out. */
+/**
+ * The walkthrough's own set, which its readers know, is left out unless it is the only one that is safe to give out. Where none is, nothing
+ * is drawn.
+ */
 function drawsOf(table: PredictionTable, practical: Practical): Pick<Practice, "draws" | "standings"> {
-  const own = practical.samples.map((sample) => {
-    const answer = answerOf(table, sample);
-    return answer ? table.salts.indexOf(answer) : -1;
-  });
-  const possible = new Set(table.sets.flatMap(({ salts }) => salts));
-  const kept = [...possible].filter((salt) => isKept(table, salt)).sort((a, b) => a - b);
-  const { sets } = chooseUnknowns(table, [...new Set([...kept, ...own])], { ...BOUNDS, listed: LISTED });
+  const own = ownSet(table, practical.samples);
+  const { sets } = chooseUnknowns(table, [...new Set([...storeFor(table), ...own])], { ...BOUNDS, listed: LISTED });
   const judged = STANDINGS.filter((standing) => standing !== "undecided").flatMap((standing) => sets[standing]);
   const found = judged.length > 0 ? judged : sets.undecided;
-  const all = found.length > 0 ? found : [{ salts: own, standing: judge(table, own)?.standing ?? "undecided" }];
+  const ownIsSafe = own.every((salt, s) => isSafe(table, s, salt));
+  const onlyOwn = ownIsSafe ? [{ salts: own, standing: judge(table, own)?.standing ?? "undecided" }] : [];
+  const all = found.length > 0 ? found : onlyOwn;
   const others = all.filter(({ salts }) => salts.join() !== own.join());
   const chosen = others.length > 0 ? others : all;
   return { draws: chosen.map(({ salts }) => [...salts]), standings: chosen.map(({ standing }) => standing) };
 }
-
-/** The school store's list has a bottle of it. */
-function isKept({ salts }: PredictionTable, salt: number): boolean {
-  const { cations, anions } = salts[salt];
-  return store.some((row) => sameIons(row.cations, cations) && sameIons(row.anions, anions));
-}
-const sameIons = (a: readonly string[], b: readonly string[]) => a.toSorted().join() === b.toSorted().join();
 
 /** As the engine sees it before anything is done. */
 function colourOfSolution(salt: Content, sample: Practical["samples"][number]): Colour | undefined {

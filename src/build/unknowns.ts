@@ -1,19 +1,17 @@
 /** What a teacher chooses unknowns from: the predictions of a practical, with the standard tests that could be added to its own. */
 
-import { solidForm } from "../engine/bench/allowed-salts.ts";
-import { contentOf } from "../engine/bench/contents.ts";
 import type { PredictionTable } from "../engine/bench/prediction-table.ts";
 import { tabulate } from "../engine/bench/tabulate.ts";
 import { NoEquilibrium } from "../engine/bench/tube.ts";
-import { salts as schoolStore } from "../engine/constants/salts.ts";
 import { separationsOf } from "../engine/deduction/separations.ts";
 import type { FurtherTest } from "../engine/deduction/settling-tests.ts";
 import { type StoreHazard, storeHazard } from "../engine/planning/store-hazards.ts";
 import type { Part, Practical } from "../engine/practical.ts";
 import { phrase } from "../engine/wording/phrase.ts";
-import { answerOf } from "./answer.ts";
+import { ownSet } from "./answer.ts";
 import { houseParts } from "./department/standard-tests.ts";
 import { predictor } from "./predictor.ts";
+import { storeFor } from "./school-store.ts";
 
 export interface Unknowns {
   /** The lines of the standard tests stand after the paper's own and are done on no sample. */
@@ -26,21 +24,25 @@ export interface Unknowns {
   own: number[];
   /** By salt (index), for those with something to say. */
   hazards: Record<number, StoreHazard>;
+  /** Standard tests that could not be looked at for this paper, each with the reason. */
+  leftOut: { test: string; why: string }[];
 }
 
 /**
- * A standard test that the engine cannot carry out on every salt of the paper, or that shows more sights than a table holds, is left out.
- * @throws what `tabulate` throws for a procedure the engine cannot carry out
+ * A standard test that the engine cannot carry out on every salt of the paper, or that shows more sights than a table holds, is left out
+ * and named.
+ * @throws RangeError where a sample's answer is no salt the paper allows, and what `tabulate` throws for a procedure the engine cannot carry out
  */
 export function unknownsOf(practical: Practical): Unknowns {
   const own = tabulate(practical, predictor, phrase).table;
   // What stands on a border there is looked for only where a first look shows that it could matter: it takes ten times as long.
-  const further = houseParts(practical.samples).flatMap((part) => {
+  const looked = houseParts(practical.samples).map((part) => {
     const first = columnsOf(practical, part, () => false);
-    const near = first && couldMislead(own, first);
-    const table = near && columnsOf(practical, part, (salt) => near.has(salt));
-    return table ? [{ part, table }] : [];
+    if (typeof first === "string") return { part, found: first };
+    const near = couldMislead(own, first);
+    return { part, found: columnsOf(practical, part, (salt) => near.has(salt)) };
   });
+  const further = looked.flatMap(({ part, found }) => (typeof found === "string" ? [] : [{ part, table: found }]));
   const table = further.reduce((all, one) => joined(all, one.table), own);
   const withCells = ({ label, title }: Part) => ({
     name: title.charAt(0).toLowerCase() + title.slice(1),
@@ -57,38 +59,26 @@ export function unknownsOf(practical: Practical): Unknowns {
       })),
       ...further.map(({ part }) => withCells(part)),
     ],
-    store: [...possible].filter((salt) => isKept(table.salts[salt])).sort((a, b) => a - b),
-    own: practical.samples.map((sample) => {
-      const answer = answerOf(table, sample);
-      return answer ? table.salts.indexOf(answer) : -1;
-    }),
+    store: storeFor(table),
+    own: ownSet(table, practical.samples),
     hazards: Object.fromEntries(
       [...possible].flatMap((salt) => {
         const hazard = storeHazard(table.salts[salt]);
         return hazard ? [[salt, hazard]] : [];
       }),
     ),
+    leftOut: looked.flatMap(({ part, found }) => (typeof found === "string" ? [{ test: part.title, why: found }] : [])),
   };
-}
-
-/** The school store's list has a bottle of it. */
-function isKept({ cations, anions }: PredictionTable["salts"][number]): boolean {
-  const formula = solidForm(contentOf(cations, anions));
-  return schoolStore.some((row) => row.formula === formula);
 }
 
 const cellsOfPart = ({ cells }: PredictionTable, part: string): number[] =>
   cells.flatMap(({ id }, c) => (id === part || id.startsWith(`${part}(`) ? [c] : []));
 
 /**
- * The columns of a standard test for the salts of the practical, done on no sample; undefined where they cannot be made.
+ * The columns of a standard test for the salts of the practical, done on no sample; the reason in words where they cannot be made.
  * @param borders whether to look for what stands on a border, of a salt (formula)
  */
-function columnsOf(
-  practical: Practical,
-  part: Part,
-  borders: (formula: string) => boolean,
-): PredictionTable | undefined {
+function columnsOf(practical: Practical, part: Part, borders: (formula: string) => boolean): PredictionTable | string {
   const { solve, predict, border } = predictor;
   try {
     const { table } = tabulate(
@@ -102,7 +92,7 @@ function columnsOf(
     );
     return { ...table, cells: table.cells.map((cell) => ({ ...cell, samples: [] })) };
   } catch (error) {
-    if (error instanceof NoEquilibrium || error instanceof RangeError) return undefined;
+    if (error instanceof NoEquilibrium || error instanceof RangeError) return error.message;
     throw error;
   }
 }

@@ -48,6 +48,10 @@ describe("both alkalis, and potassium iodide on one of two samples", () => {
     }
   });
 
+  test("every standard test can be looked at", () => {
+    expect(of.leftOut).toEqual([]);
+  });
+
   test("zinc is told from aluminium by ammonia in excess (Q004, Q043)", () => {
     expect(judge(of.table, set("KNO3", "Zn(NO3)2"))?.standing).not.toBe("undecided");
     const cells = of.table.cells.map((cell) => (cell.id === "b(ii)" ? { ...cell, samples: [] } : cell));

@@ -51,8 +51,15 @@ export function wordTerms(table: PredictionTable): string[] {
 /** "20 349", its parts never on two lines. */
 const figure = (count: number): string => String(count).replace(/\B(?=(\d{3})+$)/g, count < 10_000 ? "" : "\u00a0");
 
-/** "238 sets can be made up; the tests decide four of them: two middling, two hard." */
-export function wordCount({ inAll, looked, found }: Choice): string {
+/** "238 sets can be made up; the tests decide four of them: two middling, two hard." And how many of them a sight at the border would open. */
+export function wordCount(choice: Choice): string {
+  const { bordering } = choice;
+  if (bordering === 0) return countInWords(choice);
+  const [rests, them] = bordering === 1 ? ["rests", "it"] : ["rest", "them"];
+  return `${countInWords(choice)} ${figure(bordering)} of the decided sets looked at ${rests} on the usual sights: one at the border would leave ${them} open.`;
+}
+
+function countInWords({ inAll, looked, found }: Choice): string {
   const kinds = STANDINGS.filter((standing) => standing !== "undecided" && found[standing] > 0)
     .map((standing) => `${figure(found[standing])} ${STANDING_WORDS[standing]}`)
     .join(", ");

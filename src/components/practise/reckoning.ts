@@ -4,6 +4,7 @@ import type { PredictionTable, TableRecord } from "../../engine/bench/prediction
 import { type OwnObservations, ownRecord } from "../../engine/deduction/own-record.ts";
 import { ionsLeft } from "../../engine/deduction/reason-holds.ts";
 import { undecided } from "../../engine/deduction/undecided.ts";
+import { unlessTooMuch } from "../../engine/deduction/work.ts";
 import type { Observation } from "../../engine/practical.ts";
 import type { CreditFor } from "../../engine/wording/credit.ts";
 import { readWords } from "../../engine/wording/read-words.ts";
@@ -38,13 +39,16 @@ export interface Reckoning {
   of: number;
   /** What was lost, how often: the most first. */
   lost: { for: CreditFor | "conclusion" | "empty"; times: number }[];
-  /** Sentences, one a sample: what the reader's record leads to. */
+  /** Sentences, one a sample: what the reader's record leads to; or one that it leaves too much open to follow. */
   leads: string[];
   /** The reader's record leads to the unknowns. */
   right: boolean;
   /** Where what was read in the record is none of what the tube may show. */
   misread: { cell: string; sample: string; text: string; model: string }[];
 }
+
+const TOO_MUCH =
+  "Your record leaves so much open, and the paper says so much of the samples, that it cannot be followed here.";
 
 export function reckon(
   practice: Practice,
@@ -71,7 +75,7 @@ export function reckon(
     unknowns.map((of) => [of.sample, observationsOf(practice, tests, of, session)]),
   );
   const mine = ownRecord(table, own);
-  const left = undecided(mine.table, mine.record);
+  const left = unlessTooMuch(() => undecided(mine.table, mine.record));
   const marks = [...lines.flatMap((line) => line.marks), ...conclusions];
   return {
     lines,
@@ -79,8 +83,10 @@ export function reckon(
     earned: marks.filter(({ earned }) => earned).length,
     of: marks.length,
     lost: lostOf(lines, conclusions),
-    leads: leadsOf(mine.table, mine.record, left, names),
-    right: unknowns.every(({ sample, salt }) => left[sample]?.length === 1 && left[sample][0] === salt),
+    leads: left ? leadsOf(mine.table, mine.record, left, names) : [TOO_MUCH],
+    right:
+      left !== undefined &&
+      unknowns.every(({ sample, salt }) => left[sample]?.length === 1 && left[sample][0] === salt),
     misread: unknowns.flatMap((of) =>
       tests.flatMap(({ id }, c) => {
         const seen = of.seen[c];
@@ -112,7 +118,7 @@ function observationsOf(
   );
 }
 
-/** A mark for the ions of one kind, and one for the tests that prove them. */
+/** A mark for the ions of one kind, and one for the tests that prove them; that one falls away where it takes too much to tell. */
 function conclusionMarks(
   table: PredictionTable,
   truth: TableRecord,
@@ -123,11 +129,12 @@ function conclusionMarks(
   const what = kind === "cations" ? "cation" : "anion";
   const right = table.salts[salt][kind];
   const all = Object.keys(truth[sample]);
-  const left = ionsLeft(table, truth, sample, kind, all);
+  const leftBy = (cells: readonly string[]) => ionsLeft(table, truth, sample, kind, cells);
+  const left = unlessTooMuch(() => leftBy(all));
   const answer = ions.filter((ion) => ion !== "");
   const shown = answer.length === 0 ? "nothing" : answer.map((ion) => (ion === OPEN ? "left open" : ion)).join(" and ");
   const mark = (earned: boolean, reason: string) => ({ sample, what, answer: shown, earned, reason });
-  if (left.length > 1) {
+  if (left && left.length > 1) {
     return [
       answer.includes(OPEN)
         ? mark(true, `These tests leave ${list(left, "or")}.`)
@@ -139,28 +146,33 @@ function conclusionMarks(
   }
   const named = answer.toSorted().join() === right.toSorted().join();
   const ion = mark(named, named ? "Right." : `It was ${right.join(" and ")}.`);
-  const proof = {
-    ...ion,
-    what: `proof of the ${what}`,
-    answer: because.length > 0 ? list(inOrder(all, because)) : "nothing",
-  };
-  if (!named) return [ion, { ...proof, earned: false, reason: "Only with the right ion." }];
-  if (because.length === 0 && ionsLeft(table, truth, sample, kind, []).length === 1)
-    return [ion, { ...proof, earned: true, reason: "The paper and the other samples leave nothing else." }];
-  if (because.length === 0) return [ion, { ...proof, earned: false, reason: "No test is named." }];
-  const also = ionsLeft(table, truth, sample, kind, because);
+  const proved = left && unlessTooMuch(() => proofMark(right, because, leftBy));
+  if (!proved) return [ion];
+  const proof = { what: `proof of the ${what}`, answer: because.length > 0 ? list(inOrder(all, because)) : "nothing" };
+  return [ion, { ...ion, ...proof, ...(named ? proved : { earned: false, reason: "Only with the right ion." }) }];
+}
+
+/** @param leftBy the ions that these tests leave of the kind */
+function proofMark(
+  right: readonly string[],
+  because: readonly string[],
+  leftBy: (cells: readonly string[]) => string[],
+): Pick<ConclusionMark, "earned" | "reason"> {
+  if (because.length === 0) {
+    return leftBy([]).length === 1
+      ? { earned: true, reason: "The paper and the other samples leave nothing else." }
+      : { earned: false, reason: "No test is named." };
+  }
+  const also = leftBy(because);
   if (also.length > 1) {
     const others = also.filter((one) => one !== right.join(" and "));
     const reason = `With these alone it could also be ${list(others.slice(0, 3), "or")}${others.length > 3 ? ` or ${others.length - 3} more` : ""}.`;
-    return [ion, { ...proof, earned: false, reason }];
+    return { earned: false, reason };
   }
-  const idle = idleOf(because, (cells) => ionsLeft(table, truth, sample, kind, cells).length === 1);
-  return [
-    ion,
-    idle.length > 1
-      ? { ...proof, earned: false, reason: `They do prove it, but ${list(idle)} add nothing: name only what decides.` }
-      : { ...proof, earned: true, reason: "Nothing else would give these observations." },
-  ];
+  const idle = idleOf(because, (cells) => leftBy(cells).length === 1);
+  return idle.length > 1
+    ? { earned: false, reason: `They do prove it, but ${list(idle)} add nothing: name only what decides.` }
+    : { earned: true, reason: "Nothing else would give these observations." };
 }
 
 const inOrder = (all: string[], some: string[]) => all.filter((cell) => some.includes(cell));

@@ -6,6 +6,7 @@
 import {
   cellFor,
   ELSE,
+  givenTwice,
   linkTooLong,
   moreLikeThese,
   NOT_DONE,
@@ -72,19 +73,25 @@ export function fromAddress(table: RecordSheet, given: TableRecord, search: stri
       faults: [linkTooLong(search.length, LONGEST)],
     };
   const entries = new URLSearchParams(search);
-  const asked = entries.get("record");
-  const own = asked === OWN;
-  const faults = asked === null || own ? [] : [onlyOwn(quote(asked), OWN)];
+  const asked = entries.getAll("record");
+  const own = asked.length === 1 && asked[0] === OWN;
+  const faults = asked.length > 1 ? [givenTwice("record", asked.length)] : [];
+  if (asked.length === 1 && !own) faults.push(onlyOwn(quote(asked[0]), OWN));
   const record: TableRecord = structuredClone(own ? {} : given);
   const all = places(table);
-  for (const [name, words] of entries) {
+  for (const name of new Set(entries.keys())) {
     if (!PLACE.test(name)) continue;
+    const [words, ...again] = entries.getAll(name);
     const place = all.find(({ sample, cell }) => name === `${sample}.${inAddress(cell.id)}`);
     if (!place) {
       faults.push(noSuchPlace(name, sampleName(all)));
       continue;
     }
     const { sample, cell } = place;
+    if (again.length > 0) {
+      faults.push(givenTwice(cellFor(cell.id, sample), again.length + 1));
+      continue;
+    }
     const listed = cell.words.indexOf(words);
     const reading = listed >= 0 ? listed : words === ELSE ? SOMETHING_ELSE : undefined;
     if (reading === undefined && words !== NOT_DONE) {

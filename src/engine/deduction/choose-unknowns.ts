@@ -1,6 +1,6 @@
 /**
  * Which unknowns to give out: the sets from a store that the tests decide, and how hard each is. A set is decided when the record it would
- * give leaves it and nothing else, over all salts the paper allows, whether in the store or not. All figures of a set are exact. The number
+ * give, of the likeliest sight of each test, leaves it and nothing else, over all salts the paper allows, whether in the store or not. All figures of a set are exact. The number
  * of sets can be too large to look at each: then so many are looked at, from all over the store, and the answer says so.
  */
 import type { PredictionTable } from "../bench/prediction-table.ts";
@@ -32,6 +32,8 @@ export interface Choice {
   looked: number;
   /** Sets looked at, by standing. */
   found: Record<Standing, number>;
+  /** Decided sets looked at that a sight at the border would leave open. */
+  bordering: number;
   /** For each standing the sets to choose from, at most `listed` of them: different from one another first, then as `ranked` has it. */
   sets: Record<Standing, JudgedSet[]>;
 }
@@ -86,6 +88,7 @@ export function chooseUnknowns(table: PredictionTable, store: readonly number[],
     ...(inAll && { inAll }),
     looked: judged.length,
     found,
+    bordering: judged.filter(({ borders }) => borders.length > 0).length,
     sets: Object.fromEntries(
       STANDINGS.map((standing) => {
         const own = judged.filter((one) => one.standing === standing);

@@ -55,6 +55,8 @@ export const noSuchPlace = (name: string, such: string) =>
   `${name}: Diese Stelle gibt es im Protokoll nicht; erwartet wird eine wie ${such}.`;
 export const noSuchSight = (place: string, found: string) =>
   `${place}: gefunden ${found}, erwartet wird eine Beobachtung aus der Liste.`;
+export const givenTwice = (place: string, times: number) =>
+  `${place}: gefunden ${times} Einträge, erwartet wird einer.`;
 export const moreLikeThese = (count: number) => `Und ${count} weitere wie diese.`;
 export const nothingBehindMark = (found: string) =>
   `${found}: Hinter „#“ wird nichts gelesen, ein Protokoll steht hinter „?“.`;

@@ -53,6 +53,7 @@ export const noSuchPlace = (name: string, such: string) =>
   `${name}: found no such place in this record, expected one such as ${such}.`;
 export const noSuchSight = (place: string, found: string) =>
   `${place}: found ${found}, expected an observation of its list.`;
+export const givenTwice = (place: string, times: number) => `${place}: found ${times} entries, expected one.`;
 export const moreLikeThese = (count: number) => `And ${count} more like these.`;
 export const nothingBehindMark = (found: string) => `${found}: nothing is read behind “#”, a record stands behind “?”.`;
 export const quote = (text: string) => `“${text}”`;

@@ -31,7 +31,16 @@ describe("how many", () => {
     ],
     [{ looked: 0, found: none }, "Too much to look at even one set: give fewer samples or a smaller store."],
   ])("%j", (choice, words) => {
-    expect(wordCount({ ...choice, sets })).toBe(words);
+    expect(wordCount({ ...choice, sets, bordering: 0 })).toBe(words);
+  });
+
+  test.each([
+    [1, " 1 of the decided sets looked at rests on the usual sights: one at the border would leave it open."],
+    [3, " 3 of the decided sets looked at rest on the usual sights: one at the border would leave them open."],
+  ])("%i that a sight at the border would leave open", (bordering, words) => {
+    const found = { ...none, middling: 4 };
+    const choice = { inAll: { sets: 4, decided: 4 }, looked: 4, found, sets };
+    expect(wordCount({ ...choice, bordering })).toBe(wordCount({ ...choice, bordering: 0 }) + words);
   });
 });
 

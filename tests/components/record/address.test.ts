@@ -116,6 +116,19 @@ describe("an address by hand", () => {
     ]);
   });
 
+  test("is refused where a place is given twice, for nobody can say which was meant", () => {
+    expect(fromAddress(table, given, "P.b=no visible change&P.b=not done&P.a.ii=not done")).toEqual({
+      record: { P: { b: 0 } },
+      own: false,
+      faults: ["b for P: found 2 entries, expected one."],
+    });
+    expect(fromAddress(table, given, "record=own&record=own")).toEqual({
+      record: given,
+      own: false,
+      faults: ["record: found 2 entries, expected one."],
+    });
+  });
+
   test("keeps the entries of others, and replaces its own", () => {
     const before = "?utm_source=y&P.b=not+done&record=own";
     expect(toAddress(table, given, { record: { ...given, P: { "a(ii)": 1, b: 0 } }, own: false }, before)).toBe(
@@ -124,7 +137,7 @@ describe("an address by hand", () => {
   });
 
   test("tells the first faults and counts the others", () => {
-    const many = Array.from({ length: 50 }, (_, n) => `P.z=${n}`).join("&");
+    const many = Array.from({ length: 50 }, (_, n) => `P${n % 10}.${"abcde"[Math.floor(n / 10)]}=x`).join("&");
     const { faults } = fromAddress(table, given, many);
     expect(faults).toHaveLength(7);
     expect(faults.at(-1)).toBe("And 44 more like these.");

@@ -56,6 +56,7 @@ describe("agrees with writing down every set", () => {
         const chosen = STANDINGS.flatMap((standing) => choice.sets[standing].map((one) => ({ ...one, standing })));
         expect(choice.looked).toBe(chosen.length);
         expect(choice.inAll).toEqual({ sets: chosen.length, decided: chosen.length - choice.sets.undecided.length });
+        expect(choice.bordering).toBe(chosen.filter(({ borders }) => borders.length > 0).length);
         // No set twice, none that the paper or the store forbids, none left out but for samples that change places.
         const written = chosen.map(({ salts }) => salts.join());
         expect(new Set(written).size).toBe(chosen.length);
