@@ -4,7 +4,9 @@
  */
 import { availableParallelism } from "node:os";
 import { Worker } from "node:worker_threads";
+import { LANGUAGE } from "#words/language.ts";
 import { type ContentFault, ContentFaults } from "../authoring/faults.ts";
+import { TAGS } from "../words/tags.ts";
 import { openCache } from "./cache/cache.ts";
 import type { CheckAnswer, CheckOrder } from "./check-worker.ts";
 import { checkTheme } from "./department/check-theme.ts";
@@ -12,7 +14,7 @@ import { coursePaths } from "./department/course.ts";
 import { department } from "./department/department.ts";
 import { houseOf } from "./department/key.ts";
 import { checkAllPages } from "./pages/check-pages.ts";
-import { readPage } from "./practical-paths.ts";
+import { practicalPaths, readPage, translatedFolder } from "./practical-paths.ts";
 
 /** More threads than this only wait for memory. Common practice, no source. */
 const MOST_THREADS = 8;
@@ -29,7 +31,7 @@ export async function checkAll(root: string, pages: boolean, cache = openCache()
   // At which strengths practicals are to be held is not known while the department's file cannot be read.
   const ofHouse = faultsOf(department);
   const ofTheme = checkTheme(root);
-  const paths = ofHouse.length > 0 ? [] : coursePaths(root);
+  const paths = ofHouse.length > 0 ? [] : [...coursePaths(root), ...(pages ? [] : inOtherLanguages(root))];
   const orders = paths.map((path): CheckOrder => ({ path, text: readPage(root, path), pages }));
   const input = ({ path, text }: CheckOrder) => checkedInput(path, text);
   const known = new Map(orders.map((order) => [order, cache.read<ContentFault[]>(name, input(order))]));
@@ -43,6 +45,10 @@ export async function checkAll(root: string, pages: boolean, cache = openCache()
   if (faults.length > 0) throw new ContentFaults(faults);
   return orders.length;
 }
+
+/** A build checks what it shows; without one all languages are checked. */
+const inOtherLanguages = (root: string): string[] =>
+  TAGS.filter((tag) => tag !== LANGUAGE).flatMap((tag) => practicalPaths(root, translatedFolder(tag)));
 
 /** What the faults of a practical hang on besides the program: its file, and the department that shows it. */
 export const checkedInput = (path: string, text: string): string => `${path}\0${text}\0${JSON.stringify(houseOf())}`;

@@ -28,6 +28,15 @@ export function siteLanguages(
 export const editionFolder = (language: Language, languages: readonly Language[]): string =>
   languages[0] === language ? "" : `${language}/`;
 
+/**
+ * The language of a page of content where it is another than the site's: what is not translated stands in English, and says so.
+ * @param file its path in the project; a department writes in the first of its own languages
+ */
+export const foreignLanguage = (file: string | undefined): Language | undefined =>
+  LANGUAGE !== TAGS[0] && file?.startsWith("src/content/") && !file.startsWith(`src/content/${LANGUAGE}/`)
+    ? TAGS[0]
+    : undefined;
+
 /** The same page in one of the site's languages. */
 export interface Edition {
   language: Language;

@@ -5,6 +5,10 @@ import { join, relative } from "node:path";
 /** The practicals that come with the course. */
 export const SHIPPED = "src/content/practicals";
 
+/** Pages of the course in another language than English: each stands in for that of the same name. */
+export const translatedFolder = (language: string, folder = "practicals"): string =>
+  `src/content/${language}/${folder}`;
+
 /** Paths of all pages below a folder, in a stable order, relative to `root`, with forward slashes; none where there is no such folder. */
 export function practicalPaths(root: string, folder = SHIPPED): string[] {
   if (!existsSync(join(root, folder))) return [];

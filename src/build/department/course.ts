@@ -1,7 +1,8 @@
 /** The practicals a department shows: those that come with the course and its own. */
 
+import { LANGUAGE } from "#words/language.ts";
 import { ContentFaults } from "../../authoring/faults.ts";
-import { practicalName, practicalPaths, SHIPPED } from "../practical-paths.ts";
+import { practicalName, practicalPaths, SHIPPED, translatedFolder } from "../practical-paths.ts";
 import { type Department, department, departmentFolder } from "./department.ts";
 
 /** Folder of the department's own practicals, relative to the project; undefined where there is no department. */
@@ -25,27 +26,25 @@ function choice(): Department["practicals"] {
   }
 }
 
-function ownPaths(root: string): string[] {
-  const folder = ownPracticals();
-  return folder === undefined ? [] : practicalPaths(root, folder);
+/** Where the practicals of a site lie, relative to `root`. Of two of the same name the later takes the place of the other. */
+export function practicalFolders(): string[] {
+  const own = ownPracticals();
+  return [SHIPPED, translatedFolder(LANGUAGE), ...(own === undefined ? [] : [own])];
 }
 
-/** Paths of all practicals of the site, relative to `root`. One of the department takes the place of ours of the same name. */
+/** Paths of all practicals of the site, relative to `root`: ours, in the language of the site where there is one, and the department's. */
 export function coursePaths(root: string): string[] {
   const left = leftOut(root);
-  return [...practicalPaths(root, SHIPPED), ...ownPaths(root)].filter((path) => !left.includes(path));
+  return allPaths(root).filter((path) => !left.includes(path));
 }
+
+const allPaths = (root: string): string[] => practicalFolders().flatMap((folder) => practicalPaths(root, folder));
 
 /** Paths of practicals that lie there and are not shown: hidden, or replaced by one of the same name. */
 export function leftOut(root: string): string[] {
-  const own = ownPaths(root);
-  const replaced = own.map(practicalName);
-  return [
-    ...practicalPaths(root, SHIPPED).filter(
-      (path) => replaced.includes(practicalName(path)) || !isShown(practicalName(path)),
-    ),
-    ...own.filter((path) => !isShown(practicalName(path))),
-  ];
+  const all = allPaths(root);
+  const last = new Map(all.map((path) => [practicalName(path), path]));
+  return all.filter((path) => !isShown(practicalName(path)) || last.get(practicalName(path)) !== path);
 }
 
 /** Whether an address of the site, from its root, leads to one of our practicals that the site does not have. */

@@ -4,8 +4,8 @@ import { glob } from "astro/loaders";
 import { z } from "zod";
 import { practical } from "../../engine/practical.ts";
 import { patient } from "../pages/patient-loader.ts";
-import { practicalName, SHIPPED } from "../practical-paths.ts";
-import { leftOut, ownPracticals } from "./course.ts";
+import { practicalName } from "../practical-paths.ts";
+import { leftOut, practicalFolders } from "./course.ts";
 import { department, departmentFolder } from "./department.ts";
 import { houseOf } from "./key.ts";
 import { atHouseStrengths, withHouseIons } from "./strengths.ts";
@@ -20,17 +20,12 @@ export const housePractical = z.preprocess(
 );
 
 export function practicalsLoader(): Loader {
-  const own = ownPracticals();
   const root = departmentFolder()?.root;
   const out = root === undefined ? [] : leftOut(root);
   const files = patient(
     glob({
       base: ".",
-      pattern: [
-        `${SHIPPED}/**/*.mdx`,
-        ...(own === undefined ? [] : [`${own}/**/*.mdx`]),
-        ...out.map((path) => `!${path}`),
-      ],
+      pattern: [...practicalFolders().map((folder) => `${folder}/**/*.mdx`), ...out.map((path) => `!${path}`)],
       generateId: ({ entry }) => practicalName(entry),
     }),
   );

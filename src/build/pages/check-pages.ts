@@ -2,9 +2,10 @@
 import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import type { ContentFault } from "../../authoring/faults.ts";
+import { TAGS } from "../../words/tags.ts";
 import { coursePaths } from "../department/course.ts";
 import { checkEquations } from "../equations/check-equations.ts";
-import { practicalPaths, readPage } from "../practical-paths.ts";
+import { practicalPaths, readPage, translatedFolder } from "../practical-paths.ts";
 import { addressesOf } from "./addresses.ts";
 import { checkFrontmatter, checkGlossary, SCHEMAS } from "./check-frontmatter.ts";
 import { checkMarkup } from "./check-markup.ts";
@@ -19,7 +20,11 @@ const namesIn = (root: string, folder: string): string[] =>
 
 /** All faults of all pages that are shown, page by page, in the order of their lines. */
 export function checkAllPages(root: string): ContentFault[] {
-  const others = Object.keys(SCHEMAS).flatMap((folder) => practicalPaths(root, `${CONTENT}/${folder}`));
+  const folders = Object.keys(SCHEMAS);
+  const others = [CONTENT, ...TAGS.map((tag) => `${CONTENT}/${tag}`)].flatMap((content) =>
+    folders.flatMap((folder) => practicalPaths(root, `${content}/${folder}`)),
+  );
+  const translated = TAGS.flatMap((tag) => practicalPaths(root, translatedFolder(tag)));
   const glossary = existsSync(join(root, GLOSSARY))
     ? checkGlossary(GLOSSARY, readFileSync(join(root, GLOSSARY), "utf8"))
     : { faults: [], terms: [] };
@@ -28,9 +33,9 @@ export function checkAllPages(root: string): ContentFault[] {
     named: { ionTests: namesIn(root, "ion-tests"), terms: glossary.terms },
   };
   const cautions = namesIn(root, "cautions");
-  const ofPages = [...coursePaths(root), ...others].sort().flatMap((path) => {
+  const ofPages = [...new Set([...coursePaths(root), ...translated, ...others])].sort().flatMap((path) => {
     const text = readPage(root, path);
-    const folder = path.split("/")[2];
+    const folder = folders.find((one) => path.split("/").slice(2, 4).includes(one)) ?? "practicals";
     return [
       ...(others.includes(path) ? checkFrontmatter(path, text, folder, cautions) : []),
       ...checkEquations(path, text),
