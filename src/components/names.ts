@@ -1,5 +1,5 @@
 /** Names of ions and salts beside their formulas. The names come with the page, so that an island need not carry the whole table. */
-import { salt } from "#words/ion-names.ts";
+import { salt } from "#words/salt-name.ts";
 import type { SaltEntry } from "../engine/bench/prediction-table.ts";
 
 /** Names of the ions a page speaks of, by formula: { "Zn^2+": "zinc" }. */

@@ -1,4 +1,5 @@
-import { ionNames, salt } from "#words/ion-names.ts";
+import { ionNames } from "#words/ion-names.ts";
+import { salt } from "#words/salt-name.ts";
 
 /** An ion whose name the table does not hold. */
 export class UnknownIonError extends Error {

@@ -1,4 +1,5 @@
 /** How people write the signs of gases. Common practice, no source; what each sign shows is `gas-signs.ts` of the bench. */
+import { GASES_READ } from "#words/reading.ts";
 import { GAS_EVIDENCE, type Gas } from "../practical/gases.ts";
 import type { GasTest } from "../practical.ts";
 
@@ -117,24 +118,11 @@ export const NO_SIGN =
   "gas test shows nothing|(?:gas )?test(?: is| was)? negative|negative(?: gas)? test|splint (?:does not|doesn't|did not|didn't|not) (?:relight|pop|change)|no (?:squeaky )?pop|no white smoke|(?:does not|did not|doesn't) relight|splint goes out|" +
   "no gas(?: is| was)?(?: given off| evolved| seen| produced)?";
 
-/** In the reader's vocabulary. */
-const NAMES: Readonly<Record<Gas, string>> = {
-  NH3: "ammonia",
-  CO2: "carbon dioxide",
-  SO2: "sulfur dioxide",
-  H2: "hydrogen",
-  O2: "oxygen",
-  Cl2: "chlorine",
-  NO2: "nitrogen dioxide",
-  HCl: "hydrogen chloride",
-  H2O: "water vapour",
-};
-
 /** Gases by name and by formula, the longer first: hydrogen chloride is no hydrogen. */
 const ALL: readonly (readonly [words: string, gas: Gas])[] = [
-  ...(Object.entries(NAMES) as [Gas, string][]).map(([gas, name]) => [name, gas] as const),
+  ...(Object.entries(GASES_READ) as [Gas, string][]).map(([gas, name]) => [name, gas] as const),
   ["sulphur dioxide", "SO2"],
   ["(?:steam|water vapor)", "H2O"],
-  ...(Object.keys(NAMES) as Gas[]).filter((gas) => gas !== "H2O").map((gas) => [gas.toLowerCase(), gas] as const),
+  ...(Object.keys(GASES_READ) as Gas[]).filter((gas) => gas !== "H2O").map((gas) => [gas.toLowerCase(), gas] as const),
 ];
 export const NAMED = ALL.toSorted(([a], [b]) => b.length - a.length);

@@ -6,3 +6,4 @@ export * as marking from "./marking.ts";
 export * as observation from "./observation.ts";
 export * as reading from "./reading.ts";
 export * as record from "./record.ts";
+export * as saltName from "./salt-name.ts";

@@ -61,15 +61,3 @@ export const ionNames: Readonly<Record<string, string>> = {
   "[Fe(CN)6]^4-": "Hexacyanidoferrat(II)",
   "[Fe(CN)6]^3-": "Hexacyanidoferrat(III)",
 };
-
-/** A salt or a mixture by the names of its ions: "Zinksulfat", "Kupfer(II)-sulfat", "Ammonium- und Eisen(II)-sulfat". */
-export function salt(cations: readonly string[], anions: readonly string[]): string {
-  const [last, ...before] = [...cations].reverse();
-  const joined = [...before.reverse().map((name) => `${name}-`), last + (last.endsWith(")") ? "-" : "")];
-  const salts = anions.map((name) => name.toLowerCase());
-  const ends = salts.map((name, index) => (index === 0 ? name : `-${name}`));
-  return and(joined) + and(ends);
-}
-
-const and = (names: readonly string[]): string =>
-  names.length < 2 ? names.join("") : `${names.slice(0, -1).join(", ")} und ${names[names.length - 1]}`;

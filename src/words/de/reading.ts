@@ -1,5 +1,19 @@
 /** What the reader of records asks and answers, and German brought into its vocabulary, that of `wording/reading/`. */
+import type { Gas } from "../../engine/practical.ts";
 import { GLOSSES, withColours } from "./glosses.ts";
+
+/** Gases as that vocabulary names them. */
+export const GASES_READ: Readonly<Record<Gas, string>> = {
+  NH3: "ammonia",
+  CO2: "carbon dioxide",
+  SO2: "sulfur dioxide",
+  H2: "hydrogen",
+  O2: "oxygen",
+  Cl2: "chlorine",
+  NO2: "nitrogen dioxide",
+  HCl: "hydrogen chloride",
+  H2O: "water vapour",
+};
 
 /** Umlauts and ß may be written out: "loesung", "weiss". */
 const writtenOut = (text: string): string =>

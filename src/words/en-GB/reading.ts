@@ -1,5 +1,8 @@
 /** What the reader of records asks and answers. Its patterns know one vocabulary: that of `wording/reading/`, in English. */
 
+/** Gases as that vocabulary names them. */
+export { GASES as GASES_READ } from "./observation.ts";
+
 /** The line in the reader's vocabulary; it is in lower case. */
 export const inReaderWords = (line: string): string => line;
 /** Words of that vocabulary as the writer put them. */
