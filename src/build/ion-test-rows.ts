@@ -2,6 +2,8 @@
 import type { Prediction } from "../engine/bench/prediction.ts";
 import { ION_LISTS } from "../engine/constants/ions.ts";
 import type { GivenOff, Part, Step } from "../engine/practical.ts";
+import { department } from "./department/department.ts";
+import { atHouseStrengths } from "./department/strengths.ts";
 import { blankFor, tryIon } from "./ions/tried.ts";
 
 /** Steps of the test in the stages at which one looks, each with the heading of its column. */
@@ -26,9 +28,10 @@ export interface IonTestRows {
   silent: { ions: string[]; stages: Prediction[] };
 }
 
-/** Rows for the ions of a kind, in the order of the constants. */
+/** Rows for the ions of a kind, in the order of the constants, with the school's own bottles. */
 export function ionTestRows(kind: "cation" | "anion", stages: readonly TriedStage[]): IonTestRows {
-  const part: Part = { label: "a", title: "test", tests: stages.map(({ steps }) => ({ steps })) };
+  const written: Part = { label: "a", title: "test", tests: stages.map(({ steps }) => ({ steps })) };
+  const [part] = atHouseStrengths([written], department());
   const school: readonly string[] = ION_LISTS.school[`${kind}s`];
   const rows: IonTestRow[] = [];
   const silent: string[] = [];

@@ -65,6 +65,11 @@ test("strengths, glass and class are its own", () => {
   // Of a reagent it says nothing of, the usual one.
   expect(walkthrough).toContain("aqueous ammonia, 2 mol/dm³");
   expect(walkthrough).toContain("test-tube 100 × 16 mm");
+  for (const path of ["ions/lead-ii", "ion-tests/sodium-hydroxide", "ion-tests/powders"]) {
+    expect(textOf(path)).toContain(
+      "With the bottles of this school: aqueous sodium hydroxide, 0.5 mol/dm³; aqueous silver nitrate, 0.1 mol/dm³.",
+    );
+  }
   const sheet = pageAt("practicals/lamp-room-shelf/class").document;
   expect(sheet.querySelectorAll("input").map((field) => field.getAttribute("value"))).toEqual(
     expect.arrayContaining(["9", "25"]),

@@ -36,6 +36,13 @@ export function strengthsAtWork({ parts }: Practical, department: Department): s
   return [...new Set(found)];
 }
 
+/** The school's bottles that are not of the usual strength, by name: "aqueous sodium hydroxide, 0.5 mol/dm3". */
+export function houseBottles({ strengths }: Department): string[] {
+  return reagents.flatMap(({ id, name, concentration }) =>
+    Object.hasOwn(strengths, id) && strengths[id] !== concentration ? [`${name}, ${strengths[id]} mol/dm3`] : [],
+  );
+}
+
 /** A page's data with the school's list where its paper offers the ions `department`. */
 export function withHouseIons(data: unknown, { ions }: Department): unknown {
   const isGroup = (one: unknown): one is Record<string, unknown> =>

@@ -4,7 +4,7 @@ import { saltOf } from "../../engine/bench/salt.ts";
 import { ION_LISTS } from "../../engine/constants/ions.ts";
 import { STANDARD_TESTS } from "../../engine/constants/standard-tests.ts";
 import { remembering } from "../../engine/equilibrium/remembering.ts";
-import { standardPart } from "../../engine/practical/standard-parts.ts";
+import { housePart } from "../department/standard-tests.ts";
 import { predictor } from "../predictor.ts";
 import { isCation, TRIED_AT } from "./tried.ts";
 
@@ -48,7 +48,7 @@ function lookForThem(): FalseResult[] {
       same: [],
       contains: [],
     },
-    parts: tests.map((test) => standardPart(test, test.id, "solution")),
+    parts: tests.map((test) => housePart(test, test.id, "solution")),
   };
   const all = interference(practical, remembering(predictor.solve)).map((one) => ({
     ...one,

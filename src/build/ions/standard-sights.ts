@@ -1,7 +1,7 @@
 /** What every ion shows in every standard test, worked out once for the whole build. */
 import { STANDARD_TESTS, type StandardTest } from "../../engine/constants/standard-tests.ts";
-import { standardPart } from "../../engine/practical/standard-parts.ts";
 import type { Part } from "../../engine/practical.ts";
+import { housePart } from "../department/standard-tests.ts";
 import { hasFoil, isCation, shareReading, type TriedSight, tryIon } from "./tried.ts";
 
 /** Tests for powders that water leaves: of a solution they show nothing that the alkalis by themselves do not. */
@@ -26,7 +26,7 @@ export interface StandardSight extends TriedSight {
   test: StandardTest;
 }
 
-export const partOf = (test: StandardTest): Part => standardPart(test, "a", "solution");
+export const partOf = (test: StandardTest): Part => housePart(test, "a", "solution");
 
 const known = new Map<string, StandardSight[]>();
 
