@@ -70,6 +70,10 @@ test("strengths, glass and class are its own", () => {
       "With the bottles of this school: aqueous sodium hydroxide, 0.5 mol/dm³; aqueous silver nitrate, 0.1 mol/dm³.",
     );
   }
+  // Whoever enters a paper there finds the strengths and the list of ions in the form.
+  const form = pageAt("paper").document.querySelector("astro-island[props*=vocabulary]")?.getAttribute("props");
+  expect(form).toContain("0.5 mol/dm3");
+  expect(form).toContain("gasTests");
   const sheet = pageAt("practicals/lamp-room-shelf/class").document;
   expect(sheet.querySelectorAll("input").map((field) => field.getAttribute("value"))).toEqual(
     expect.arrayContaining(["9", "25"]),

@@ -36,10 +36,10 @@ export function strengthsAtWork({ parts }: Practical, department: Department): s
   return [...new Set(found)];
 }
 
-/** The school's bottles that are not of the usual strength, by name: "aqueous sodium hydroxide, 0.5 mol/dm3". */
-export function houseBottles({ strengths }: Department): string[] {
+/** The school's bottles that are not of the usual strength. */
+export function houseBottles({ strengths }: Department): { id: string; name: string; molPerDm3: number }[] {
   return reagents.flatMap(({ id, name, concentration }) =>
-    Object.hasOwn(strengths, id) && strengths[id] !== concentration ? [`${name}, ${strengths[id]} mol/dm3`] : [],
+    Object.hasOwn(strengths, id) && strengths[id] !== concentration ? [{ id, name, molPerDm3: strengths[id] }] : [],
   );
 }
 

@@ -92,8 +92,14 @@ export default function OwnPaper({ vocabulary, ions, cautions, examples, example
             />
           </div>
           <SamplesForm {...form} />
-          <StatementForm {...form} ions={ions} />
-          <Paste draft={draft} edit={paper.edit} focus={paper.focus} bottles={vocabulary.bottles} />
+          <StatementForm {...form} ions={ions} house={vocabulary.house} />
+          <Paste
+            draft={draft}
+            edit={paper.edit}
+            focus={paper.focus}
+            bottles={vocabulary.bottles}
+            house={vocabulary.house}
+          />
           <ProcedureForm {...form} {...vocabulary} />
         </div>
         <p class="print paper-title">{draft.title}</p>

@@ -4,6 +4,7 @@ import type { ReadInstruction } from "../../engine/wording/read-instruction.ts";
 import { useLater } from "../later.ts";
 import type { Draft } from "./draft.ts";
 import { placeId } from "./fields.tsx";
+import type { House } from "./house.ts";
 import { LONGEST_PASTED } from "./paper-question.ts";
 import type { Bottles } from "./step-kinds.ts";
 import type { Editing } from "./use-draft.ts";
@@ -13,7 +14,9 @@ const NOT_LOADED = { refused: "The reader could not be loaded. Check the connect
 const EXAMPLE =
   "(a) To 1 cm3 of solution P add aqueous sodium hydroxide drop by drop, then in excess. Warm gently and test any gas with damp red litmus paper.";
 
-export function Paste({ draft, edit, focus, bottles }: Editing & { draft: Draft; bottles: Bottles }) {
+type Props = Editing & { draft: Draft; bottles: Bottles; house: House };
+
+export function Paste({ draft, edit, focus, bottles, house }: Props) {
   const [pasted, paste] = useState("");
   const [read, setRead] = useState<ReadInstruction>();
   const [news, tell] = useState("");
@@ -40,7 +43,7 @@ export function Paste({ draft, edit, focus, bottles }: Editing & { draft: Draft;
   const take = () => {
     if (!read || !understood) return;
     const first = draft.parts.length;
-    edit({ ...draft, parts: [...draft.parts, ...understood.partsFrom(read, draft)] });
+    edit({ ...draft, parts: [...draft.parts, ...understood.partsFrom(read, draft, house)] });
     setRead(undefined);
     paste("");
     tell("The tests are in the paper below. Fields that are still open are marked there.");

@@ -4,6 +4,7 @@ import { MOST } from "../../engine/practical/bounds.ts";
 import { Words } from "../Words.tsx";
 import { type Draft, type DraftStatement, type IonChoice, type KindOfIon, statementPath } from "./draft.ts";
 import { Choice, Fault, type Faults, Field, Letters, placeId } from "./fields.tsx";
+import type { House } from "./house.ts";
 import type { Editing } from "./use-draft.ts";
 
 /** Every ion the engine knows, with its name. */
@@ -17,6 +18,9 @@ const LISTS = [
   ["advanced", "the advanced list"],
   ["ticked", "those I tick"],
 ] as const;
+
+/** Its ions are ticked, and stay with the paper wherever it goes. */
+const OWN_LIST = ["own", "our department's list"] as const;
 
 const NEW: readonly (readonly [says: DraftStatement["says"], words: string])[] = [
   ["share", "Some samples hold the same ion"],
@@ -32,8 +36,9 @@ const fresh = (says: DraftStatement["says"], draft: Draft): DraftStatement => {
   return { says, samples, ion: "cation" };
 };
 
-export function StatementForm(props: Editing & { draft: Draft; faults: Faults; ions: KnownIons }) {
-  const { draft, faults, edit, focus, ions } = props;
+type Props = Editing & { draft: Draft; faults: Faults; ions: KnownIons; house: House };
+
+export function StatementForm({ draft, faults, edit, focus, ions, house }: Props) {
   const { statements } = draft;
   const letters = draft.samples.map(({ label }) => label);
   const set = (index: number, change: DraftStatement) =>
@@ -48,6 +53,7 @@ export function StatementForm(props: Editing & { draft: Draft; faults: Faults; i
           kind={kind}
           chosen={draft[kind]}
           of={ions[kind]}
+          own={house.ions?.[kind]}
           fault={faults(`paper.${kind}`)}
           onChoose={(chosen) => edit({ ...draft, [kind]: chosen })}
         />
@@ -158,11 +164,13 @@ interface IonsProps {
   kind: "cations" | "anions";
   chosen: IonChoice;
   of: KnownIons["cations"];
+  /** The department's own list. */
+  own?: readonly string[];
   fault?: string;
   onChoose(chosen: IonChoice): void;
 }
 
-function Ions({ kind, chosen, of, fault, onChoose }: IonsProps) {
+function Ions({ kind, chosen, of, own, fault, onChoose }: IonsProps) {
   const ticked = Array.isArray(chosen);
   const place = `paper.${kind}`;
   return (
@@ -171,9 +179,10 @@ function Ions({ kind, chosen, of, fault, onChoose }: IonsProps) {
         name={`The ${kind} can be`}
         place={place}
         value={ticked ? "ticked" : chosen}
-        of={LISTS}
+        of={own ? [...LISTS, OWN_LIST] : LISTS}
         onChoose={(list) => {
           if (list === "school" || list === "advanced") onChoose(list);
+          else if (list === "own" && own) onChoose([...own]);
           else onChoose(ticked ? chosen : [...ION_LISTS[chosen][kind]]);
         }}
       />

@@ -1,6 +1,7 @@
 /** One step of a test: what is done, and how much or with what. */
 import type { WrittenStep } from "../../engine/constants/standard-tests.ts";
 import { Choice, Fault, type Faults, Field, placeId } from "./fields.tsx";
+import { type House, withReagent } from "./house.ts";
 import {
   AMOUNTS,
   type AmountKey,
@@ -18,6 +19,7 @@ export interface Vocabulary {
   bottles: Bottles;
   gasTests: readonly string[];
   indicators: readonly string[];
+  house: House;
 }
 
 interface Props extends Vocabulary {
@@ -68,7 +70,7 @@ export function StepForm(props: Props) {
   );
 }
 
-function Entries({ step, place, called, bottles, gasTests, indicators, onChange }: Props) {
+function Entries({ step, place, called, bottles, gasTests, indicators, house, onChange }: Props) {
   const text = (key: string, says: string, hint: string, size = 8) => (
     <Field
       name={<span class="vh">{says}</span>}
@@ -79,13 +81,18 @@ function Entries({ step, place, called, bottles, gasTests, indicators, onChange 
       onType={(typed) => onChange(withEntry(step, key, typed))}
     />
   );
-  const choice = (key: string, says: string, of: readonly (readonly [string, string])[]) => (
+  const choice = (
+    key: string,
+    says: string,
+    of: readonly (readonly [string, string])[],
+    chosen = (value: string) => withEntry(step, key, value),
+  ) => (
     <Choice
       name={<span class="vh">{says}</span>}
       place={`${place}.${key}`}
       value={String(step[key] ?? "")}
       of={of}
-      onChoose={(value) => onChange(withEntry(step, key, value))}
+      onChoose={(value) => onChange(chosen(value))}
     />
   );
   switch (kindOf(step)?.verb) {
@@ -95,7 +102,7 @@ function Entries({ step, place, called, bottles, gasTests, indicators, onChange 
       const key = amountKey(step);
       return (
         <>
-          {choice("add", `Reagent of ${called}`, bottles)}
+          {choice("add", `Reagent of ${called}`, bottles, (reagent) => withReagent(step, reagent, house))}
           <Choice
             name={<span class="vh">How the amount is said, {called}</span>}
             place={`${place}.amount`}

@@ -1,12 +1,13 @@
 /** Sentences as read, turned into parts of the draft. */
 import type { ReadInstruction } from "../../engine/wording/read-instruction.ts";
 import { type Draft, type DraftPart, fitting, freeLetter } from "./draft.ts";
+import { atHouse, type House } from "./house.ts";
 
 /**
  * The tests as parts of the draft, under letters that are free. No sample stands for all; a letter that is no sample of the paper is kept,
  * and the form marks it.
  */
-export function partsFrom(read: ReadInstruction, draft: Draft): DraftPart[] {
+export function partsFrom(read: ReadInstruction, draft: Draft, house: House): DraftPart[] {
   const taken = draft.parts.map(({ label }) => label);
   const known = draft.samples.map(({ label }) => label);
   return read.parts.map(({ samples, tests }): DraftPart => {
@@ -20,7 +21,11 @@ export function partsFrom(read: ReadInstruction, draft: Draft): DraftPart[] {
       from: "",
       tests: tests
         .filter(({ steps }) => steps.length > 0)
-        .map(({ says, steps }) => ({ says: fitting(says), steps, seen: {} })),
+        .map(({ says, steps }) => ({
+          says: fitting(says),
+          steps: steps.map((step) => atHouse(step, house)),
+          seen: {},
+        })),
     };
   });
 }
