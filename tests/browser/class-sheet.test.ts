@@ -111,7 +111,8 @@ test.each(sheets)("/%s is a sheet of paper: no fields, no navigation, whole rows
   const paper = await page.pdf({ preferCSSPageSize: true });
   const pages = paper.toString("latin1").match(/\/Type\s*\/Page\b(?!s)/g)?.length ?? 0;
   expect(pages).toBeGreaterThan(1);
-  expect(pages).toBeLessThan(12);
+  // The longest, with eleven bottles of which most have limits in several sources, takes six.
+  expect(pages).toBeLessThan(8);
   await page.emulateMedia({ media: "print" });
   expect(await page.getByRole("navigation").count()).toBe(0);
   expect(await page.getByRole("textbox").count()).toBe(0);

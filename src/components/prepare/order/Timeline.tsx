@@ -14,8 +14,9 @@ interface Props {
 const TOP = 24;
 const AXIS = 30;
 const BAR = 40;
-/** Between the dotted lines of tubes left alone. */
+/** Between the dotted lines of tubes left alone, and the room for all of them: a phone has to show the names beside them as well. */
 const ALONE = 8;
+const ALL_ALONE = 20;
 /** From one line of words to the next, and from the top of a bar to the foot of its words. */
 const LINE = 15;
 const FOOT = 13;
@@ -79,7 +80,10 @@ export function Timeline({ of, blocks, words }: Props) {
       },
     ];
     const waits = mine.flatMap(({ waits }) => waits);
-    return { bars: bars.filter(({ from, to }) => to > from), waits, lanes: lanesOf(waits) };
+    const lanes = lanesOf(waits);
+    const count = Math.max(0, ...lanes.map((lane) => lane + 1));
+    const gap = Math.min(ALONE, ALL_ALONE / Math.max(1, count));
+    return { bars: bars.filter(({ from, to }) => to > from), waits, lanes, count, gap };
   });
   const most = Math.max(...columns.map(({ bars }) => bars.length));
   const scale = Math.min(LARGEST, Math.max(SMALLEST, Math.max(HEIGHT, most * LINE) / Math.max(whole, 1)));
@@ -100,7 +104,7 @@ export function Timeline({ of, blocks, words }: Props) {
           </text>
         </g>
       ))}
-      {columns.map(({ bars, waits, lanes }, person) => (
+      {columns.map(({ bars, waits, lanes, count, gap }, person) => (
         <svg
           key={person}
           aria-hidden="true"
@@ -117,7 +121,7 @@ export function Timeline({ of, blocks, words }: Props) {
             <path
               key={index}
               class="alone"
-              d={`M${BAR + 5 + lanes[index] * ALONE} ${y(planning + from)}V${y(planning + to)}`}
+              d={`M${BAR + 5 + lanes[index] * gap} ${y(planning + from)}V${y(planning + to)}`}
             />
           ))}
           {bars.map((bar, index) => (
@@ -126,7 +130,7 @@ export function Timeline({ of, blocks, words }: Props) {
               bar={bar}
               top={y(bar.from)}
               bottom={y(bar.to)}
-              x={BAR + 6 + ALONE * Math.max(0, ...lanes.map((lane) => lane + 1))}
+              x={BAR + 6 + gap * count}
               name={names[person][index]}
               room={(names[person][index + 1] ?? height) - names[person][index]}
               letters={people === 1 ? LETTERS.one : LETTERS.two}
