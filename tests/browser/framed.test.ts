@@ -68,6 +68,9 @@ test("in a frame a record is changed and concluded from, as the link has it", as
     const place = frame.getByRole("combobox", { name: "c(ii) for R", exact: true });
     await expect.poll(() => place.isEnabled()).toBe(true);
     await place.selectOption({ label: "no visible change" });
+    // The address of a frame is not in sight, so it is not said to keep the record.
+    await frame.getByText("open the walkthrough to keep yours").waitFor();
+    expect(await frame.getByText("The address of this page").count()).toBe(0);
     await frame.getByRole("button", { name: "Show the conclusion" }).click();
     const conclude = frame.getByRole("region", { name: /^Conclude/ });
     await expect

@@ -141,7 +141,7 @@ export default function RecordAndConclusion({
             </ul>
           </div>
         )}
-        {changes > 0 && <p class="small soft">{location.protocol === "file:" ? words.FROM_DISK : words.IN_ADDRESS}</p>}
+        {changes > 0 && <p class="small soft">{whereKept()}</p>}
         <RecordTable
           table={sheet}
           tests={tests}
@@ -183,4 +183,10 @@ export default function RecordAndConclusion({
       {awake && <MarkPractised practical={practical} />}
     </>
   );
+}
+
+/** Where the record is kept: the address of a page in a frame is not in sight, and a file from disk has none. */
+function whereKept(): string {
+  if (location.protocol === "file:") return words.FROM_DISK;
+  return window.top === window ? words.IN_ADDRESS : words.IN_FRAME;
 }

@@ -26,6 +26,8 @@ export const UNREADABLE = "Ein Teil des Links ließ sich nicht lesen.";
 export const UNREADABLE_LEFT = "Dort steht das Protokoll, wie es die Anleitung hat.";
 export const IN_ADDRESS =
   "Die Adresse dieser Seite enthält jetzt dein Protokoll: Kopiere sie, um es aufzuheben oder weiterzugeben.";
+export const IN_FRAME =
+  "Dieses Protokoll geht verloren, wenn die Seite geschlossen wird: Drucke es, oder öffne die Anleitung, um deines aufzuheben.";
 export const FROM_DISK =
   "Diese Seite wurde als Datei geöffnet und behält kein Protokoll: Drucke sie, um deines aufzuheben.";
 

@@ -25,6 +25,7 @@ export const filledIn = (done: number, of: number) => `Your own record: ${done} 
 export const UNREADABLE = "Part of the link could not be read.";
 export const UNREADABLE_LEFT = "There the record is as the walkthrough has it.";
 export const IN_ADDRESS = "The address of this page now holds your record: copy it to keep or share it.";
+export const IN_FRAME = "This record goes when the page is closed: print it, or open the walkthrough to keep yours.";
 export const FROM_DISK = "This page was opened from disk and keeps no record: print it to keep yours.";
 
 /** Spoken after a change, what was done before what follows from it. */
