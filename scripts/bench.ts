@@ -15,7 +15,9 @@
  * - `predict.practicalMs`: every salt the lamp-room practical allows, through its whole procedure, with a new solver.
  * - `predict.bordersMs`: the same with everything that stands on a border, as the build packs it.
  * - `predict.practical25Ms`, `practical25AgainMs`: every salt of the school list through an invented procedure of 25 tests
- *   (bench/procedure-of-25.ts), with a new solver, and with a predictor that has done it before. These six are medians.
+ *   (bench/procedure-of-25.ts), with a new solver, and with a predictor that has done it before. These six are medians, in processor time of
+ *   the thread, which hardly hangs on what else the machine does.
+ * - `predict.practical25ToLinearSolve`: the first of these two in units of that linear system, in the same run.
  * - `deduce.medianMs`, `p99Ms`: one conclusion, over all records that differ from a walkthrough's own in one or two observations (any
  *   other reading, or not done), both walkthroughs.
  * - `reason.records25`: one conclusion of three samples after the 25 tests, school list, over 400 records (bench/reasoning.ts) of drawn

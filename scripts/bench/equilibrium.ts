@@ -36,7 +36,7 @@ export function benchEquilibrium() {
 }
 
 /** Median time of one fixed dense system, ms; making a fresh copy of it, which the solver overwrites, is part of the time. */
-function linearSolveMs(): number {
+export function linearSolveMs(): number {
   const n = LINEAR_SIZE;
   // Full, well away from singular, and such that rows must be exchanged.
   const matrix = Float64Array.from({ length: n * n }, (_, at) => {

@@ -8,12 +8,13 @@ import { formKey } from "../../src/engine/bench/tabulate.ts";
 import { cannotBe, createPredictor, createSolver, type Practical, phrase, tabulate } from "../../src/engine/index.ts";
 import { procedure, statement } from "../../src/engine/practical.ts";
 import { publishedRows, trialsOf } from "../../tests/verification/qualitative-rows.ts";
+import { linearSolveMs } from "./equilibrium.ts";
 import { procedureOf25 } from "./procedure-of-25.ts";
-import { median, rounded, say, times } from "./timing.ts";
+import { processorTime, rounded, say } from "./timing.ts";
 
 const ROUNDS = { drops: 101, table: 15, practical: 15, borders: 3, practical25: 7 };
 
-const medianOf = (rounds: number, call: () => unknown): number => rounded(median(times(rounds, [call])));
+const medianOf = (rounds: number, call: () => unknown): number => rounded(processorTime(rounds, call));
 
 function dropsMs(): number {
   say("predict: one test drop by drop");
@@ -56,7 +57,7 @@ function everySalt(
   }
 }
 
-function practical25(): { practical25Ms: number; practical25AgainMs: number } {
+function practical25() {
   say("predict: all school salts through 25 tests");
   const practical = {
     samples: [{ label: "A", given: "solution" as const, concentration: { molPerDm3: 0.1 }, salt: "ZnSO4" }],
@@ -64,8 +65,10 @@ function practical25(): { practical25Ms: number; practical25AgainMs: number } {
     parts: procedureOf25,
   };
   const known = createPredictor(createSolver());
+  const practical25Ms = medianOf(ROUNDS.practical25, () => everySalt(practical, createPredictor(createSolver())));
   return {
-    practical25Ms: medianOf(ROUNDS.practical25, () => everySalt(practical, createPredictor(createSolver()))),
+    practical25Ms,
+    practical25ToLinearSolve: rounded(practical25Ms / linearSolveMs()),
     practical25AgainMs: medianOf(ROUNDS.practical25, () => everySalt(practical, known)),
   };
 }

@@ -20,6 +20,18 @@ export function times(rounds: number, calls: readonly (() => unknown)[]): number
   return calls.map((_, call) => median(each.map((round) => round[call])));
 }
 
+/** Processor time of one call in its own thread, ms: the median of so many rounds. For calls of a millisecond or more. */
+export function processorTime(rounds: number, call: () => unknown): number {
+  for (let round = 0; round < WARM_UP; round++) call();
+  const each = Array.from({ length: rounds }, () => {
+    const begun = process.threadCpuUsage();
+    call();
+    const { user, system } = process.threadCpuUsage(begun);
+    return (user + system) / 1000;
+  });
+  return median(each);
+}
+
 /** The value that this part of all values does not exceed. */
 export function quantile(values: readonly number[], part: number): number {
   const sorted = values.toSorted((a, b) => a - b);
