@@ -51,6 +51,18 @@ test("the arrow keys walk over the marks, each says why, and the Tab key stops a
   await page.keyboard.press("ArrowDown");
   expect(await focused(page)).toBe("Al^3+ b(ii)");
 
+  // How the ion stands is the last stop of its row; it holds its own reason, so that nothing is said twice.
+  await page.keyboard.press("End");
+  expect(await page.evaluate(() => document.activeElement?.textContent)).toMatch(/^out: at b\(ii\) it would show: /);
+  expect(await reason.textContent()).toBe("");
+  await page.keyboard.press("ArrowRight");
+  await page.keyboard.press("ArrowUp");
+  expect(await page.evaluate(() => document.activeElement?.className)).toBe("why");
+  await page.keyboard.press("ArrowDown");
+  await page.keyboard.press("Home");
+  for (let right = 0; right < 4; right++) await page.keyboard.press("ArrowRight");
+  expect(await focused(page)).toBe("Al^3+ b(ii)");
+
   await page.keyboard.press("Tab");
   expect(await page.evaluate(() => document.activeElement?.ariaLabel)).toBe("Evidence for S");
   await page.keyboard.press("Shift+Tab");
@@ -86,6 +98,19 @@ test("the samples stand side by side, and not while the record fits nothing", as
   await expect.poll(() => standing("SO42")).toBe("possible,out,out");
   await page.getByRole("combobox", { name: "a(i) for R", exact: true }).selectOption({ label: "something else" });
   await expect.poll(() => compared.count()).toBe(0);
+});
+
+test("the evidence is a grid by name: ions head its rows, tests its columns, and each mark is a word", async () => {
+  const { region } = await openEvidence();
+  await region.focus();
+  const grid = region.getByRole("grid", { name: "Evidence for R" });
+  await grid.waitFor();
+  expect((await grid.getByRole("columnheader").allTextContents()).at(-1)?.trim()).toBe("Standing");
+  const row = grid.getByRole("row", { name: /^Zn/ });
+  expect(await row.getByRole("rowheader").textContent()).toBe("Zn2+ zinc");
+  const cells = await row.getByRole("gridcell").allTextContents();
+  expect(cells.length).toBe((await grid.getByRole("columnheader").count()) - 1);
+  for (const word of cells.slice(0, -1)) expect(word).toMatch(/^(fits|only just fits|clashes|says nothing|not done)$/);
 });
 
 test("at the edge of the table an arrow key leads nowhere", async () => {

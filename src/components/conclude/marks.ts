@@ -1,5 +1,6 @@
 /**
- * The marks of the evidence answer: the one chosen, by tap or with the arrow keys, has its reason in the line under its table. Added to the
+ * The marks of the evidence answer: the one chosen, by tap or with the arrow keys, has its reason in the line under its table. The keys also
+ * come to how each ion stands, at the end of its row, which holds its reason itself. Added to the
  * tables as they stand in the page, so that those built into it answer as well and no mark is drawn anew.
  * Keys as the grid pattern of the ARIA Authoring Practices Guide has them: one stop of the Tab key for each table, arrows, Home and End.
  */
@@ -9,7 +10,8 @@ import { reasonOfMark } from "./mark-reason.ts";
 
 type Mark = HTMLTableCellElement;
 
-const MARK = ".matrix td:not(.why)";
+const CELL = ".matrix td";
+const MARK = `${CELL}:not(.why)`;
 
 /** Steps over rows and columns. */
 const STEPS: Record<string, readonly [down: number, right: number]> = {
@@ -20,16 +22,17 @@ const STEPS: Record<string, readonly [down: number, right: number]> = {
 };
 
 const tableOf = (mark: Mark) => mark.closest("table") as HTMLTableElement;
-const markOf = (target: EventTarget | null | undefined) =>
-  target instanceof Element ? target.closest<Mark>(MARK) : null;
-const marksIn = (within: Element) => [...within.querySelectorAll<Mark>("td:not(.why)")].filter(isDrawn);
+const cellOf = (target: EventTarget | null | undefined, which = CELL) =>
+  target instanceof Element ? target.closest<Mark>(which) : null;
+const markOf = (target: EventTarget | null | undefined) => cellOf(target, MARK);
+const cellsIn = (within: Element, which = "td") => [...within.querySelectorAll<Mark>(which)].filter(isDrawn);
 /** A narrow page leaves out the marks that say nothing. */
 const isDrawn = (mark: Element) => mark.getClientRects().length > 0;
 const stopOf = (table: Element) => table.querySelector<Mark>("td[tabindex='0']");
 
 /** Where a key leads from a mark; undefined for another key, or at the edge. */
 function next(mark: Mark, key: string): Mark | undefined {
-  if (key === "Home" || key === "End") return marksIn(mark.parentElement as Element).at(key === "Home" ? 0 : -1);
+  if (key === "Home" || key === "End") return cellsIn(mark.parentElement as Element).at(key === "Home" ? 0 : -1);
   const [down, right] = STEPS[key] ?? [0, 0];
   if (!down && !right) return undefined;
   const rows = [...tableOf(mark).rows];
@@ -39,7 +42,7 @@ function next(mark: Mark, key: string): Mark | undefined {
     row += down;
     column += right;
     const cell = rows[row]?.cells[column];
-    if (!cell?.matches(MARK)) return undefined;
+    if (!cell?.matches(CELL)) return undefined;
     if (isDrawn(cell)) return cell as Mark;
   }
 }
@@ -65,16 +68,21 @@ export function answerMarks(section: HTMLElement, of: Recorded, tapped?: EventTa
     const under = table.closest(".evidence")?.querySelector(".because");
     const { sample = "" } = table.dataset;
     const { ion = "" } = (mark.parentElement as HTMLElement).dataset;
-    const cell = mark.dataset.head ?? "";
+    const test = mark.dataset.head;
     stopAt(mark, table);
     table.querySelector("[aria-selected]")?.removeAttribute("aria-selected");
     mark.setAttribute("aria-selected", "true");
-    const { word, why } = reasonOfMark(of, sample, ion, cell);
-    if (under) under.innerHTML = `<b>${rich(`${ion} at ${cell}: ${word}.`)}</b> ${rich(why)}`;
+    if (!under) return;
+    if (test === undefined) {
+      under.textContent = "";
+      return;
+    }
+    const { word, why } = reasonOfMark(of, sample, ion, test);
+    under.innerHTML = `<b>${rich(`${ion} at ${test}: ${word}.`)}</b> ${rich(why)}`;
   };
   const onFocus = ({ target }: FocusEvent) => {
-    const mark = markOf(target);
-    if (mark) return choose(mark);
+    const cell = cellOf(target);
+    if (cell) return choose(cell);
     // The Tab key comes to a table by the region it scrolls in; on a narrow page the mark it would stop at may be left out.
     for (const table of tables) if (target instanceof Element && target.contains(table)) makeStop(table);
   };
@@ -83,8 +91,8 @@ export function answerMarks(section: HTMLElement, of: Recorded, tapped?: EventTa
     if (mark) focus(mark);
   };
   const onKey = (event: KeyboardEvent) => {
-    const mark = markOf(event.target);
-    const to = mark && !event.altKey && !event.ctrlKey && !event.metaKey && next(mark, event.key);
+    const cell = cellOf(event.target);
+    const to = cell && !event.altKey && !event.ctrlKey && !event.metaKey && next(cell, event.key);
     if (!to) return;
     event.preventDefault();
     focus(to);
@@ -110,7 +118,7 @@ export function answerMarks(section: HTMLElement, of: Recorded, tapped?: EventTa
 
 function makeStop(table: Element) {
   const stop = stopOf(table);
-  if (!stop || !isDrawn(stop)) stopAt(marksIn(table)[0], table);
+  if (!stop || !isDrawn(stop)) stopAt(cellsIn(table, "td:not(.why)")[0], table);
 }
 
 /** Any mark can be focused, but the Tab key passes over it. */
