@@ -175,25 +175,3 @@ test("what changed against the walkthrough stands in the conclusion, and not for
   await conclude.getByText("Nothing is recorded yet.").waitFor();
   expect(await changed.count()).toBe(0);
 });
-
-test("a change of the record moves nothing: steps out of sight keep their heights", async () => {
-  for (const width of [360, 1280]) {
-    const { page } = await openEvidence("", { width, height: 720 });
-    const heights = () =>
-      page
-        .locator("main > .step")
-        .evaluateAll((steps) => steps.map((step) => Math.round(step.getBoundingClientRect().height)));
-    const before = await heights();
-    expect(before.length).toBeGreaterThan(2);
-    await page.getByRole("region", { name: /^Record/ }).hover();
-    await page.getByLabel("a(i) for R").selectOption({ label: "no visible change" });
-    await page.getByRole("heading", { name: "What changed" }).waitFor();
-    expect(
-      await page
-        .locator("main > .step")
-        .first()
-        .evaluate((step) => getComputedStyle(step).contentVisibility),
-    ).toBe("auto");
-    expect(await heights()).toEqual(before);
-  }
-});

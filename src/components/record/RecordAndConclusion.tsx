@@ -86,9 +86,6 @@ export default function RecordAndConclusion({
   // back the one built into the page would draw every mark anew.
   const touched = useRef(false);
   touched.current ||= changes > 0;
-  useEffect(() => {
-    if (touched.current) document.documentElement.dataset.changes = "";
-  }, [touched.current]);
   const compare = changes > 0 && !own;
   // The same element again is not looked through again.
   const follows = useMemo(() => {
