@@ -1,5 +1,6 @@
 /** Every page of the collections, in the order in which lists print them. */
 import { getCollection } from "astro:content";
+import { aboutPractical, LEVELS } from "#words/walkthrough.ts";
 import { ANIONS, CATIONS } from "../engine/constants/ions.ts";
 import { ionName } from "../engine/formula/ion-name.ts";
 import { GASES } from "../engine/practical.ts";
@@ -16,8 +17,6 @@ export interface ListedPage {
   note?: string;
 }
 
-const LEVELS = { foundation: "foundation", core: "core", stretch: "for a stretch" };
-
 export async function practicalPages(): Promise<ListedPage[]> {
   const entries = await getCollection("practicals");
   return entries
@@ -26,7 +25,7 @@ export async function practicalPages(): Promise<ListedPage[]> {
       path: `/practicals/${id}/`,
       title: data.title,
       says: data.summary,
-      note: `${LEVELS[data.level]} · ${data.minutes} minutes · ${data.samples.length === 1 ? "one sample" : `${data.samples.length} samples`}`,
+      note: aboutPractical(LEVELS[data.level], data.minutes, data.samples.length),
     }));
 }
 

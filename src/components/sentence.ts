@@ -1,4 +1,5 @@
 /** Plain sentences that hold formulas in mhchem notation and units, made ready to print. */
+import { AND } from "#words/language.ts";
 import { toHtml, toUnicode } from "../engine/formula/typeset.ts";
 
 /** Letters of samples such as "X1" look like formulas; these molecules with a 2 really are. */
@@ -47,7 +48,7 @@ export function rich(text: string): string {
 }
 
 /** "a", "a and b", "a, b and c". */
-export function list(words: readonly string[], last = "and"): string {
+export function list(words: readonly string[], last: string = AND): string {
   if (words.length < 2) return words.join("");
   return `${words.slice(0, -1).join(", ")} ${last} ${words[words.length - 1]}`;
 }

@@ -1,4 +1,5 @@
 import type { ComponentChildren } from "preact";
+import { AND_ALSO } from "#words/paper-says.ts";
 import type { TableRecord } from "../../engine/bench/prediction-table.ts";
 import type { Agreement } from "../../engine/deduction/conclusion.ts";
 import { Words } from "../Words.tsx";
@@ -28,7 +29,7 @@ const MANY_WAYS = 100;
 function statements(conclusion: Agreement): string[] {
   const said = conclusion.samples.flatMap((sample) =>
     sample.ions.flatMap((ion) =>
-      ion.reasons.flatMap((reason) => (reason.by === "paper" ? reason.statement.split(", and ") : [])),
+      ion.reasons.flatMap((reason) => (reason.by === "paper" ? reason.statement.split(AND_ALSO) : [])),
     ),
   );
   return [...new Set(said)];

@@ -1,4 +1,5 @@
 /** Pairs of the paper's ions that cannot be such a sample, for each way samples are given. */
+import { OR } from "#words/language.ts";
 import type { PredictionTable } from "../../engine/bench/prediction-table.ts";
 import { list } from "../sentence.ts";
 
@@ -23,7 +24,7 @@ export function impossiblePairs(table: PredictionTable): ImpossiblePairs[] {
       {
         samples: list(
           table.samples.filter((sample) => sample.set === set).map(({ label }) => label),
-          "or",
+          OR,
         ),
         pairs: salts.length + cannotBe.length,
         possible: salts.length,

@@ -1,7 +1,8 @@
 /** What a test is for: what is seen, and for which ions. */
+import { NO_CHANGE } from "#words/observation.ts";
+import * as say from "#words/read.ts";
 import type { PredictionTable } from "../../engine/bench/prediction-table.ts";
 import type { Purpose } from "../../engine/deduction/conclusion.ts";
-import { list } from "../sentence.ts";
 
 /** What is seen, and the ions that show it, or salts where the ion alone does not decide it; formulas in mhchem notation. */
 export interface Sight {
@@ -23,10 +24,10 @@ export function sightsOf(purpose: Purpose, words: readonly string[], table: Pred
   for (const { reading, salts } of purpose.groups) {
     const shownBy = namesOf(salts, all, ofKind, table);
     const known = sights.get(shownBy.join());
-    if (known) known.seen += `, or ${words[reading]}`;
+    if (known) known.seen += say.orSeen(words[reading]);
     else sights.set(shownBy.join(), { seen: words[reading], shownBy });
   }
-  const nothing = ({ seen }: Sight) => Number(seen.startsWith("no visible change"));
+  const nothing = ({ seen }: Sight) => Number(seen.startsWith(NO_CHANGE));
   return [...sights.values()].sort((a, b) => nothing(a) - nothing(b));
 }
 
@@ -45,12 +46,8 @@ function namesOf(
     const without = holding(ion).filter((salt) => !salts.includes(salt));
     if (without.length === 0) return ion;
     const few = without.length <= EXCEPTED && 3 * without.length < holding(ion).length;
-    return few
-      ? `${ion} (not ${list(
-          without.map((salt) => entries[salt].formula),
-          "or",
-        )})`
-      : undefined;
+    const formulas = () => without.map((salt) => entries[salt].formula);
+    return few ? say.except(ion, formulas()) : undefined;
   };
   return [
     ...new Set(
@@ -64,6 +61,6 @@ function namesOf(
 
 /** In a few words: which kind of ion the test tells apart. */
 export function purposeWords({ tellsApart, groups }: Purpose): string {
-  if (tellsApart.length > 0) return `Tells apart which ${tellsApart.join(" and which ")}.`;
-  return groups.length > 1 ? "Tells no ion by itself, but some salts." : "Nothing: all allowed salts look the same.";
+  if (tellsApart.length > 0) return say.tellsApart(tellsApart);
+  return groups.length > 1 ? say.TELLS_SALTS : say.TELLS_NOTHING;
 }

@@ -1,4 +1,5 @@
 /** What the paper says of its samples, one rule for each statement, so that a rule can be tried without the others. */
+import * as say from "#words/paper-says.ts";
 import type { PredictionTable } from "../bench/prediction-table.ts";
 
 export type Kind = "cations" | "anions";
@@ -17,10 +18,7 @@ export interface Rule {
   about: Constraint[];
 }
 
-const NUMBERS = "no one two three four five six seven eight nine ten".split(" ");
-
-const number = (count: number) => NUMBERS[count] ?? String(count);
-const listed = (names: string[]) => names.join(", ").replace(/, ([^,]*)$/, " and $1");
+const ONE = { cations: "cation", anions: "anion" } as const;
 const different = (names: readonly string[]) => [...new Set(names)];
 
 /** The statements of the paper in its order: in all, share, differ, same salt, contains. */
@@ -29,16 +27,13 @@ export function rulesOf({ paper, samples }: PredictionTable): Rule[] {
   const inAll = (["cations", "anions"] as const).flatMap((ion): Rule[] => {
     const count = paper.inAll?.[ion];
     if (count === undefined) return [];
-    const words = count === 1 ? `one ${ion.slice(0, -1)} in all` : `${number(count)} different ${ion} in all`;
-    return [{ words, about: [{ ion, says: "in all", count }] }];
+    return [{ words: say.inAll(count, ONE[ion]), about: [{ ion, says: "in all", count }] }];
   });
   const groups = (["share", "differ"] as const).flatMap((says) =>
     paper[says].map((group): Rule => {
       const who = different(group.samples);
-      const subject = says === "differ" && who.length > 2 ? `no two of ${listed(who)}` : listed(who);
-      const what = says === "share" || who.length > 2 ? `the same ${group.ion}` : `different ${group.ion}s`;
       return {
-        words: `${subject} hold ${what}`,
+        words: say[says](who, group.ion),
         about: [{ ion: `${group.ion}s`, says, samples: who.map(place) }],
       };
     }),
@@ -47,7 +42,7 @@ export function rulesOf({ paper, samples }: PredictionTable): Rule[] {
     const who = different(group);
     const about = { says: "same" as const, samples: who.map(place) };
     return {
-      words: `${listed(who)} are the same salt`,
+      words: say.sameSalt(who),
       about: [
         { ion: "cations", ...about },
         { ion: "anions", ...about },
@@ -60,19 +55,11 @@ export function rulesOf({ paper, samples }: PredictionTable): Rule[] {
     const most = said.count ?? who.length;
     const ion: Kind = said.ion.endsWith("+") ? "cations" : "anions";
     return {
-      words: `${holders(who, said.count)} ${said.ion}`,
+      words: say.contains(who, said.count, said.ion),
       about: [{ ion, says: "contains", which: said.ion, samples: who.map(place), least, most }],
     };
   });
   return [...inAll, ...groups, ...same, ...contains];
-}
-
-/** "R contains", "one of R and S contains", "none of R, S and T contains", "at least one of R and S contains". */
-function holders(who: string[], count: number | undefined): string {
-  if (count === undefined) return who.length > 1 ? `at least one of ${listed(who)} contains` : `${who[0]} contains`;
-  if (count === who.length) return `${listed(who)} ${count > 1 ? "contain" : "contains"}`;
-  if (count === 0) return who.length > 1 ? `none of ${listed(who)} contains` : `${who[0]} does not contain`;
-  return `${number(count)} of ${listed(who)} ${count > 1 ? "contain" : "contains"}`;
 }
 
 /**
@@ -85,5 +72,5 @@ export function inWords(rules: readonly Rule[], excluded: (kept: Rule[]) => bool
     const fewer = kept.filter((one) => one !== rule);
     if (excluded(fewer)) kept = fewer;
   }
-  return kept.map((rule) => rule.words).join(", and ");
+  return kept.map((rule) => rule.words).join(say.AND_ALSO);
 }
