@@ -49,7 +49,8 @@ test.each(["curves", "order", "class", "unknowns"])(
 );
 
 /** A practice from the first tube to the marks: what starts with the page, and what is fetched to mark it all. */
-const PRACTICE_BUDGET = { javaScript: 40_000, total: 60_000 };
+// 500 bytes above what it was: the reader's sentences stand apart by language, in consts and functions of their own.
+const PRACTICE_BUDGET = { javaScript: 40_500, total: 60_000 };
 
 test("a practice stays within its budget, marking included", () => {
   const site = builtSite();

@@ -33,7 +33,7 @@ export function rulesOf({ paper, samples }: PredictionTable): Rule[] {
     paper[says].map((group): Rule => {
       const who = different(group.samples);
       return {
-        words: say[says](who, group.ion),
+        words: says === "share" ? say.share(who, group.ion) : say.differ(who, group.ion),
         about: [{ ion: `${group.ion}s`, says, samples: who.map(place) }],
       };
     }),

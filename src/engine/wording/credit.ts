@@ -41,8 +41,8 @@ export function creditsOf(seen: Observation, solid: "precipitate" | "solid" = "p
   if (seen.droplets) one("droplets", { droplets: true });
   if (seen.sublimate) one("sublimate", { sublimate: seen.sublimate });
   if (seen.residue === false) one("residue", { residue: false });
-  if (seen.residue && seen.residue.hot !== undefined) add("hot", say.whenHot(seen.residue.hot));
-  if (seen.residue && seen.residue.cold !== undefined) add("cold", say.whenCold(seen.residue.cold));
+  if (seen.residue && seen.residue.hot !== undefined) add("hot", say.residueAt("hot", seen.residue.hot));
+  if (seen.residue && seen.residue.cold !== undefined) add("cold", say.residueAt("cold", seen.residue.cold));
   if (seen.flame !== undefined) one("flame", { flame: seen.flame });
   return credits;
 }

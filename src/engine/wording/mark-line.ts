@@ -3,7 +3,7 @@
  * itself (`credit.ts`), and for each mark lost the reason. Another name for the same colour is as good.
  */
 import * as say from "#words/marking.ts";
-import { colour, GASES } from "#words/observation.ts";
+import { GASES } from "#words/observation.ts";
 import { mayBe } from "../bench/agreement.ts";
 import type { Colour } from "../practical/same-colour.ts";
 import { sameColour } from "../practical/same-colour.ts";
@@ -80,7 +80,7 @@ function reasonLost(
       return own.fate ? say.FATES[seen.fate ?? "remains"] : say.FATE;
     case "solution":
       if (own.solution) return colourLost("solution", own.solution, seen.solution);
-      return missing.includes("solution") ? say.CLEAR : say.notSaid.solution;
+      return missing.includes("solution") ? say.CLEAR : say.notSaid("solution");
     case "gas test":
       if (seen.gas === false) return own.gas === false ? undefined : say.GAS_SHOWED_NOTHING;
       if (!own.gas) return say.GAS_TEST;
@@ -101,12 +101,12 @@ function reasonLost(
       const one = seen.residue && seen.residue.hot === seen.residue.cold ? own.residue || undefined : undefined;
       const mine = (own.residue ? own.residue[credit.for] : undefined) ?? one?.cold ?? one?.hot;
       const its = seen.residue ? seen.residue[credit.for] : undefined;
-      return mine ? colourLost(credit.for, mine, its) : say.notSaid[credit.for];
+      return mine ? colourLost(credit.for, mine, its) : say.notSaid(credit.for);
     }
     case "flame":
-      if (own.flame === undefined) return say.notSaid.flame;
+      if (own.flame === undefined) return say.notSaid("flame");
       if (!own.flame || !seen.flame)
-        return !own.flame === !seen.flame ? undefined : seen.flame ? say.flameWas(colour(seen.flame)) : say.NO_FLAME;
+        return !own.flame === !seen.flame ? undefined : seen.flame ? say.flameWas(seen.flame) : say.NO_FLAME;
       return colourLost("flame", own.flame, seen.flame);
     case "droplets":
       return own.droplets ? undefined : say.DROPLETS;
@@ -114,7 +114,7 @@ function reasonLost(
     case "fumes":
     case "sublimate": {
       const mine = own[credit.for];
-      return mine ? colourLost(credit.for, mine, seen[credit.for]) : say.notSaid[credit.for];
+      return mine ? colourLost(credit.for, mine, seen[credit.for]) : say.notSaid(credit.for);
     }
   }
 }
@@ -126,7 +126,7 @@ function colourLost(
   own: Colour,
   seen: Colour | undefined,
 ): string | undefined {
-  return seen === undefined || sameColour(own, seen) ? undefined : say.otherColour(of, colour(seen), colour(own));
+  return seen === undefined || sameColour(own, seen) ? undefined : say.otherColour(of, seen, own);
 }
 
 /** Things written that were not there. */

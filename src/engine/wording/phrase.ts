@@ -21,7 +21,7 @@ export function phrase(seen: Observation, solid: "precipitate" | "solid" = "prec
   if (seen.droplets) words.push(say.DROPLETS);
   if (seen.sublimate) words.push(say.sublimate(seen.sublimate));
   if (seen.residue === false) words.push(say.NOTHING_LEFT);
-  else if (seen.residue) words.push(wordResidue(seen.residue));
+  else if (seen.residue) words.push(say.residue(seen.residue.hot, seen.residue.cold));
   if (seen.flame === false) words.push(say.NO_FLAME);
   else if (seen.flame) words.push(say.flame(seen.flame));
   return words.length === 0 ? say.NO_CHANGE : words.join(", ");
@@ -37,11 +37,4 @@ function wordSolution({ fate, precipitate }: Observation, colour: NonNullable<Ob
 function wordGas({ formula, evidence }: GasSeen): string {
   const limewater = evidence === GAS_EVIDENCE.CO2 || evidence === CLEARS_AGAIN;
   return limewater ? say.evidence(evidence) : `${say.evidence(evidence)} (${say.GASES[formula]})`;
-}
-
-/** "residue yellow hot, white cold", or one colour when it does not change. */
-function wordResidue({ hot, cold }: Exclude<Observation["residue"], false | undefined>): string {
-  if (hot === undefined) return cold === undefined ? "" : say.residueCold(cold);
-  if (hot === cold) return say.residue(cold);
-  return cold === undefined ? say.residueHot(hot) : say.residueBoth(hot, cold);
 }

@@ -3,7 +3,6 @@
  * stand in brackets of their own, "‹pale blue› precipitate", so that patterns stay short.
  */
 
-import { colour } from "#words/observation.ts";
 import * as say from "#words/reading.ts";
 import type { Colour } from "../practical/same-colour.ts";
 import { colourNamed, inBrackets } from "./colour-names.ts";
@@ -49,7 +48,7 @@ export class Sentence {
       ?.at(-1)
       ?.slice(1, -1);
     const named = written === undefined ? undefined : colourNamed(written);
-    if (named && !named.exact) this.#doubts.push(say.readAs(say.asWritten(written ?? ""), colour(named.colour)));
+    if (named && !named.exact) this.#doubts.push(say.readAs(written as string, named.colour));
     return named?.colour;
   }
 

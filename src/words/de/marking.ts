@@ -1,4 +1,6 @@
 /** Why a mark of a record's line is lost. */
+import type { Colour } from "../../engine/practical/same-colour.ts";
+import { colour } from "./observation.ts";
 
 export const CONCLUDED = '"Keine Reaktion" ist ein Schluss: Die Punkte gibt es für das, was zu sehen ist.';
 export const NOTHING_READ = "In dieser Zeile steht nichts, was sich lesen ließ.";
@@ -20,28 +22,21 @@ export const OTHER_SIGN = "Das hat der Nachweis des Gases nicht gezeigt.";
 export const itWas = (gas: string) => `Es war ${gas}.`;
 export const GAS_NAME = "Das Gas ist nicht benannt.";
 export const NOTHING_LEFT = "Nichts blieb zurück: Das steht nicht da.";
-export const flameWas = (colour: string) => `Die Flamme war ${colour}.`;
+export const flameWas = (seen: Colour) => `Die Flamme war ${colour(seen)}.`;
 export const NO_FLAME = "Die Flamme hatte keine eigene Farbe.";
 export const DROPLETS = "Die Tropfen an der kühlen Wand fehlen.";
-/** What has a colour, in "the colour of the ... is not said" and "the ... was white, not blue". */
-export const notSaid = {
-  solution: "Die Farbe der Lösung steht nicht da.",
-  hot: "Die Farbe des heißen Rückstands steht nicht da.",
-  cold: "Die Farbe des kalten Rückstands steht nicht da.",
-  flame: "Die Farbe der Flamme steht nicht da.",
-  indicator: "Die Farbe des Indikators steht nicht da.",
-  fumes: "Die Farbe der Dämpfe steht nicht da.",
-  sublimate: "Die Farbe des Feststoffs an der kühlen Wand steht nicht da.",
-};
-const SUBJECTS = {
-  precipitate: "Der Niederschlag war",
-  solution: "Die Lösung war",
-  hot: "Der heiße Rückstand war",
-  cold: "Der kalte Rückstand war",
-  flame: "Die Flamme war",
-  indicator: "Der Indikator war",
-  fumes: "Die Dämpfe waren",
-  sublimate: "Der Feststoff an der kühlen Wand war",
-};
-export const otherColour = (of: keyof typeof SUBJECTS, was: string, not: string) =>
-  `${SUBJECTS[of]} ${was}, nicht ${not}.`;
+/** What has a colour: whose it is, and what it was. */
+const NAMES = {
+  precipitate: ["des Niederschlags", "Der Niederschlag war"],
+  solution: ["der Lösung", "Die Lösung war"],
+  hot: ["des heißen Rückstands", "Der heiße Rückstand war"],
+  cold: ["des kalten Rückstands", "Der kalte Rückstand war"],
+  flame: ["der Flamme", "Die Flamme war"],
+  indicator: ["des Indikators", "Der Indikator war"],
+  fumes: ["der Dämpfe", "Die Dämpfe waren"],
+  sublimate: ["des Feststoffs an der kühlen Wand", "Der Feststoff an der kühlen Wand war"],
+} as const;
+type Coloured = keyof typeof NAMES;
+export const notSaid = (of: Coloured) => `Die Farbe ${NAMES[of][0]} steht nicht da.`;
+export const otherColour = (of: Coloured, was: Colour, not: Colour) =>
+  `${NAMES[of][1]} ${colour(was)}, nicht ${colour(not)}.`;

@@ -119,14 +119,14 @@ export const DROPLETS = "Flüssigkeitstropfen an der kühlen Wand";
 export const sublimate = (colour: Colour) => `${stem(colour)}er Feststoff an der kühlen Wand`;
 export const NOTHING_LEFT = "nichts bleibt zurück";
 /** In one colour, hot and cold alike; seen only when cold; only when hot; in two colours. */
-export const residue = (colour: Colour) => `${stem(colour)}er Rückstand`;
-export const residueCold = (name: Colour) => `Rückstand kalt ${colour(name)}`;
-export const residueHot = (name: Colour) => `Rückstand heiß ${colour(name)}`;
-export const residueBoth = (hot: Colour, cold: Colour) => `Rückstand heiß ${colour(hot)}, kalt ${colour(cold)}`;
+export function residue(hot: Colour | undefined, cold: Colour | undefined): string {
+  if (hot !== undefined && hot === cold) return `${stem(cold)}er Rückstand`;
+  const at = [hot && residueAt("hot", hot), cold && residueAt("cold", cold)];
+  return `Rückstand ${at.filter((one) => one !== undefined).join(", ")}`;
+}
 export const NO_FLAME = "keine Flammenfärbung";
 export const flame = (colour: Colour) => `${stem(colour)}e Flamme`;
 
 /** What earns a mark by itself. */
 export const gasNamed = (gas: string) => `benannt: ${gas}`;
-export const whenHot = (name: Colour) => `heiß ${colour(name)}`;
-export const whenCold = (name: Colour) => `kalt ${colour(name)}`;
+export const residueAt = (at: "hot" | "cold", name: Colour) => `${at === "hot" ? "heiß" : "kalt"} ${colour(name)}`;

@@ -1,6 +1,8 @@
 /** What the reader of records asks and answers, and German brought into its vocabulary, that of `wording/reading/`. */
+import type { Colour } from "../../engine/practical/same-colour.ts";
 import type { Gas } from "../../engine/practical.ts";
 import { GLOSSES, withColours } from "./glosses.ts";
+import { colour, evidence } from "./observation.ts";
 
 /** Gases as that vocabulary names them. */
 export const GASES_READ: Readonly<Record<Gas, string>> = {
@@ -60,17 +62,17 @@ const BACK: Readonly<Record<string, string>> = {
 };
 
 /** Words of that vocabulary as the writer put them. */
-export const asWritten = (words: string): string => words.replace(/[a-z]+/g, (word) => BACK[word] ?? word);
+const asWritten = (words: string): string => words.replace(/[a-z]+/g, (word) => BACK[word] ?? word);
 
 export const tooLong = (letters: number, most: number) =>
   `Das sind ${letters} Zeichen; schreibe eine Beobachtung in höchstens ${most}.`;
 export const NOTHING_WRITTEN = "Noch steht nichts da.";
 export const NAMES_NOTHING =
   'Das nennt nichts, was zu sehen ist: Schreibe eine Farbe und wovon, ein Gas mit seinem Nachweis oder "keine sichtbare Veränderung".';
-export const notUnderstood = (words: string) => `Nicht verstanden: "${words}".`;
+export const notUnderstood = (words: string) => `Nicht verstanden: "${asWritten(words)}".`;
 export const DENIED =
   'Es heißt, dass etwas nicht zu sehen war, deshalb wird nichts aus dieser Zeile gelesen: Schreibe, was zu sehen war, etwa "kein Niederschlag", "unlöslich" oder "keine sichtbare Veränderung".';
-export const readAs = (written: string, colour: string) => `"${written}" wird als ${colour} gelesen.`;
+export const readAs = (written: string, as: Colour) => `"${asWritten(written)}" wird als ${colour(as)} gelesen.`;
 
 export const WHICH_GAS = "Welches Gas war es: Was hat sein Nachweis gezeigt?";
 export const WHAT_DID_THE_GAS_SHOW = "Was hat der Nachweis des Gases gezeigt?";
@@ -84,15 +86,16 @@ export const WHICH_ACID_GAS =
 export const notItsSign = (its: string, named: string) =>
   `Das ist das Zeichen für ${its}, nicht für ${named}: Welches war es?`;
 export const howShown = (gas: string, sign: string) =>
-  `Wie wurde ${gas} nachgewiesen? Punkte gibt es für den Nachweis: "${sign}".`;
+  `Wie wurde ${gas} nachgewiesen? Punkte gibt es für den Nachweis: "${evidence(sign)}".`;
 export const LIMEWATER = "Was hat das Kalkwasser gezeigt: Hat es sich getrübt, oder blieb es, wie es war?";
 export const SMOKE = "Weißer Rauch woran: an einem Stab mit Salzsäure oder an einem mit Ammoniak?";
 export const SMELL = "Ein Geruch benennt kein Gas: Was hat sein Nachweis gezeigt?";
 
 export const CLEAR = '"Klar" ist keine Farbe: Es heißt durchsichtig. Schreibe farblos, oder nenne die Farbe.';
-export const ofWhat = (colour: string) =>
-  `Was ist ${colour}: ein Niederschlag, die Lösung, eine Flamme, ein Rückstand?`;
-export const noPlace = (word: string) => `"${word}" ist verstanden, aber ein Protokoll hat hier keinen Platz dafür.`;
+export const ofWhat = (seen: Colour) =>
+  `Was ist ${colour(seen)}: ein Niederschlag, die Lösung, eine Flamme, ein Rückstand?`;
+export const noPlace = (word: string) =>
+  `"${asWritten(word)}" ist verstanden, aber ein Protokoll hat hier keinen Platz dafür.`;
 export const NO_REACTION =
   '"Keine Reaktion" ist ein Schluss: Schreibe, was zu sehen ist, "keine sichtbare Veränderung".';
 export const ON_STANDING =

@@ -1,4 +1,5 @@
 /** Why a mark of a record's line is lost. */
+import type { Colour } from "../../engine/practical/same-colour.ts";
 
 export const CONCLUDED = '"No reaction" is a conclusion: the mark is for what is seen.';
 export const NOTHING_READ = "Nothing that could be read stands in this line.";
@@ -20,19 +21,10 @@ export const OTHER_SIGN = "This is not what the test of the gas showed.";
 export const itWas = (gas: string) => `It was ${gas}.`;
 export const GAS_NAME = "The gas is not named.";
 export const NOTHING_LEFT = "Nothing was left: that is not said.";
-export const flameWas = (colour: string) => `The flame was ${colour}.`;
+export const flameWas = (colour: Colour) => `The flame was ${colour}.`;
 export const NO_FLAME = "The flame had no colour of its own.";
 export const DROPLETS = "The drops on the cool wall are not noted.";
-/** What has a colour, in "the colour of the ... is not said" and "the ... was white, not blue". */
-export const notSaid = {
-  solution: "The colour of the solution is not said.",
-  hot: "The colour of the hot residue is not said.",
-  cold: "The colour of the cold residue is not said.",
-  flame: "The colour of the flame is not said.",
-  indicator: "The colour of the indicator is not said.",
-  fumes: "The colour of the fumes is not said.",
-  sublimate: "The colour of the solid on the cool wall is not said.",
-};
+/** What has a colour. */
 const NAMES = {
   precipitate: "precipitate",
   solution: "solution",
@@ -43,5 +35,6 @@ const NAMES = {
   fumes: "fumes",
   sublimate: "solid on the cool wall",
 };
-export const otherColour = (of: keyof typeof NAMES, was: string, not: string) =>
-  `The ${NAMES[of]} was ${was}, not ${not}.`;
+type Coloured = keyof typeof NAMES;
+export const notSaid = (of: Coloured) => `The colour of the ${NAMES[of]} is not said.`;
+export const otherColour = (of: Coloured, was: Colour, not: Colour) => `The ${NAMES[of]} was ${was}, not ${not}.`;

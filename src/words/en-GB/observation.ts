@@ -7,9 +7,6 @@ export const NO_CHANGE = "no visible change";
 /** What a solid in the tube is called: one that has just formed, one of the test before, or a dry sample. */
 export type TheSolid = "it" | "precipitate" | "solid";
 
-/** A colour by itself. The constants name colours in English. */
-export const colour = (name: Colour): string => name;
-
 export const effervescence = (seen: boolean) => (seen ? "effervescence" : "no effervescence");
 export const NO_PRECIPITATE = "no precipitate";
 export const precipitate = (colour: Colour, slight: boolean) => `${slight ? "faint " : ""}${colour} precipitate`;
@@ -43,14 +40,13 @@ export const DROPLETS = "drops of liquid on the cool wall";
 export const sublimate = (colour: Colour) => `${colour} solid on the cool wall`;
 export const NOTHING_LEFT = "nothing left";
 /** In one colour, hot and cold alike; seen only when cold; only when hot; in two colours. */
-export const residue = (colour: Colour) => `${colour} residue`;
-export const residueCold = (colour: Colour) => `${colour} residue when cold`;
-export const residueHot = (colour: Colour) => `residue ${colour} when hot`;
-export const residueBoth = (hot: Colour, cold: Colour) => `residue ${hot} when hot, ${cold} when cold`;
+export function residue(hot: Colour | undefined, cold: Colour | undefined): string {
+  if (hot === undefined || hot === cold) return `${cold} residue${hot === undefined ? " when cold" : ""}`;
+  return cold === undefined ? `residue ${hot} when hot` : `residue ${hot} when hot, ${cold} when cold`;
+}
 export const NO_FLAME = "no flame colour";
 export const flame = (colour: Colour) => `${colour} flame`;
 
 /** What earns a mark by itself. */
 export const gasNamed = (gas: string) => `named: ${gas}`;
-export const whenHot = (colour: Colour) => `${colour} when hot`;
-export const whenCold = (colour: Colour) => `${colour} when cold`;
+export const residueAt = (at: "hot" | "cold", colour: Colour) => `${colour} when ${at}`;

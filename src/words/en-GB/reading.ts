@@ -1,12 +1,12 @@
 /** What the reader of records asks and answers. Its patterns know one vocabulary: that of `wording/reading/`, in English. */
 
+import type { Colour } from "../../engine/practical/same-colour.ts";
+
 /** Gases as that vocabulary names them. */
 export { GASES as GASES_READ } from "./observation.ts";
 
 /** The line in the reader's vocabulary; it is in lower case. */
 export const inReaderWords = (line: string): string => line;
-/** Words of that vocabulary as the writer put them. */
-export const asWritten = (words: string): string => words;
 
 export const tooLong = (letters: number, most: number) =>
   `This is ${letters} letters long; write one observation in at most ${most}.`;
@@ -16,7 +16,7 @@ export const NAMES_NOTHING =
 export const notUnderstood = (words: string) => `Not understood: "${words}".`;
 export const DENIED =
   'It says that something was not seen, so nothing of this line is read: write what was seen, such as "no precipitate", "insoluble" or "no visible change".';
-export const readAs = (written: string, colour: string) => `"${written}" is read as ${colour}.`;
+export const readAs = (written: string, colour: Colour) => `"${written}" is read as ${colour}.`;
 
 export const WHICH_GAS = "Which gas was it: what did its test show?";
 export const WHAT_DID_THE_GAS_SHOW = "What did the test of the gas show?";
@@ -35,7 +35,7 @@ export const SMOKE = "White smoke near what: a rod with hydrochloric acid, or on
 export const SMELL = "A smell names no gas: what did its test show?";
 
 export const CLEAR = '"Clear" is not a colour: it means see-through. Write colourless, or name the colour.';
-export const ofWhat = (colour: string) => `What is ${colour}: a precipitate, the solution, a flame, a residue?`;
+export const ofWhat = (colour: Colour) => `What is ${colour}: a precipitate, the solution, a flame, a residue?`;
 export const noPlace = (word: string) => `"${word}" is understood, but a record here has no place for it.`;
 export const NO_REACTION = '"No reaction" is a conclusion: write what is seen, "no visible change".';
 export const ON_STANDING = "A colour that comes on standing belongs to a later look: only the first is kept.";

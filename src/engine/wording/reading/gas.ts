@@ -1,5 +1,5 @@
 /** Bubbles, fumes and gases with their tests. */
-import { evidence, GASES } from "#words/observation.ts";
+import { GASES } from "#words/observation.ts";
 import * as say from "#words/reading.ts";
 import { CLEARS_AGAIN, GAS_EVIDENCE, type Gas } from "../../practical/gases.ts";
 import { NAMED, NO_SIGN, SIGNS, type SignWords, SMOKE } from "../gas-words.ts";
@@ -24,7 +24,7 @@ export function readGas(reading: Reading): void {
     if (named && named !== formula) ask(reading, say.notItsSign(GASES[formula], GASES[named]), "gas");
   } else if (named && !isSeenByItsColour(reading, named)) {
     seen.gas = { formula: named, evidence: GAS_EVIDENCE[named] };
-    ask(reading, say.howShown(GASES[named], evidence(GAS_EVIDENCE[named])), "gas test");
+    ask(reading, say.howShown(GASES[named], GAS_EVIDENCE[named]), "gas test");
   } else if (asked.gasTest === undefined && words.take("lime ?water")) {
     ask(reading, say.LIMEWATER, "gas test");
   }

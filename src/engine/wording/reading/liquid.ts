@@ -1,5 +1,4 @@
 /** The colour of the liquid, and colours that are said of nothing. */
-import { colour as colourWord } from "#words/observation.ts";
 import * as say from "#words/reading.ts";
 import { ask, type Reading } from "./reading.ts";
 
@@ -25,5 +24,5 @@ export function readLiquid(reading: Reading): void {
   if (Object.keys(seen).length > 0) return;
   const bare = words.take("C");
   const named = bare && words.colourIn(bare);
-  if (named) ask(reading, say.ofWhat(colourWord(named)));
+  if (named) ask(reading, say.ofWhat(named));
 }

@@ -8,7 +8,7 @@ const NONE =
 export function readNothing(reading: Reading): void {
   const { words, asked, seen } = reading;
   const noPlace = words.take("melts?|melted|crackles?|crackling|decrepitates|swells?(?: up)?|swollen|puffs up");
-  if (noPlace) ask(reading, say.noPlace(say.asWritten(noPlace)));
+  if (noPlace) ask(reading, say.noPlace(noPlace));
   const reaction = words.take(
     "no (?:observable )?reaction(?: seen| observed| occurs| takes place)?|(?:does not|doesn't|did not) react",
   );
