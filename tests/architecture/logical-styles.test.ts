@@ -19,7 +19,7 @@ function ruleOf(lines: readonly string[], at: number): string {
   return head.join(" ");
 }
 
-export function physicalStyles(path: string, css: string): string[] {
+function physicalStyles(path: string, css: string): string[] {
   const lines = css.split("\n");
   return lines.flatMap((line, at) => {
     const four = FOUR.exec(line);
