@@ -293,10 +293,10 @@ export const reagents: readonly Reagent[] = [
     firstAid: "gas", waste: "neutralise", sources: ["BENCH"], status: "from memory", confirm: true,
   },
   {
-    id: "I2(aq)", name: "iodine in potassium iodide solution", formula: "KI3", kind: "solution", concentration: 0.05, range: [0.01, 0.05], components: { "K+": 1, "I-": 1, I2: 1 },
+    id: "I2(aq)", name: "iodine in potassium iodide solution", formula: "KI3", kind: "solution", concentration: 0.05, range: [0.01, 0.05], components: { "K+": 2.4, "I-": 2.4, I2: 1 },
     hazards: ["Low hazard at this strength; stains skin and cloth brown."], hazardCodes: [],
     limits: ["harmful from 1 mol/dm3"],
-    firstAid: "rinse", waste: "drain", notes: ["0.05 mol of iodine for each dm3; the bottle holds rather more iodide than is counted here."],
+    firstAid: "rinse", waste: "drain", notes: ["For each mole of iodine 2.4 mol of potassium iodide, as it is weighed out: without it the iodine would not stay dissolved."],
     sources: ["SSSX", "BENCH"], status: "from memory", confirm: true,
   },
   {

@@ -55,12 +55,11 @@ describe.each(reagents)("$id", (reagent) => {
       return;
     }
     expect(reagent.formula).toBeDefined();
-    expect(surplus(reagent.components, reagent.formula ?? "")).toEqual({
-      charge: 0,
-      hydrogenPerOxygen: 0,
-      water: 0,
-      others: [],
-    });
+    const { others, ...rest } = surplus(reagent.components, reagent.formula ?? "");
+    expect(rest).toEqual({ charge: 0, hydrogenPerOxygen: 0, water: 0 });
+    // The iodine is kept dissolved by more iodide than one for each of it, and potassium comes with that.
+    if (reagent.id !== "I2(aq)") expect(others).toEqual([]);
+    else expect(others.map((one) => one.toFixed(9))).toEqual(["-1.400000000", "-1.400000000"]);
   });
 
   test("has a strength inside its usual range", () => {
