@@ -1,4 +1,5 @@
 /** The salts of the school store that hold an ion, as solids: how they look, what water does to them, and what a flame does. */
+import { heatSolid } from "../../engine/bench/heat/heat-solid.ts";
 import { type Salt, salts } from "../../engine/constants/salts.ts";
 import { step } from "../../engine/practical/step.ts";
 import type { GivenOff, Part } from "../../engine/practical.ts";
@@ -9,7 +10,7 @@ export interface StoreSolid {
   salt: Salt;
   inWater: string;
   /** Absent where the engine knows no figures or the solid is not to be heated in class. */
-  heated?: { seen: string; gases: GivenOff[]; droplets: boolean };
+  heated?: { seen: string; gases: GivenOff[]; traces: GivenOff[]; droplets: boolean };
 }
 
 /** Amounts are common practice, no source. */
@@ -36,6 +37,7 @@ function solidOf(salt: Salt): StoreSolid {
   const wet = shown(IN_WATER);
   const dry = shown(HEATED);
   const words = (one: typeof wet) => (one?.readings ?? []).map((seen) => phrase(seen, "solid")).join(", or ");
+  const { traces } = heatSolid(salt.formula, "strongly");
   const one: StoreSolid = {
     salt,
     inWater: words(wet),
@@ -43,7 +45,8 @@ function solidOf(salt: Salt): StoreSolid {
       dry.readings.length > 0 && {
         heated: {
           seen: words(dry),
-          gases: dry.gases,
+          gases: dry.gases.filter((gas) => !traces.includes(gas)),
+          traces: dry.gases.filter((gas) => traces.includes(gas)),
           droplets: dry.readings.some(({ droplets }) => droplets),
         },
       }),
