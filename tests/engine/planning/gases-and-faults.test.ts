@@ -370,7 +370,8 @@ function loadedBy(file: string, found = new Set<string>()): Set<string> {
         .split(",")
         .every((name) => !name.trim() || name.trim().startsWith("type "));
     if (onlyTypes) continue;
-    if (from.startsWith(".")) loadedBy(resolve(dirname(file), from), found);
+    if (from.startsWith("#words/")) loadedBy(resolve("src/words/en-GB", from.slice("#words/".length)), found);
+    else if (from.startsWith(".")) loadedBy(resolve(dirname(file), from), found);
     else found.add(from);
   }
   return found;
