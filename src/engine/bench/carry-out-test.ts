@@ -251,7 +251,8 @@ function notePoured(
   const bottle = alone(perDm3, solve);
   if (!bottle) return;
   const { solution, absorbance } = look(bottle);
-  if (solution !== "colourless") trace.poured = { solution, absorbance, cm3 };
+  if (solution === "colourless") return;
+  trace.poured = { solution, absorbance, cm3, into: tube.waterKg * 1000, looks: trace.during.length };
 }
 
 /** Adds what a reagent holds, speciated by itself, to the amounts that were brought together. */

@@ -16,8 +16,8 @@ import {
   precipitateReadings,
   staysItself,
 } from "./read-precipitate.ts";
-import { colourTogether } from "./sight.ts";
-import type { TestTrace } from "./trace.ts";
+import { colourTogether, type Sight } from "./sight.ts";
+import type { Poured, TestTrace } from "./trace.ts";
 
 /** What would be recorded for a test, and why. */
 export function observe(trace: TestTrace): Prediction {
@@ -155,11 +155,20 @@ function pouredPlainly({ poured, after }: TestTrace, cm3: number): Observation["
     : undefined;
 }
 
-/** The colour of the liquid as long as a coloured reagent lost its own in it, where an excess of that reagent colours it at the end. */
+/**
+ * The colour of the liquid as long as a coloured reagent lost its own in it, where an excess of that reagent colours it at the end. What
+ * was in the tube before the reagent tells nothing of that, nor does so little of it that it would not be seen anyway.
+ */
 function colourLost({ poured, after, during }: TestTrace): Observation["solution"] {
   if (!poured || poured.solution !== after?.solution) return undefined;
-  const clear = during.filter(({ solids }) =>
-    solids.every(({ gramsPerDm3 }) => gramsPerDm3 < VISIBILITY.visible.value),
-  );
-  return clear.findLast(({ solution }) => solution !== poured.solution)?.solution;
+  return during.slice(poured.looks).findLast((sight) => losesColour(poured, sight))?.solution;
+}
+
+/** Whether a clear liquid lacks the colour of what was poured into it, which only diluted would be plain and hide any other there. */
+function losesColour(poured: Poured, { solution, absorbance, cm3, solids }: Sight): boolean {
+  if (solution === poured.solution) return false;
+  if (solids.some(({ gramsPerDm3 }) => gramsPerDm3 >= VISIBILITY.visible.value)) return false;
+  const there = Math.min(poured.cm3, Math.max(0, cm3 - poured.into));
+  const diluted = (poured.absorbance * there) / cm3;
+  return diluted > Math.max(VISIBILITY.absorbance.value * PLAINLY_COLOURED, absorbance);
 }

@@ -27,13 +27,24 @@ export interface DrySample {
   colour: Colour;
 }
 
+/** The last coloured reagent poured in. */
+export interface Poured {
+  /** Its own colour and absorbance. */
+  solution: Colour;
+  absorbance: number;
+  /** How much of it, and what the tube held before, cm3. */
+  cm3: number;
+  into: number;
+  /** Looks taken during the test before it. */
+  looks: number;
+}
+
 export interface TestTrace {
   /** The tube when the test began; undefined when it held nothing wet. */
   before: Sight | undefined;
   /** A dry sample in the tube when the test began. */
   dry: DrySample | undefined;
-  /** The last coloured reagent poured in: its own colour and absorbance, and how much of it, cm3. */
-  poured?: { solution: Colour; absorbance: number; cm3: number };
+  poured?: Poured;
   during: Sight[];
   /** The tube after each whole drop of an addition counted in drops. */
   drops: Sight[];
