@@ -1,5 +1,5 @@
 /** Plain sentences that hold formulas in mhchem notation and units, made ready to print. */
-import { AND } from "#words/language.ts";
+import { AND, withFigures } from "#words/language.ts";
 import { toHtml, toUnicode } from "../engine/formula/typeset.ts";
 
 /** Letters of samples such as "X1" look like formulas; these molecules with a 2 really are. */
@@ -24,12 +24,14 @@ function peel(word: string): [before: string, core: string, after: string] {
 const UNIT = /(\d) (?=(?:[cd]m3|g|mm|mol|min|s|%)(?![\w²³]))/g;
 
 function typeset(text: string, formula: (core: string) => string): string {
-  return text.replace(UNIT, "$1\u00a0").replace(/[^\s,;:"&]+/g, (word) => {
-    const [before, core, after] = peel(word);
-    if (/(?:^|\/)[cd]m\^?3$/.test(core)) return before + core.replace(/\^?3$/, "³") + after;
-    const isFormula = FORMULA.test(core) && HAS_FIGURES.test(core) && (!SAMPLE.test(core) || DIATOMIC.test(core));
-    return isFormula ? before + formula(core) + after : word;
-  });
+  return withFigures(text)
+    .replace(UNIT, "$1\u00a0")
+    .replace(/[^\s,;:"&]+/g, (word) => {
+      const [before, core, after] = peel(word);
+      if (/(?:^|\/)[cd]m\^?3$/.test(core)) return before + core.replace(/\^?3$/, "³") + after;
+      const isFormula = FORMULA.test(core) && HAS_FIGURES.test(core) && (!SAMPLE.test(core) || DIATOMIC.test(core));
+      return isFormula ? before + formula(core) + after : word;
+    });
 }
 
 /**

@@ -1,10 +1,10 @@
 /** A step of the procedure as an instruction: "Add sodium hydroxide (1 mol/dm3) drop by drop, shaking, until in excess." */
+import * as say from "#words/steps.ts";
 import { BENCH_PRACTICE } from "../../engine/constants/bench-practice.ts";
 import { GAS_SAFETY } from "../../engine/constants/gas-safety.ts";
-import { INDICATORS, type Indicator } from "../../engine/constants/indicators.ts";
+import { INDICATORS } from "../../engine/constants/indicators.ts";
 import type { BenchPlan, PlannedReagent } from "../../engine/planning/bench-plan.ts";
-import type { Duration, GasTest, GivenOff, GivenSample, Part, Step, Test } from "../../engine/practical.ts";
-import { list } from "../sentence.ts";
+import type { Duration, GivenOff, GivenSample, Part, Step, Test } from "../../engine/practical.ts";
 
 /** A reagent as it is named. */
 export type Bottle = Pick<PlannedReagent, "id" | "name" | "concentration">;
@@ -45,43 +45,15 @@ export function benchOf(part: Part, samples: readonly GivenSample[], plan: Bench
 const time = ({ min }: Duration) => (min < 1 ? `${Math.round(min * 60)} s` : `${min} min`);
 const figure = (amount: number) => String(Math.round(amount * 1000) / 1000);
 
-const GAS_TEST: Record<GasTest, string> = {
-  "damp red litmus": "Hold damp red litmus paper at the mouth of the tube, not touching the glass.",
-  "damp blue litmus": "Hold damp blue litmus paper at the mouth of the tube, not touching the glass.",
-  limewater:
-    "Draw the gas up with a dropper just above the liquid and bubble it through limewater; do this two or three times.",
-  "glowing splint": "Put a glowing splint into the mouth of the tube.",
-  "lighted splint": "Hold a lighted splint at the mouth of the tube.",
-  "acidified manganate(VII) paper":
-    "Hold a paper wetted with acidified potassium manganate(VII) at the mouth of the tube.",
-  "acidified dichromate(VI) paper":
-    "With tongs, hold a paper wetted with acidified potassium dichromate(VI) at the mouth of the tube.",
-  "rod with hydrochloric acid":
-    "Hold a glass rod wetted with concentrated hydrochloric acid near the mouth of the tube, with your teacher.",
-  "rod with ammonia":
-    "Hold a glass rod wetted with concentrated ammonia near the mouth of the tube, with your teacher.",
-  "anhydrous copper(II) sulfate": "Put a little white anhydrous copper(II) sulfate on the drops on the cool wall.",
-  "cobalt(II) chloride paper": "With tongs, touch the drops on the cool wall with dry, blue cobalt(II) chloride paper.",
-};
+const strengthIn = (molPerDm3: number) => `${figure(molPerDm3)} mol/dm3`;
 
-/** Whoever heats fits the stopper first; either way the limewater must not find its way back. */
-function wordLeadThrough({ inExcess, at }: Extract<Step, { do: "lead through" }>, { heated }: Bench): string[] {
-  const strength = at ? ` (${figure(at.molPerDm3)} mol/dm3)` : "";
-  const through = `the gas bubble through ${figure(BENCH_PRACTICE.limewaterLed.value)} cm3 of limewater${strength}`;
-  const stopper = "the stopper of the delivery tube";
-  return [
-    `${heated ? `Fit ${stopper} before you heat, and` : `Close the tube at once with ${stopper} and`} let ${through}${inExcess ? " for as long as it comes" : " until you see a change"}.`,
-    `Take the delivery tube out of the limewater while bubbles still come${heated ? ", and only then take the heat away" : ""}.`,
-  ];
-}
-
-const wordIndicator = (indicator: Indicator): string =>
-  `Touch ${INDICATORS[indicator].form} with a drop of the liquid on a clean glass rod, and compare the colour${indicator === "litmus" ? "" : " with the chart"}.`;
+const wordLeadThrough = ({ inExcess, at }: Extract<Step, { do: "lead through" }>, { heated }: Bench): string[] =>
+  say.leadThrough(figure(BENCH_PRACTICE.limewaterLed.value), at && strengthIn(at.molPerDm3), inExcess === true, heated);
 
 function reagent(step: Extract<Step, { do: "add" }>, { reagents }: Pick<Bench, "reagents">): string {
   const planned = reagents.find(({ id }) => id === step.reagent);
   const name = planned?.name ?? step.reagent;
-  const strength = step.at ? `${figure(step.at.molPerDm3)} mol/dm3` : planned?.concentration;
+  const strength = step.at ? strengthIn(step.at.molPerDm3) : planned?.concentration;
   return strength && !name.includes("mol/dm") ? `${name} (${strength})` : name;
 }
 
@@ -91,21 +63,17 @@ export function wordSteps(steps: readonly Step[], bench: Bench, gas: boolean): s
     const before = steps[index - 1];
     // "Add ..., shake" has said it already.
     if (step.do === "shake" && before?.do === "add" && !("pieces" in before.amount)) return [];
-    return wordStep(step, bench, gas ? fizzing(steps[index + 1]) : "; shake");
+    return wordStep(step, bench, gas ? fizzing(steps[index + 1]) : say.THEN_SHAKE);
   });
 }
 
 /** A tube from which a gas is awaited is not shaken: the gas would be gone before its test, and the froth out of the tube. */
 const fizzing = (next: Step | undefined): string =>
-  next?.do === "test gas" || next?.do === "lead through"
-    ? ", a little at a time"
-    : ", a little at a time; shake when the fizzing is over";
+  next?.do === "test gas" || next?.do === "lead through" ? say.LITTLE_BY_LITTLE : say.AFTER_FIZZING;
 
 function wordTake(step: Extract<Step, { do: "take" }>, { sample, dry }: Bench): string {
   const amount = "volume" in step ? `${figure(step.volume.cm3)} cm3` : `${figure(step.mass.g)} g`;
-  const tube = `clean, ${dry ? "dry, " : ""}labelled tube`;
-  const into = sample.several ? `its own ${tube}` : `a ${tube}`;
-  return `Put ${amount} of ${sample.words}${sample.letters} into ${into}.`;
+  return say.take(amount, sample.words + sample.letters, sample.several, dry);
 }
 
 function wordAdd(step: Extract<Step, { do: "add" }>, bench: Bench, then: string): string {
@@ -113,19 +81,12 @@ function wordAdd(step: Extract<Step, { do: "add" }>, bench: Bench, then: string)
   const { amount } = step;
   if ("inExcess" in amount) {
     const most = bench.excess[step.reagent];
-    const limit = most === undefined ? "" : `; ${figure(most)} cm3 at most`;
-    return `Add ${what} drop by drop, shaking, until nothing more changes${limit}.`;
+    return say.addInExcess(what, most === undefined ? undefined : figure(most));
   }
-  if ("pieces" in amount) return `Add ${amount.pieces} small ${amount.pieces === 1 ? "piece" : "pieces"} of ${what}.`;
-  if ("drops" in amount) return `Add ${amount.drops} ${amount.drops === 1 ? "drop" : "drops"} of ${what}${then}.`;
-  return `Add ${figure(amount.volume.cm3)} cm3 of ${what}${then}.`;
+  if ("pieces" in amount) return say.addPieces(amount.pieces, what);
+  if ("drops" in amount) return say.addDrops(amount.drops, what, then);
+  return say.addVolume(figure(amount.volume.cm3), what, then);
 }
-
-const wordFlame = ({ words, letters, several }: Taken): string[] => [
-  "Dip the wire into dilute hydrochloric acid on a watch glass and hold it in the roaring flame; repeat until it gives no colour.",
-  `Wet it with the acid once more and touch it to a little of ${words}${letters} on another watch glass.`,
-  `Hold it at the edge of the roaring flame and look at once.${several ? " Clean the wire again before the next sample." : ""}`,
-];
 
 /** One step as a sentence, or as several; `then` ends what is said of an addition. */
 function wordStep(step: Step, bench: Bench, then: string): string | string[] {
@@ -135,29 +96,29 @@ function wordStep(step: Step, bench: Bench, then: string): string | string[] {
     case "add":
       return wordAdd(step, bench, then);
     case "shake":
-      return "Shake the tube gently.";
+      return say.SHAKE;
     case "warm":
-      return "Warm the tube gently; keep it moving, its mouth away from everyone.";
+      return say.WARM;
     case "boil":
-      return `Boil gently for ${time(step.time)}; keep the tube moving, its mouth away from everyone.`;
+      return say.boil(time(step.time));
     case "cool":
-      return "Let the tube cool to room temperature; when it is no longer too hot to touch, cold water on its outside helps.";
+      return say.COOL;
     case "stand":
-      return `Let it stand for ${time(step.time)}.`;
+      return say.stand(time(step.time));
     case "filter":
-      return `Filter, and keep the ${step.keep}.`;
+      return say.filter(step.keep);
     case "wash":
-      return "Wash the residue two or three times with a little deionised water; throw the washings away as waste.";
+      return say.WASH;
     case "heat solid":
-      return `Heat the solid ${step.how}, the mouth of the tube a little lower than the bottom and away from everyone. Look at it hot, and again when cold.`;
+      return say.heatSolid(step.how);
     case "test gas":
-      return GAS_TEST[step.with];
+      return say.GAS_TEST[step.with];
     case "lead through":
       return wordLeadThrough(step, bench);
     case "indicator":
-      return wordIndicator(step.with);
+      return say.indicator(step.with, INDICATORS[step.with].form);
     case "flame":
-      return wordFlame(bench.sample);
+      return say.flame(bench.sample.words + bench.sample.letters, bench.sample.several);
   }
 }
 
@@ -168,43 +129,43 @@ export function wordTest(test: Test, bench: Pick<Bench, "reagents">): string {
     switch (step.do) {
       case "add": {
         const name = bench.reagents.find(({ id }) => id === step.reagent)?.name ?? step.reagent;
-        if ("inExcess" in step.amount) return [`${name} in excess`];
-        return ["drops" in step.amount ? `${name}, ${step.amount.drops} drops` : name];
+        if ("inExcess" in step.amount) return [say.BRIEF.inExcess(name)];
+        return ["drops" in step.amount ? say.BRIEF.drops(name, step.amount.drops) : name];
       }
       case "warm":
-        return ["warmed"];
+        return [say.BRIEF.warmed];
       case "boil":
-        return ["boiled"];
+        return [say.BRIEF.boiled];
       case "cool":
-        return ["cooled"];
+        return [say.BRIEF.cooled];
       case "stand":
-        return ["left to stand"];
+        return [say.BRIEF.leftToStand];
       case "filter":
-        return [`filtered, the ${step.keep}`];
+        return [say.BRIEF.filtered(step.keep)];
       case "wash":
-        return ["washed with water"];
+        return [say.BRIEF.washed];
       case "heat solid":
-        return [`the solid heated ${step.how}`];
+        return [say.BRIEF.heated(step.how)];
       case "lead through":
-        return [`its gas led through limewater${step.inExcess ? " in excess" : ""}`];
+        return [say.BRIEF.ledThrough(step.inExcess === true)];
       case "indicator":
-        return [`tried with ${step.with}`];
+        return [say.BRIEF.triedWith(step.with)];
       case "flame":
-        return ["flame test"];
+        return [say.BRIEF.flame];
       default:
         return [];
     }
   });
-  return words.length > 0 ? words.join(", then ") : "look";
+  return words.length > 0 ? words.join(say.BRIEF.followedBy) : say.BRIEF.look;
 }
 
 /** What a part takes of its samples. */
 function wordSample(part: Part, samples: readonly GivenSample[]): Taken {
   const on = samples.filter(({ label }) => !part.samples || part.samples.includes(label));
   const form = part.from ?? (on.every(({ given }) => given === "solid") ? "solid" : "solution");
-  const letters = list(on.map(({ label }) => label));
-  if (on.length === 1) return { words: `${form} ${letters}`, letters: "", several: false };
-  return { words: `each ${form}`, letters: ` (${letters})`, several: true };
+  const labels = on.map(({ label }) => label);
+  if (on.length === 1) return { words: say.one(form, labels[0]), letters: "", several: false };
+  return { words: say.each(form), letters: say.letters(labels), several: true };
 }
 
 /** The name of a gas given by its formula; a formula the engine has no row for passes as it is. */

@@ -1,4 +1,5 @@
 /** The reagents of a bench: how much of each is used over all tubes, how much to set out, and what to mind. */
+import { reagentName } from "#words/steps.ts";
 import type { Caution } from "../constants/bench-cautions.ts";
 import { type FirstAid, type Reagent, reagents } from "../constants/reagents.ts";
 import type { GivenSample, Part, Statement } from "../practical.ts";
@@ -40,7 +41,7 @@ export function planReagents(uses: readonly ReagentUse[]): PlannedReagent[] {
     const pieces = of.reduce((sum, use) => sum + use.pieces, 0);
     return {
       id: reagent.id,
-      name: reagent.name,
+      name: reagentName(reagent.id, reagent.name),
       ...(strength !== null && { concentration: `${strength} mol/dm3`, molPerDm3: strength }),
       neededCm3,
       setOutCm3: neededCm3 > 0 ? setOutOfReagent(neededCm3) : 0,

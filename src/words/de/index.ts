@@ -10,4 +10,5 @@ export * as reading from "./reading.ts";
 export * as record from "./record.ts";
 export * as saltName from "./salt-name.ts";
 export * as sequence from "./sequence.ts";
+export * as steps from "./steps.ts";
 export * as walkthrough from "./walkthrough.ts";

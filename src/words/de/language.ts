@@ -2,8 +2,8 @@
 import type { Language } from "../tags.ts";
 
 export const LANGUAGE: Language = "de";
-/** What stands between whole and parts of a number. */
-export const DECIMAL = ",";
+/** A sentence with its figures as the language writes them: 0,1 and not 0.1. The engine writes a decimal point; a formula is left alone. */
+export const withFigures = (text: string): string => text.replace(/(?<![\w.)])(\d+)\.(\d+)(?![\w.])/g, "$1,$2");
 /** The last two of a list: "a, b und c", "a oder b". */
 export const AND = "und";
 export const OR = "oder";

@@ -2,8 +2,8 @@
 import type { Language } from "../tags.ts";
 
 export const LANGUAGE: Language = "en-GB";
-/** What stands between whole and parts of a number. */
-export const DECIMAL = ".";
+/** A sentence with its figures as the language writes them; the engine writes a decimal point. */
+export const withFigures = (text: string): string => text;
 /** The last two of a list: "a, b and c", "a or b". */
 export const AND = "and";
 export const OR = "or";
