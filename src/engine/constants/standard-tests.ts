@@ -55,12 +55,6 @@ export const STANDARD_TESTS: readonly StandardTest[] = [
     ],
     source: NOTES,
   },
-  {
-    id: "halide",
-    title: "Silver nitrate",
-    tests: [[take, add("HNO3(aq)"), add("AgNO3(aq)")], [excess("NH3(aq)")]],
-    source: NOTES,
-  },
   { id: "sulfate", title: "Barium nitrate", tests: [[take, add("HNO3(aq)"), add("Ba(NO3)2(aq)")]], source: NOTES },
   {
     id: "sulfite",
@@ -96,6 +90,13 @@ export const STANDARD_TESTS: readonly StandardTest[] = [
     title: "Acid, then aqueous ammonia",
     tests: [[take, { ...add("HNO3(aq)", "2 cm3"), at: "1 mol/dm3" }], [{ ...excess("NH3(aq)"), at: "2 mol/dm3" }]],
     source: PRACTICE,
+  },
+  // After the tests that do without silver, which is dear.
+  {
+    id: "halide",
+    title: "Silver nitrate",
+    tests: [[take, add("HNO3(aq)"), add("AgNO3(aq)")], [excess("NH3(aq)")]],
+    source: NOTES,
   },
   { id: "thiocyanate", title: "Potassium thiocyanate", tests: [[take, drops("KSCN(aq)")]], source: VOGEL },
   {
