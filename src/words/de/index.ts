@@ -1,4 +1,6 @@
 /** All rooms of the interface in this language: for the compiler and the tests. Pages take each room by itself, `#words/record.ts`. */
+
+export * as carryOut from "./carry-out.ts";
 export * as ionNames from "./ion-names.ts";
 export * as language from "./language.ts";
 export * as layout from "./layout.ts";
