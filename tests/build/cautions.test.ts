@@ -6,7 +6,7 @@ import { parse } from "yaml";
 import { GAS_SAFETY } from "../../src/engine/constants/gas-safety.ts";
 import { ANIONS, CATIONS } from "../../src/engine/constants/ions.ts";
 import { firstAids, reagents } from "../../src/engine/constants/reagents.ts";
-import { COLLECTED } from "../../src/engine/planning/waste-plan.ts";
+import { COLLECTED } from "../../src/engine/planning/emptied.ts";
 import { HARMFUL_GASES } from "../../src/engine/practical/gases.ts";
 import { ROOT } from "./broken.ts";
 

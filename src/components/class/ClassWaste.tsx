@@ -1,4 +1,5 @@
 import type { ClassSheet } from "../../engine/planning/class/class-sheet.ts";
+import { STRAIGHT } from "../../engine/planning/vessels.ts";
 import { Words } from "../Words.tsx";
 import { amount } from "./amounts.ts";
 
@@ -6,7 +7,8 @@ type Row = ClassSheet["waste"][number];
 
 /** A tenth of a dm3 is as good as such an estimate gets. */
 const volumeOf = (cm3: number) => (cm3 >= 1000 ? `${Math.ceil(cm3 / 100) / 10}\u00a0dm³` : amount(cm3, "cm3"));
-const bottleOf = ({ collected, classCm3, count, sizeCm3 }: Row) => {
+const bottleOf = ({ into, collected, classCm3, count, sizeCm3 }: Row) => {
+  if (into === STRAIGHT) return "nothing";
   if (!collected) return "a beaker at each place";
   if (classCm3 === 0) return "one for the class";
   return `${count}\u00a0× ${volumeOf(sizeCm3)}`;
@@ -27,9 +29,9 @@ export function ClassWaste({ rows }: { rows: readonly Row[] }) {
       </thead>
       <tbody>
         {rows.map((row) => (
-          <tr key={row.bottle}>
+          <tr key={`${row.into} ${row.how}`}>
             <th scope="row">
-              <b>{row.bottle}</b>
+              <b>{row.into}</b>
             </th>
             <td data-head="About">{row.classCm3 > 0 ? volumeOf(row.classCm3) : "a little"}</td>
             <td data-head="Set out">{bottleOf(row)}</td>

@@ -228,12 +228,12 @@ function GasesAndWaste({ plan }: Pick<PaperWork, "plan">) {
               </tr>
             </thead>
             <tbody>
-              {plan.waste.map(({ tubes, bottle, how }) => (
-                <tr key={`${bottle} ${how}`}>
+              {plan.waste.map(({ tubes, into, how }) => (
+                <tr key={`${into} ${how}`}>
                   <th scope="row">
                     <b>{unbroken(tubes)}</b>
                   </th>
-                  <td data-head="Into">{capital(bottle ?? "waste beaker")}</td>
+                  <td data-head="Into">{capital(into)}</td>
                   <td data-head="How">
                     <Words of={how} />
                   </td>

@@ -1,7 +1,7 @@
 /** Steps that bring together in one tube what is not mixed in class (`NOT_MIXED`). */
 import { NOT_MIXED, type NotMixed } from "../constants/not-mixed.ts";
 import { reagents } from "../constants/reagents.ts";
-import type { Part, Step } from "../practical.ts";
+import type { Part } from "../practical.ts";
 
 /** A step after which a tube holds such a mixture, with its place in the paper. */
 export interface UnsafeMixture {
@@ -11,12 +11,16 @@ export interface UnsafeMixture {
   row: NotMixed;
 }
 
-/** What a step pours into the tube: ions and molecules; the acid an acidified reagent is made up with counts. */
-function brought(step: Step): string[] {
-  const reagent = step.do === "add" ? reagents.find(({ id }) => id === step.reagent) : undefined;
+/** What comes in with a reagent: itself, its ions and molecules; the acid an acidified reagent is made up with counts. */
+export function broughtBy(id: string): string[] {
+  const reagent = reagents.find((one) => one.id === id);
   if (!reagent) return [];
-  return [...Object.keys(reagent.components), ...(reagent.sulfuricAcid ? ["H+"] : [])];
+  return [id, ...Object.keys(reagent.components), ...(reagent.sulfuricAcid ? ["H+"] : [])];
 }
+
+/** Rows of which something that holds all this has every group, be it hot or cold. */
+export const notMixedIn = (holds: ReadonlySet<string>): NotMixed[] =>
+  NOT_MIXED.filter(({ together }) => together.every((group) => group.some((one) => holds.has(one))));
 
 /**
  * Each mixture once a part, at the step that makes it. What a later alkali neutralises or a
@@ -30,11 +34,10 @@ export function unsafeMixtures(parts: readonly Part[], ions: readonly string[] =
     const found: UnsafeMixture[] = [];
     part.tests.forEach((test, t) => {
       test.steps.forEach((step, s) => {
-        for (const one of brought(step)) holds.add(one);
+        if (step.do === "add") for (const one of broughtBy(step.reagent)) holds.add(one);
         const hot = step.do === "warm" || step.do === "boil";
-        for (const row of NOT_MIXED) {
+        for (const row of notMixedIn(holds)) {
           if (row.heated !== hot || found.some((one) => one.row === row)) continue;
-          if (!row.together.every((group) => group.some((one) => holds.has(one)))) continue;
           found.push({ part: part.label, path: ["parts", p, "tests", t, "steps", s], row });
         }
       });

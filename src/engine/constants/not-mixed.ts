@@ -1,7 +1,7 @@
 /** What is not brought together in a class tube, because a very toxic gas may come off. Defer to the teacher in charge and the local rules. */
 
 export interface NotMixed {
-  /** One of each group, as reagents bring it or samples may hold it; "H+" stands for any acid. */
+  /** One of each group, as reagents bring it or samples may hold it; "H+" stands for any acid. An id names a reagent: no sample counts for it. */
   together: readonly (readonly string[])[];
   /** Only when the mixture is warmed or boiled. */
   heated: boolean;

@@ -57,11 +57,11 @@ export interface SampleForm {
 
 /** What becomes of some tubes when all is seen. */
 export interface WasteRow {
-  /** Labels of the tubes: "P a". */
+  /** Labels of the tubes, "P a", and what else is emptied: "limewater tubes". */
   tubes: string[];
-  /** "lead waste bottle"; absent for what goes into the sink. */
-  bottle?: string;
-  /** The kinds of waste in it, that of the bottle first; empty for the sink. */
+  /** "lead waste bottle", "waste beaker" for what is washed away later, "sink, tube by tube" for what no beaker should hold. */
+  into: string;
+  /** The kinds of waste collected in it, that of the bottle first; empty where nothing is collected. */
   kinds: Waste[];
   /** What is done, in one or two sentences. */
   how: string;

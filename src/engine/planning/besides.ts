@@ -1,4 +1,4 @@
-/** Liquids of the bench that no step of the procedure adds: for the tests of gases and for the flame-test wire. */
+/** Liquids of the bench that no step of the procedure adds: for the tests of gases, for the flame-test wire and for emptying tubes. */
 import { BENCH_PRACTICE } from "../constants/bench-practice.ts";
 import type { BenchPlan } from "./bench-plan.ts";
 import { DELIVERY, type GasKit, type GasTestCount } from "./gas-plan.ts";
@@ -9,6 +9,8 @@ export const LIMEWATER = "Ca(OH)2(aq)";
 interface Needs {
   gasTests: readonly GasTestCount[];
   flameTests: number;
+  /** Liquid in the tubes that chlorine water went into, cm3: as much thiosulfate takes the chlorine (`EMPTIED_APART`). */
+  chlorineCm3: number;
 }
 
 /** What a paper or a rod is wetted with, a drop each time: words, and id of the reagent or the stock. */
@@ -23,7 +25,7 @@ const WETS: Partial<Record<GasKit, readonly [what: string, id: string]>> = {
 };
 
 /** With what is used, cm3, and what is set out by the same rule as for reagents. */
-export function besidesFor({ gasTests, flameTests }: Needs): BenchPlan["besides"] {
+export function besidesFor({ gasTests, flameTests, chlorineCm3 }: Needs): BenchPlan["besides"] {
   const row = (id: string, what: string, neededCm3: number, because: string) => ({
     id,
     what,
@@ -45,6 +47,10 @@ export function besidesFor({ gasTests, flameTests }: Needs): BenchPlan["besides"
   });
   if (flameTests > 0) {
     rows.push(row("HCl(aq)", "dilute hydrochloric acid, for the wire", BENCH_PRACTICE.wireAcid.value, "flame test"));
+  }
+  if (chlorineCm3 > 0) {
+    const what = "sodium thiosulfate, for the chlorine before those tubes are emptied";
+    rows.push(row("Na2S2O3(aq)", what, tidy(chlorineCm3), "chlorine water"));
   }
   return rows;
 }

@@ -11,15 +11,16 @@ import type { BenchPlan } from "./bench-plan.ts";
 import { besidesFor } from "./besides.ts";
 import { benchCautions } from "./cautions.ts";
 import { checksFor } from "./checks.ts";
+import { emptied } from "./emptied.ts";
 import { extrasFor } from "./extras.ts";
 import { DELIVERY, expectedGases, type GasTestCount, gasRows, gasTestCounts } from "./gas-plan.ts";
 import { limewaterTubes } from "./limewater-tubes.ts";
 import { amountWarnings, planReagents, reagentCautions, reagentOf } from "./reagent-plan.ts";
 import { sampleAmounts } from "./sample-plan.ts";
 import { glassOf, stepsOf } from "./tube-choice.ts";
-import { planTube } from "./tube-plan.ts";
+import { planTube, type TubePlan } from "./tube-plan.ts";
 import { unsafeCautions, unsafeTests, unsafeWarnings } from "./unsafe-tests.ts";
-import { emptied, emptiedBesides, wasteBottles, wasteRows } from "./waste-plan.ts";
+import { emptiedBesides, wasteBottles, wasteRows } from "./waste-plan.ts";
 
 /** What of a practical decides its bench. */
 export type Planned = Pick<Paper, "samples" | "parts" | "paper">;
@@ -66,7 +67,7 @@ export function planBench(
   const flameSamples = plans.filter(({ part }) => stepsOf(part).some((step) => step.do === "flame"));
   const waste = [
     ...emptied(
-      plans.map(({ plan }) => plan),
+      plans.map(({ part, sample, plan }) => ({ part: part.label, sample: sample.label, plan })),
       paper,
     ),
     ...emptiedBesides(gasTests.map(({ test }) => test)),
@@ -79,7 +80,11 @@ export function planBench(
     limewater: limewaterTubes(parts, samples, glass.testTube),
     reagents,
     samples: amounts,
-    besides: besidesFor({ gasTests, flameTests: flameSamples.length }),
+    besides: besidesFor({
+      gasTests,
+      flameTests: flameSamples.length,
+      chlorineCm3: chlorineIn(plans.map(({ plan }) => plan)),
+    }),
     extras: [
       ...extrasFor({
         parts,
@@ -119,6 +124,13 @@ export function planBench(
     ],
   };
 }
+
+/** Liquid in the tubes that chlorine water goes into, cm3. */
+const chlorineIn = (plans: readonly TubePlan[]): number =>
+  plans
+    .filter(({ uses }) => uses.some(({ id }) => id === "Cl2(aq)"))
+    .flatMap(({ tubes }) => tubes)
+    .reduce((sum, { marks }) => sum + Math.max(0, ...marks.map(({ cm3 }) => cm3)), 0);
 
 /** The bottle or paper behind a way of testing a gas, whose caution goes for the test. */
 function testReagent({ test }: GasTestCount): { id: string }[] {

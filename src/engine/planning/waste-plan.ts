@@ -1,17 +1,10 @@
-/** Where each tube is emptied: one bottle for each, and which bottles have to stand ready. */
-import { SAMPLE_CAUTIONS } from "../constants/bench-cautions.ts";
+/** Where each tube is emptied, in words, and which bottles have to stand ready. */
 import { type Waste, wastes } from "../constants/reagents.ts";
-import type { Statement } from "../practical.ts";
 import type { BenchPlan, WasteRow } from "./bench-plan.ts";
+import { COLLECTED, type Emptied } from "./emptied.ts";
 import { DELIVERY, type GasKit } from "./gas-plan.ts";
-import { reagentOf } from "./reagent-plan.ts";
-import type { TubePlan } from "./tube-plan.ts";
-
-/**
- * Kinds of waste that are collected. A tube that holds several goes into the bottle of the first: the order of the waste page, lead before
- * all. Common practice, no source.
- */
-export const COLLECTED: readonly Waste[] = ["lead", "chromium(VI)", "silver", "barium", "heavy metal"];
+import { listed } from "./listed.ts";
+import { BEAKER, STRAIGHT } from "./vessels.ts";
 
 /** What the others in a bottle ask for, besides a word on its label. */
 const ALSO: Partial<Record<Waste, string>> = { barium: "Add a little of a sulfate first, for the barium." };
@@ -24,55 +17,38 @@ const SINK = "Acid and alkali neutralised, then down the sink with plenty of wat
 /** The tubes that a gas was led or bubbled into, as the waste list names them. */
 export const LIMEWATER_TUBES = "limewater tubes";
 
-/** Tubes filled with the same kinds of waste, by part. */
-export interface Emptied {
-  /** Bottle, and the other collected kinds the tube may hold. */
-  kinds: Waste[];
-  tubes: string[];
-  because: string[];
-  /** Nothing to neutralise: water is enough. */
-  drain?: true;
-}
+const AT_ONCE = "Straight down the sink, one tube at a time, with much water, where your teacher allows it.";
 
-/** The tubes of each plan with the collected kinds of waste they may hold, grouped. */
-export function emptied(
-  plans: readonly Pick<TubePlan, "tubes" | "uses">[],
-  paper: Pick<Statement, "cations" | "anions">,
-): Emptied[] {
-  const held = COLLECTED.filter((waste) =>
-    [...paper.cations, ...paper.anions].some((ion) => SAMPLE_CAUTIONS[ion]?.waste === waste),
-  );
-  const groups = new Map<string, Emptied>();
-  for (const { tubes, uses } of plans) {
-    if (tubes.length === 0) continue;
-    const reagents = uses.map(({ id }) => reagentOf(id));
-    const adds = (waste: Waste) => reagents.some((one) => one.waste === waste);
-    const kinds = COLLECTED.filter((waste) => held.includes(waste) || adds(waste));
-    const group = groups.get(kinds.join()) ?? { kinds, tubes: [], because: [] };
-    group.tubes.push(...tubes.map(({ label }) => label));
-    if (held.includes(kinds[0])) group.because.push("what the samples may hold");
-    group.because.push(...reagents.filter(({ waste }) => waste === kinds[0]).map(({ name }) => name));
-    groups.set(kinds.join(), group);
-  }
-  return [...groups.values()].sort((a, b) => place(a) - place(b));
+function into({ kinds: [first], own, apart = [] }: Emptied): string {
+  if (!first) return apart.length > 0 ? STRAIGHT : BEAKER;
+  if (first === "solid") return "solid waste";
+  if (!own) return `${first} waste bottle`;
+  return `${first} waste bottle for ${own.parts.size > 1 ? "parts" : "part"} ${listed([...own.parts], "and")}`;
 }
-
-/** Place of its bottle on the bench; the sink comes last. */
-const place = ({ kinds: [first] }: Emptied): number => (first ? COLLECTED.indexOf(first) : COLLECTED.length);
 
 /** The table of tubes and bottles. */
 export function wasteRows(groups: readonly Emptied[]): WasteRow[] {
-  const takesSilver = (bottle: Waste) =>
-    bottle !== "silver" && groups.some(({ kinds }) => kinds[0] === bottle && kinds.includes("silver"));
-  return groups.map(({ kinds: [first, ...others], tubes, drain }) => {
-    if (!first) return { tubes, kinds: [], how: drain ? wastes.drain : SINK };
-    if (first === "solid")
-      return { tubes, kinds: [first], bottle: "solid waste", how: "Wet, into the solid waste, not the sink." };
-    const label = others.length > 0 ? [`May also hold ${others.join(" and ")}: write it on the bottle.`] : [];
-    const how = [wastes[first], ...label, ...others.flatMap((other) => ALSO[other] ?? [])];
-    if (takesSilver(first)) how.push(BESIDE_SILVER);
-    return { tubes, kinds: [first, ...others], bottle: bottleOf(first), how: how.join(" ") };
+  const takesSilver = (bottle: string) =>
+    groups.some((one) => into(one) === bottle && one.kinds[0] !== "silver" && one.kinds.includes("silver"));
+  return groups.map((group) => {
+    const { kinds, tubes } = group;
+    const bottle = into(group);
+    return { tubes, into: bottle, kinds, how: how(group, takesSilver(bottle)).join(" ") };
   });
+}
+
+function how({ kinds: [first, ...others], apart = [], own, drain }: Emptied, takesSilver: boolean): string[] {
+  const before = apart.flatMap((row) => row.first ?? []);
+  const why = apart.flatMap((row) => row.why ?? []);
+  if (!first && apart.length > 0) return [...before, AT_ONCE, ...why];
+  if (!first) return [drain ? wastes.drain : SINK];
+  if (first === "solid") return ["Wet, into the solid waste, not the sink."];
+  const beside = own
+    ? [`A bottle of its own: the other would bring together ${own.mixture.what}, and ${own.mixture.reason}.`]
+    : [];
+  const label = others.length > 0 ? [`May also hold ${others.join(" and ")}: write it on the bottle.`] : [];
+  const also = others.flatMap((other) => ALSO[other] ?? []);
+  return [...before, wastes[first], ...beside, ...label, ...also, ...(takesSilver ? [BESIDE_SILVER] : []), ...why];
 }
 
 /** What the tests of gases leave: tubes of limewater and used papers, in the order of the tests. */
@@ -100,13 +76,11 @@ const LEFT: Partial<Record<GasKit, { what: string; waste?: Waste }>> = {
   "cobalt(II) chloride paper": { what: "used cobalt(II) chloride papers", waste: "heavy metal" },
 };
 
-/** One bottle for each kind that some tube is emptied into. */
+/** The bottles that tubes are emptied into. */
 export function wasteBottles(groups: readonly Emptied[]): BenchPlan["extras"] {
-  return COLLECTED.flatMap((waste) => {
-    const because = new Set(groups.filter(({ kinds }) => kinds[0] === waste).flatMap((group) => group.because));
-    if (because.size === 0) return [];
-    return [{ what: bottleOf(waste), count: 1, because: [...because].join("; ") }];
+  const collected = COLLECTED.flatMap((waste) => groups.filter(({ kinds }) => kinds[0] === waste));
+  return [...new Set(collected.map(into))].map((what) => {
+    const because = collected.filter((one) => into(one) === what).flatMap((one) => one.because);
+    return { what, count: 1, because: [...new Set(because)].join("; ") };
   });
 }
-
-const bottleOf = (waste: Waste): string => `${waste} waste bottle`;

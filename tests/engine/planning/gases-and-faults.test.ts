@@ -3,8 +3,8 @@ import { dirname, resolve } from "node:path";
 import { describe, expect, test } from "vitest";
 import { GAS_SAFETY } from "../../../src/engine/constants/gas-safety.ts";
 import { salts as store } from "../../../src/engine/constants/salts.ts";
+import { COLLECTED } from "../../../src/engine/planning/emptied.ts";
 import { planBench } from "../../../src/engine/planning/plan-bench.ts";
-import { COLLECTED } from "../../../src/engine/planning/waste-plan.ts";
 import { GAS_EVIDENCE, GAS_TESTS, GASES, type Gas } from "../../../src/engine/practical.ts";
 import { CHOICE, planned, tableOf } from "./small-procedure.ts";
 
@@ -253,7 +253,7 @@ describe("waste", () => {
     });
     return planBench(procedure, tableOf(procedure), CHOICE);
   };
-  const rows = (cations: string[]) => silverAndBarium(cations).waste.map(({ tubes, bottle }) => [tubes, bottle]);
+  const rows = (cations: string[]) => silverAndBarium(cations).waste.map(({ tubes, into }) => [tubes, into]);
   const bottles = (cations: string[]) =>
     silverAndBarium(cations)
       .extras.filter(({ what }) => what.endsWith("waste bottle"))
@@ -263,7 +263,7 @@ describe("waste", () => {
     expect(rows(["Zn^2+"])).toEqual([
       [["P a"], "silver waste bottle"],
       [["P b"], "barium waste bottle"],
-      [["P c"], undefined],
+      [["P c"], "waste beaker"],
     ]);
     expect(bottles(["Zn^2+"])).toEqual([
       ["silver waste bottle", "aqueous silver nitrate"],
@@ -296,7 +296,7 @@ test("every salt whose waste is collected gets its bottle", () => {
     const paper = { ...procedure.paper, cations: [...cations], anions: [...anions] };
     const rows = planBench({ ...procedure, paper }, tableOf(procedure), CHOICE).waste;
     expect(
-      rows.map(({ tubes, bottle }) => [tubes, bottle]),
+      rows.map(({ tubes, into }) => [tubes, into]),
       formula,
     ).toEqual([[["P a", "Q a"], `${waste} waste bottle`]]);
   }
@@ -310,8 +310,8 @@ test("limewater tubes and used papers are emptied too, a chromium paper into its
     cations: ["Zn^2+"],
   });
   const { waste, extras } = planBench(procedure, tableOf(procedure), CHOICE);
-  expect(waste.slice(1).map(({ tubes, bottle }) => [tubes, bottle])).toEqual([
-    [["limewater tubes"], undefined],
+  expect(waste.slice(1).map(({ tubes, into }) => [tubes, into])).toEqual([
+    [["limewater tubes"], "waste beaker"],
     [["used papers"], "solid waste"],
     [["used dichromate(VI) papers"], "chromium(VI) waste bottle"],
   ]);

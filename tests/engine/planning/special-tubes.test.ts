@@ -95,7 +95,7 @@ test("a flame test takes no tube, a little of the sample and a clean wire", () =
     expect.arrayContaining(["flame-test wire", "watch glass", "burner with heat mat and lighter"]),
   );
   expect(besides.map(({ what }) => what)).toEqual(["dilute hydrochloric acid, for the wire"]);
-  expect(waste).toEqual([]);
+  expect(waste.map(({ tubes, into }) => [tubes, into])).toEqual([[["P a watch glass"], "waste beaker"]]);
   expect(warnings).toEqual([]);
 });
 

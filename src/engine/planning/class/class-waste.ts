@@ -10,6 +10,7 @@ import { listed } from "../listed.ts";
 import { tidy } from "../portions.ts";
 import { reagentOf } from "../reagent-plan.ts";
 import { stepsOf } from "../tube-choice.ts";
+import { STRAIGHT } from "../vessels.ts";
 import { LIMEWATER_TUBES } from "../waste-plan.ts";
 import type { WasteNeed } from "./supply.ts";
 
@@ -33,13 +34,14 @@ function trulyIn({ sample, part }: PlannedTube, { samples, parts }: Pick<Practic
   ];
 }
 
-/** The bench plan's waste, bottle by bottle: rows that end in one bottle are added up. */
+/** The bench plan's waste, bottle by bottle: rows that end in one bottle are added up, those that never share a vessel are not. */
 export function wasteNeeds(practical: Pick<Practical, "samples" | "parts">, plan: BenchPlan): WasteNeed[] {
   const bottles = new Map<string, WasteNeed & { kinds: Set<Waste>; real: Set<Waste> }>();
-  for (const { tubes: labels, bottle = "waste beaker", kinds, how } of plan.waste) {
+  for (const { tubes: labels, into, kinds, how } of plan.waste) {
     const tubes = plan.tubes.filter(({ label }) => labels.includes(label));
-    const need = bottles.get(bottle) ?? {
-      bottle,
+    const vessel = into === STRAIGHT ? how : into;
+    const need = bottles.get(vessel) ?? {
+      into,
       cm3: 0,
       how,
       collected: kinds.length > 0,
@@ -50,7 +52,7 @@ export function wasteNeeds(practical: Pick<Practical, "samples" | "parts">, plan
     need.cm3 = tidy(need.cm3 + tubes.reduce((sum, tube) => sum + heldBy(tube), limewater));
     for (const kind of kinds) need.kinds.add(kind);
     for (const tube of tubes) for (const kind of trulyIn(tube, practical)) need.real.add(kind);
-    bottles.set(bottle, need);
+    bottles.set(vessel, need);
   }
   return [...bottles.values()].map(({ kinds, real, ...need }) => {
     const absent = [...kinds].filter((kind) => !real.has(kind));

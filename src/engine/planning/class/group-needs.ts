@@ -23,7 +23,7 @@ const piecesOf = ({ reagents }: Pick<BenchPlan, "reagents">): Counted[] =>
   );
 
 /** Counted elsewhere: waste bottles have a list of their own, droppers come with the bottles, goggles go by heads and not by groups. */
-const ELSEWHERE = / waste bottle$|^clean dropper$|^pair of goggles$/;
+const ELSEWHERE = / waste bottle( for parts? .*)?$|^clean dropper$|^pair of goggles$/;
 
 const kitOf = ({ extras }: Pick<BenchPlan, "extras">): Counted[] =>
   extras

@@ -61,8 +61,8 @@ export interface Counted {
 
 /** One kind of waste. */
 export interface WasteNeed {
-  /** "lead waste bottle"; "waste beaker" for what is neutralised and washed away. */
-  bottle: string;
+  /** "lead waste bottle"; "waste beaker" for what is neutralised and washed away; "sink, tube by tube" for what is washed away at once. */
+  into: string;
   /** Emptied into it by one group, cm3, without rinsing. */
   cm3: number;
   how: string;

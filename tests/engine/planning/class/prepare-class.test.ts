@@ -5,8 +5,8 @@ import { salts as store } from "../../../../src/engine/constants/salts.ts";
 import { createSolver } from "../../../../src/engine/equilibrium/solve.ts";
 import { bottled, madeUp, wasteBottles } from "../../../../src/engine/planning/class/bottles.ts";
 import { prepareClass } from "../../../../src/engine/planning/class/prepare-class.ts";
+import { COLLECTED } from "../../../../src/engine/planning/emptied.ts";
 import { planBench } from "../../../../src/engine/planning/plan-bench.ts";
-import { COLLECTED } from "../../../../src/engine/planning/waste-plan.ts";
 import { isAnswer, workedExample } from "../../../verification/worked/example.ts";
 import { CHOICE, planned, tableOf } from "../small-procedure.ts";
 
@@ -145,7 +145,7 @@ describe("a class of 12 with 30 % spare, three samples", () => {
 
   test("waste: 3 tubes of 2.25 cm3, 12 groups, rinsed once: 3 x 2.25 x 12 x 2 = 162 cm3, in one bottle of 250 filled to 187.5", () => {
     expect(sheet.waste).toHaveLength(1);
-    expect(sheet.waste[0]).toMatchObject({ bottle: "lead waste bottle", classCm3: 162, sizeCm3: 250, count: 1 });
+    expect(sheet.waste[0]).toMatchObject({ into: "lead waste bottle", classCm3: 162, sizeCm3: 250, count: 1 });
     expect(sheet.waste[0].truly).toBe(
       "In truth no lead gets there: the paper offers it, so the bottle stands there all the same. It does hold silver and barium.",
     );
@@ -202,7 +202,7 @@ describe("other forms", () => {
     const steps = [TAKE, cm3("HCl(aq)", 2), { testGas: "limewater" }];
     const sheet = prepare({ salts: { P: "Na2CO3" }, steps, cations: ["Na+"] }, { groups: 5, sparePercent: 0 });
     expect(sheet.waste).toHaveLength(1);
-    expect(sheet.waste[0]).toMatchObject({ bottle: "waste beaker", cm3: 4, classCm3: 40, collected: false });
+    expect(sheet.waste[0]).toMatchObject({ into: "waste beaker", cm3: 4, classCm3: 40, collected: false });
   });
 
   test("the class's waste follows what the store collects of each salt: 1 cm3 a tube, 5 groups, rinsed once: 10", () => {
@@ -216,7 +216,7 @@ describe("other forms", () => {
         const plan = planBench({ ...procedure, paper }, tableOf(procedure), CHOICE);
         return prepareClass(procedure, plan, { groups: 5, sparePercent: 0 }, solve).waste;
       };
-      const expected = { bottle: `${waste} waste bottle`, collected: true, cm3: 1, classCm3: 10 };
+      const expected = { into: `${waste} waste bottle`, collected: true, cm3: 1, classCm3: 10 };
       expect(row(formula), formula).toMatchObject([expected]);
       expect(row(formula)[0].truly, formula).toBeUndefined();
       // What the paper offers is collected all the same, and the technician is told that it is not there.

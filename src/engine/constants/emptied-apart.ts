@@ -1,0 +1,41 @@
+/** What never stands in a beaker or bottle with just anything else when tubes are emptied. Defer to the teacher in charge and the local rules. */
+
+export interface EmptiedApart {
+  /** A tube with any of these: as reagents bring it or the sample may hold it. */
+  holds: readonly string[];
+  /** What is done to it in the tube; afterwards it is there no more. */
+  first?: string;
+  /** Why it is emptied by itself, in plain sentences. Absent where `first` says it. */
+  why?: string;
+  source: string;
+}
+
+export const EMPTIED_APART: readonly EmptiedApart[] = [
+  {
+    holds: ["Cl2"],
+    first:
+      "First, in a fume cupboard or at an open window, add as much sodium thiosulfate as there is liquid: chlorine comes off until then.",
+    source: "common practice, no source; that equal volumes are plenty follows from the strengths of the two bottles",
+  },
+  {
+    holds: ["SCN-", "[Fe(CN)6]^4-", "[Fe(CN)6]^3-"],
+    why: "No acid goes down with it: thiocyanate and hexacyanoferrates can give off a very toxic gas with acid.",
+    source:
+      "suppliers' safety data sheets of the potassium salts, read: contact with acid may set very toxic gas free; the sink: common practice",
+  },
+  {
+    holds: ["MnO4-"],
+    why: "No hydrochloric acid goes down with it: manganate(VII) can turn that into chlorine.",
+    source: "from memory (common school safety advice); the sink for drops of it: common practice",
+  },
+  {
+    holds: ["SO3^2-", "S2O3^2-"],
+    why: "Do it as soon as you have looked, at an open window or in a fume cupboard: acid sets sulfur dioxide free from sulfite and thiosulfate.",
+    source: "from memory (CLEAPSS; EUH031 of CLP: contact with acids liberates toxic gas)",
+  },
+  {
+    holds: ["NO2-"],
+    why: "Do it as soon as you have looked, in a fume cupboard: acid sets nitrogen dioxide free from nitrite.",
+    source: "from memory (CLEAPSS; CLP)",
+  },
+];

@@ -1,0 +1,102 @@
+/** What is poured together when the tubes are emptied. Sources stand on the rows of `NOT_MIXED` and `EMPTIED_APART`. */
+import { expect, test } from "vitest";
+import { unsafeMixtures } from "../../../src/engine/bench/unsafe-mixtures.ts";
+import { planBench } from "../../../src/engine/planning/plan-bench.ts";
+import { STRAIGHT } from "../../../src/engine/planning/vessels.ts";
+import type { Part } from "../../../src/engine/practical.ts";
+import { shippedTables } from "../../build/shipped-tables.ts";
+import { CHOICE, planned, tableOf } from "./small-procedure.ts";
+
+/** The plan of one part for each list of reagents, on sample P. */
+function planOf(cations: string[], ...tubes: string[][]) {
+  const parts = tubes.map((reagents, index) => ({
+    label: "abcdefg"[index],
+    title: "one",
+    tests: [{ steps: [{ take: "1 cm3" }, ...reagents.map((add) => ({ add, drops: 5 }))] }],
+  }));
+  const procedure = planned(parts, { letters: ["P"], cations });
+  return { parts: procedure.parts, paper: procedure.paper, plan: planBench(procedure, tableOf(procedure), CHOICE) };
+}
+const rowsOf = ({ plan }: ReturnType<typeof planOf>) => plan.waste.map(({ tubes, into }) => [tubes.join(), into]);
+
+/** What comes together in each vessel that takes tubes of several parts, by the check that papers are held to; hot too, for bottles stand. */
+function mixedIn(waste: { tubes: string[]; into: string }[], parts: Part[], ions: string[]) {
+  const vessels = new Map<string, Set<string>>();
+  for (const { tubes, into } of waste.filter((row) => row.into !== STRAIGHT)) {
+    const letters = vessels.get(into) ?? new Set();
+    for (const label of tubes) letters.add(label.split(" ")[1]);
+    vessels.set(into, letters);
+  }
+  return [...vessels].flatMap(([into, letters]) => {
+    const poured = parts.filter(({ label }) => letters.has(label));
+    const steps = [...poured.flatMap(({ tests }) => tests.flatMap((one) => one.steps)), { do: "warm" as const }];
+    if (poured.length < 2) return [];
+    return unsafeMixtures([{ ...poured[0], tests: [{ steps }] }], ions).map(({ row }) => `${into}: ${row.what}`);
+  });
+}
+
+test.each(shippedTables().map((one) => [one.name, one] as const))(
+  "%s empties nothing into one vessel that is not mixed in class",
+  (_, { practical, table }) => {
+    const { waste } = planBench(practical, table, CHOICE);
+    const { parts, paper } = practical;
+    expect(waste.length).toBeGreaterThan(0);
+    expect(mixedIn(waste, parts, [...paper.cations, ...paper.anions])).toEqual([]);
+  },
+);
+
+test("thiocyanate, hexacyanoferrates, chlorine and manganate(VII) go down the sink by themselves", () => {
+  const of = planOf(["Zn^2+"], ["HCl(aq)"], ["KSCN(aq)"], ["acidified KMnO4(aq)"], ["K3[Fe(CN)6](aq)"], ["Cl2(aq)"]);
+  expect(rowsOf(of)).toEqual([
+    ["P a", "waste beaker"],
+    ["P b,P d", "sink, tube by tube"],
+    ["P c", "sink, tube by tube"],
+    ["P e", "sink, tube by tube"],
+  ]);
+  const [, cyanide, , chlorine] = of.plan.waste;
+  expect(cyanide.how).toMatch(/^Straight down the sink, one tube at a time.*No acid goes down with it/);
+  expect(chlorine.how).toMatch(/^First, in a fume cupboard.*sodium thiosulfate.*Straight down the sink/);
+  // 1 cm3 of the sample and 5 drops of 0.05 cm3: as much thiosulfate, set out as any reagent is.
+  expect(of.plan.besides).toMatchObject([{ id: "Na2S2O3(aq)", neededCm3: 1.25 }]);
+});
+
+test("where a sulfite may be, no tube waits in a beaker for the acid of another", () => {
+  const steps = [{ take: "1 cm3" }, { add: "HCl(aq)", drops: 5 }];
+  const procedure = planned([{ label: "a", title: "one", tests: [{ steps }] }], { letters: ["P"] });
+  const paper = { ...procedure.paper, anions: ["SO3^2-", "Cl-"] };
+  const [row] = planBench({ ...procedure, paper }, tableOf(procedure), CHOICE).waste;
+  expect(row.into).toBe("sink, tube by tube");
+  expect(row.how).toContain("acid sets sulfur dioxide free");
+});
+
+test("a collected kind has two bottles rather than one in which a poison forms", () => {
+  const of = planOf(
+    ["Pb^2+"],
+    ["KSCN(aq)"],
+    ["acidified H2O2(aq)"],
+    ["NaOH(aq)"],
+    ["K4[Fe(CN)6](aq)"],
+    ["H2SO4(aq)", "acidified H2O2(aq)", "KSCN(aq)"],
+  );
+  expect(rowsOf(of)).toEqual([
+    ["P b,P c", "lead waste bottle"],
+    ["P a,P d", "lead waste bottle for parts a and d"],
+    ["P e", "lead waste bottle for part e"],
+  ]);
+  expect(of.plan.waste[1].how).toContain("A bottle of its own: the other would bring together a thiocyanate and");
+  expect(of.plan.extras.filter(({ what }) => what.includes("waste bottle")).map(({ what }) => what)).toEqual([
+    "lead waste bottle",
+    "lead waste bottle for parts a and d",
+    "lead waste bottle for part e",
+  ]);
+  expect(mixedIn(of.plan.waste, of.parts, [...of.paper.cations, ...of.paper.anions])).toEqual([]);
+});
+
+test("chlorine is taken by thiosulfate before it meets ammonium in a bottle", () => {
+  const of = planOf(["Pb^2+", "NH4+"], ["NaOH(aq)"], ["Cl2(aq)"]);
+  expect(rowsOf(of)).toEqual([
+    ["P a", "lead waste bottle"],
+    ["P b", "lead waste bottle"],
+  ]);
+  expect(of.plan.waste[1].how).toMatch(/^First, .*thiosulfate.*Into the bottle marked LEAD/);
+});
