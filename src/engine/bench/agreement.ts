@@ -39,12 +39,18 @@ export function mayBe(recorded: Observation, predicted: Observation): boolean {
   return true;
 }
 
-/** The same sign of the same gas. Clouded limewater is one sight for two gases; who tells no more may have seen it clear. */
+/**
+ * The same sign of the same gas. Clouded limewater is one sight for two gases, reddened litmus for three: the name written beside it is a
+ * conclusion. Who tells no more than a cloud may have seen it clear.
+ */
 function sameGas(recorded: GasSeen, predicted: GasSeen): boolean {
   const clouded = recorded.evidence === GAS_EVIDENCE.CO2;
   if (recorded.evidence !== predicted.evidence) return clouded && predicted.evidence === CLEARS_AGAIN;
-  return clouded || recorded.evidence === CLEARS_AGAIN || recorded.formula === predicted.formula;
+  return clouded || ALSO_OTHERS.includes(recorded.evidence) || recorded.formula === predicted.formula;
 }
+
+/** Signs that more than one gas gives. */
+const ALSO_OTHERS: readonly string[] = [CLEARS_AGAIN, GAS_EVIDENCE.HCl];
 
 function sameFate(fate: NonNullable<Observation["fate"]>, predicted: Observation): boolean {
   if (predicted.fate !== undefined) return fate === predicted.fate;

@@ -209,8 +209,8 @@ function testGas(test: GasTestSeen["test"], tube: Tube, leftBefore: ReadonlyMap<
   const left = (id: string) => ((tube.left.get(id) ?? 0) - (leftBefore.get(id) ?? 0)) * CM3_PER_MOL;
   return {
     test,
-    atm: { NH3: pressure("NH3(g)"), SO2: pressure("SO2(g)"), CO2: pressure("CO2(g)") },
-    left: { CO2: left("CO2(g)"), SO2: left("SO2(g)"), H2: left("H2(g)"), O2: left("O2(g)") },
+    atm: { NH3: pressure("NH3(g)"), SO2: pressure("SO2(g)"), CO2: pressure("CO2(g)"), Cl2: pressure("Cl2(g)") },
+    left: { CO2: left("CO2(g)"), SO2: left("SO2(g)"), H2: left("H2(g)"), O2: left("O2(g)"), NO: left("NO(g)") },
   };
 }
 

@@ -26,7 +26,9 @@ export function observe(trace: TestTrace): Prediction {
   const atDrop = onlyAtDrop(trace, grown);
   const gases = [...trace.gasTests.map(gasReadings), ...(trace.limewater ? [limewaterReadings(trace.limewater)] : [])];
   const indicated: (Observation["indicator"] | undefined)[] = trace.indicator?.colours ?? [undefined];
-  const gasOptions = gases.find((options) => options.some((gas) => gas !== false)) ?? gases[0] ?? [undefined];
+  const gasOptions = gases.find((options) => options.length === 0) ??
+    gases.find((options) => options.some((gas) => gas !== false)) ??
+    gases[0] ?? [undefined];
   const pairs = gasOptions.flatMap((gas) => indicated.map((indicator) => ({ gas, indicator })));
   const solution = solutionSeen(trace);
   const lost = colourLost(trace);

@@ -64,10 +64,16 @@ function componentsIn(id: string, molPerDm3: number | undefined): Components {
   for (const [ion, n] of reagent.sulfuricAcid ? Object.entries(SULFURIC_ACID) : []) {
     components[ion] = (components[ion] ?? 0) + n * (reagent.sulfuricAcid ?? 0);
   }
+  for (const [ion, n] of components.Cl2 ? Object.entries(CHLORIDE_OF_CHLORINE) : []) {
+    components[ion] = (components[ion] ?? 0) + n * components.Cl2;
+  }
   return components;
 }
 
 const SULFURIC_ACID: Components = { "H+": 2, "SO4^2-": 1 };
+
+/** For each mole of chlorine, mol: a mixture given no chloride at all would be reckoned without what chlorine makes of itself in water. */
+const CHLORIDE_OF_CHLORINE: Components = { "H+": 1e-6, "Cl-": 1e-6 };
 
 /** Parts of a drop as it mixes in: where it lands the reagent is scarce for a moment, and what forms there is seen. */
 const WITHIN_DROP = [0.1, 0.2, 0.3, 0.4];

@@ -55,9 +55,10 @@ function predictPart(salt: TestedSalt, part: Part, solve: Solver): Prediction[] 
 const firstWith = ({ tests }: Part, what: "warm" | "stand"): number =>
   tests.findIndex(({ steps }) => steps.some((step) => step.do === what));
 
-/** The first prediction, with the readings of all; no opinion as soon as one of them has none. */
+/** The first prediction, with the readings of all; no opinion as soon as one of them has none, but the gases to be ready for. */
 function together(predictions: readonly Prediction[]): Prediction {
-  if (predictions.some(({ readings }) => readings.length === 0)) return NO_OPINION;
+  if (predictions.some(({ readings }) => readings.length === 0))
+    return { ...NO_OPINION, gases: [...new Set(predictions.flatMap(({ gases }) => gases))] };
   const readings = new Map(
     predictions.flatMap((one) => one.readings.map((reading) => [JSON.stringify(reading), reading])),
   );

@@ -1,7 +1,7 @@
 /** From a trace to what is said of gases: bubbles, and what each test at the mouth of the tube shows. */
 import { VISIBILITY } from "../constants/visibility.ts";
 import { HARMFUL_GASES } from "../practical/gases.ts";
-import type { GasSeen, GivenOff } from "../practical.ts";
+import type { Gas, GasSeen, GasTest, GivenOff } from "../practical.ts";
 import { signOf } from "./gas-signs.ts";
 import { gasOverHeated } from "./read-heat.ts";
 import type { GasTestSeen, TestTrace } from "./trace.ts";
@@ -20,17 +20,26 @@ export function effervescenceReadings(trace: TestTrace): boolean[] {
   return cm3 >= VISIBILITY.bubbles.value ? [false, true] : [false];
 }
 
-/** What a gas test could be recorded as, the likeliest first; `false` = tested and not found. */
+/**
+ * What a gas test could be recorded as, the likeliest first; `false` = tested and not found. None where nitrogen dioxide or chlorine meets
+ * a test that no table says its sign in.
+ */
 export function gasReadings(seen: GasTestSeen): (GasSeen | false)[] {
   if (seen.heated) return gasOverHeated(seen.heated, seen.test);
   const { NH3, SO2 } = seen.atm;
+  const NO2 = seen.left.NO / VISIBILITY.nitrogenMonoxide.value;
+  const Cl2 = seen.atm.Cl2 / VISIBILITY.chlorine.value;
   switch (seen.test) {
     case "damp red litmus":
+      return strongest(seen.test, { NH3: NH3 / VISIBILITY.ammonia.value, Cl2 });
     case "rod with hydrochloric acid":
       return judged(NH3 / VISIBILITY.ammonia.value, signOf(seen.test, ["NH3"]));
     case "damp blue litmus":
+      return strongest(seen.test, { SO2: SO2 / VISIBILITY.sulfurDioxide.value, NO2, Cl2 });
     case "acidified manganate(VII) paper":
     case "acidified dichromate(VI) paper":
+      // Nitrogen oxides reduce both papers too, at a pace of their own.
+      if (NO2 >= 1 / DOUBTFUL) return [];
       return judged(SO2 / VISIBILITY.sulfurDioxide.value, signOf(seen.test, ["SO2"]));
     case "limewater": {
       const carbon = seen.left.CO2 + seen.atm.CO2 * DRAWN_CM3;
@@ -42,12 +51,22 @@ export function gasReadings(seen: GasTestSeen): (GasSeen | false)[] {
       return judged(seen.left.H2 / VISIBILITY.splint.value, signOf(seen.test, ["H2"]));
     case "glowing splint":
       return judged(seen.left.O2 / VISIBILITY.splint.value, signOf(seen.test, ["O2"]));
-    // Dilute acid gives off no hydrogen chloride, and over a liquid a test for water says nothing.
     case "rod with ammonia":
+      // Dilute acid gives off no hydrogen chloride; chlorine and nitrogen dioxide smoke with ammonia, how much nobody says.
+      return Math.max(NO2, Cl2) >= 1 / DOUBTFUL ? [] : [false];
+    // Over a liquid a test for water says nothing.
     case "anhydrous copper(II) sulfate":
     case "cobalt(II) chloride paper":
       return [false];
   }
+}
+
+/** The test judged by the gas that stands highest above its limit; `timesLimit`: gases with their own sign in the test. */
+function strongest(test: GasTest, timesLimit: Partial<Record<Gas, number>>): (GasSeen | false)[] {
+  const [gas, times] = (Object.entries(timesLimit) as [Gas, number][]).reduce((most, one) =>
+    one[1] > most[1] ? one : most,
+  );
+  return judged(times, signOf(test, [gas]));
 }
 
 function judged(timesLimit: number, gas: GasSeen | undefined): (GasSeen | false)[] {

@@ -12,9 +12,9 @@ import type { Reacted } from "./tube.ts";
 export interface GasTestSeen {
   test: GasTest;
   /** Partial pressures above the liquid at that moment, atm. */
-  atm: { NH3: number; SO2: number; CO2: number };
+  atm: { NH3: number; SO2: number; CO2: number; Cl2: number };
   /** Gas that had left during the test, cm3 at room temperature. */
-  left: { CO2: number; SO2: number; H2: number; O2: number };
+  left: { CO2: number; SO2: number; H2: number; O2: number; NO: number };
   /** A dry solid is being heated below it. */
   heated?: HeatOutcome;
 }

@@ -40,6 +40,19 @@ export const VISIBILITY = {
   },
   /** Sulfur dioxide above the liquid that takes the colour from manganate(VII) paper. */
   sulfurDioxide: { value: 1e-5, unit: "atm", source: "from memory: about 10 ppm" },
+  /** Chlorine above the liquid that bleaches damp litmus. */
+  chlorine: {
+    value: 1e-3,
+    unit: "atm",
+    source: "from memory: some hundreds of ppm bleach damp litmus within a minute",
+  },
+  /** Nitrogen monoxide set free that turns damp blue litmus red, as the dioxide it makes with air. */
+  nitrogenMonoxide: {
+    value: 0.05,
+    unit: "cm3",
+    source:
+      "reckoned: in 15 cm3 of air half of it turns to dioxide in a minute, with 7e3 dm6/(mol2 s) for d[NO]/dt = -2 k [O2] [NO]^2 (from memory)",
+  },
   /** Hydrogen or oxygen that a splint shows at the mouth of a tube. */
   splint: { value: 2, unit: "cm3", source: "common practice, no source: a tenth of a test tube" },
   /** Carbon dioxide drawn off that clouds 1 cm3 of limewater. */

@@ -49,7 +49,7 @@ test("dichromate(VI) turns yellow in alkali, and orange again where its own acid
 });
 
 test("weak chlorine water shows no colour that it could lose", () => {
-  for (const first of [WATER, ...ACIDS]) expect(colours(first, "Cl2(aq)")).not.toContain("colourless");
+  for (const first of [WATER, ...ACIDS, ...ALKALIS]) expect(colours(first, "Cl2(aq)")).not.toContain("colourless");
 });
 
 test("what a sample's stronger colour hides is not lost", () => {

@@ -9,8 +9,8 @@ import { cm3, saltWith, show, solve, take, test as tryGas, warm } from "./show.t
 
 const nothing: GasTestSeen = {
   test: "limewater",
-  atm: { NH3: 0, SO2: 0, CO2: 0 },
-  left: { CO2: 0, SO2: 0, H2: 0, O2: 0 },
+  atm: { NH3: 0, SO2: 0, CO2: 0, Cl2: 0 },
+  left: { CO2: 0, SO2: 0, H2: 0, O2: 0, NO: 0 },
 };
 const named = (seen: Partial<GasTestSeen>) =>
   gasReadings({ ...nothing, ...seen }).map((gas) => (gas ? gas.formula : false));
@@ -25,20 +25,43 @@ describe("limits", () => {
     [NH3 * 0.3, [false]],
     [0, [false]],
   ])("damp red litmus at %s atm of ammonia", (pressure, gases) => {
-    expect(named({ test: "damp red litmus", atm: { NH3: pressure, SO2: 1, CO2: 1 } })).toEqual(gases);
+    expect(named({ test: "damp red litmus", atm: { ...nothing.atm, NH3: pressure, SO2: 1, CO2: 1 } })).toEqual(gases);
   });
 
-  test("manganate(VII) paper and blue litmus see sulfur dioxide only", () => {
+  test("manganate(VII) paper and blue litmus see sulfur dioxide, not ammonia or carbon dioxide", () => {
     for (const paper of ["acidified manganate(VII) paper", "damp blue litmus"] as const) {
-      expect(named({ test: paper, atm: { NH3: 1, SO2: 0, CO2: 1 } })).toEqual([false]);
-      expect(named({ test: paper, atm: { NH3: 0, SO2: 1e-3, CO2: 0 } })).toEqual(["SO2"]);
+      expect(named({ test: paper, atm: { ...nothing.atm, NH3: 1, CO2: 1 } })).toEqual([false]);
+      expect(named({ test: paper, atm: { ...nothing.atm, SO2: 1e-3 } })).toEqual(["SO2"]);
     }
+  });
+
+  const NO = VISIBILITY.nitrogenMonoxide.value;
+  const Cl2 = VISIBILITY.chlorine.value;
+  test.each<[times: number, NO2: unknown[], Cl2: unknown[]]>([
+    [3.1, ["NO2"], ["Cl2"]],
+    [1.5, ["NO2", false], ["Cl2", false]],
+    [0.5, [false, "NO2"], [false, "Cl2"]],
+    [0.3, [false], [false]],
+  ])("damp blue litmus at %s times the limits of nitrogen dioxide and chlorine", (times, dioxide, chlorine) => {
+    const test = "damp blue litmus";
+    expect(named({ test, left: { ...nothing.left, NO: NO * times } })).toEqual(dioxide);
+    expect(named({ test, atm: { ...nothing.atm, Cl2: Cl2 * times } })).toEqual(chlorine);
+  });
+
+  test("no opinion where no table says what nitrogen dioxide or chlorine does", () => {
+    const dioxide = { left: { ...nothing.left, NO: 1 } };
+    const chlorine = { atm: { ...nothing.atm, Cl2: 0.1 } };
+    for (const paper of ["acidified manganate(VII) paper", "acidified dichromate(VI) paper"] as const)
+      expect(named({ test: paper, ...dioxide })).toEqual([]);
+    expect(named({ test: "rod with ammonia", ...dioxide })).toEqual([]);
+    expect(named({ test: "rod with ammonia", ...chlorine })).toEqual([]);
+    expect(named({ test: "rod with ammonia" })).toEqual([false]);
   });
 
   test("limewater: gas that left counts with what is drawn from above, and the greater names it", () => {
     expect(named({ left: { ...nothing.left, CO2: 2 } })).toEqual(["CO2"]);
     expect(named({ left: { ...nothing.left, CO2: 0.5 } })).toEqual(["CO2", false]);
-    expect(named({ atm: { NH3: 0, SO2: 0.5, CO2: 0 } })).toEqual(["SO2"]);
+    expect(named({ atm: { ...nothing.atm, SO2: 0.5 } })).toEqual(["SO2"]);
     expect(named({})).toEqual([false]);
   });
 

@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { reagentComponents, usableReagents } from "../../../src/engine/bench/operations.ts";
 import { reagents } from "../../../src/engine/constants/reagents.ts";
 import { STARCH } from "../../../src/engine/constants/starch.ts";
-import { cm3, drops, excess, saltWith, show, take, test as tryGas, warm } from "./show.ts";
+import { cm3, drops, equationsOf, excess, saltWith, show, take, test as tryGas, warm } from "./show.ts";
 
 test("the bottles of a school bench are all usable", () => {
   const asked = [
@@ -98,4 +98,11 @@ describe("granulated zinc", () => {
     expect(show(saltWith("Cu^2+"), [take, { add: "Zn(s)", pieces: 1 }])[0].readings).toEqual([]);
     expect(show(saltWith("NO3-"), fizz)[0].readings).toEqual([]);
   });
+});
+
+test("chlorine water holds the chloride of its hydrolysis, which silver ions find", () => {
+  // Cl2 + H2O = HClO + H+ + Cl-, log K -3.4 (halogens.ts): about half of 0.05 mol/dm3. A white precipitate, textbooks, from memory.
+  const [shown] = show(saltWith("Ag+"), [take, cm3("Cl2(aq)")]);
+  expect(shown.readings).toMatchObject([{ precipitate: { colour: "white" } }]);
+  expect(equationsOf([shown])).toEqual(["Ag+(aq) + Cl-(aq) -> AgCl(s)"]);
 });
