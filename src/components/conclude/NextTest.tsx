@@ -5,7 +5,7 @@ import { type Round, toTheEnd } from "../../engine/deduction/to-the-end.ts";
 import { unlessTooMuch } from "../../engine/deduction/work.ts";
 import { list } from "../sentence.ts";
 import { Words } from "../Words.tsx";
-import { meaning, wordSight } from "./further-words.ts";
+import { askFirst, meaning, warnUnsafe, wordSight } from "./further-words.ts";
 
 interface Props {
   table: PredictionTable;
@@ -24,7 +24,7 @@ const OTHERS = 3;
 /** Records looked at to follow the tests left to the end; with more of them still open a reader wants the next test, not all. */
 const FOLLOWED = 60;
 
-/** The test not done yet that settles most whatever it shows, with what each sight would mean and what to do after it. */
+/** The test not done yet that settles most whatever it shows, safe ones first, with what each sight would mean and what to do after it. */
 export function NextTest({ table, tests, record, ways, beyond }: Props) {
   if (ways < 2) return null;
   const next = unlessTooMuch(() => nextTests(table, record));
@@ -42,7 +42,7 @@ export function NextTest({ table, tests, record, ways, beyond }: Props) {
   }
   const c = table.cells.findIndex(({ id }) => id === best.cell);
   const round = toTheEnd(table, record, ways, FOLLOWED);
-  const nextBest = others.slice(0, OTHERS).map(({ sample, cell }) => `${cell} for ${sample}`);
+  const nextBest = others.slice(0, OTHERS).map((one) => `${one.cell} for ${one.sample}${askFirst(one)}`);
   return (
     <>
       <p>
@@ -52,6 +52,11 @@ export function NextTest({ table, tests, record, ways, beyond }: Props) {
         , <Words of={tests[c]} />. Of the {figure(ways)} ways still open it leaves at most {figure(best.worst)},
         whatever it shows.{round && ` ${inTheEnd(round)}`}
       </p>
+      {best.unsafeOn && (
+        <p class="caution">
+          <Words of={warnUnsafe(table, best)} />
+        </p>
+      )}
       <ul>
         {[...best.outcomes, ...best.atBorder].map((outcome, o) => (
           <li key={outcome.reading}>
@@ -69,7 +74,7 @@ export function NextTest({ table, tests, record, ways, beyond }: Props) {
 /** "; then c for L" */
 function onward(round: Round | undefined): string {
   if (!round) return "";
-  if (round.test) return `; then ${round.test.cell} for ${round.test.sample}`;
+  if (round.test) return `; then ${round.test.cell} for ${round.test.sample}${askFirst(round.test)}`;
   return round.settles ? "; that settles everything" : "; no test left tells more";
 }
 

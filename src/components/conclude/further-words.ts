@@ -36,6 +36,16 @@ export function meaning(table: Salts, sample: string, salts: readonly number[]):
   return named.length === 1 ? `${sample} is ${named[0]}` : `${sample} may be ${list(named, "or")}`;
 }
 
+/** "(ask your teacher first)" behind a test that is unsafe on a salt the sample may still hold. */
+export const askFirst = ({ unsafeOn }: Pick<NextTest, "unsafeOn">): string =>
+  unsafeOn ? " (ask your teacher first)" : "";
+
+/** Before a test that is unsafe: "Ask your teacher before you begin it: P may be PbCl2, on which no class does this test." */
+export function warnUnsafe(table: Salts, { sample, unsafeOn = [] }: Pick<NextTest, "sample" | "unsafeOn">): string {
+  const may = unsafeOn.length > NAMED ? `one of ${unsafeOn.length} salts` : list(formulas(table, unsafeOn), "or");
+  return `Ask your teacher before you begin it: ${sample} may be ${may}, on which no class does this test.`;
+}
+
 /** "no test on our list tells NH4Cl from NH4NO3"; one that is unsafe on some of the salts might. */
 function noneTells(table: Salts, { cells }: Pick<FurtherList, "cells">, alike: readonly number[]): string {
   const isUnsafe = cells.some(({ unsafeOn }) => unsafeOn?.some((salt) => alike.includes(salt)));

@@ -1,4 +1,7 @@
-/** Which test to do next: the one that leaves the fewest ways of giving every sample a salt, whatever it shows. */
+/**
+ * Which test to do next: the one that leaves the fewest ways of giving every sample a salt, whatever it shows. One that no class carries out
+ * on a salt the sample may still hold comes after all that are safe.
+ */
 import type { PredictionTable, TableRecord } from "../bench/prediction-table.ts";
 import { candidates } from "./candidates.ts";
 import type { Place } from "./conclusion.ts";
@@ -23,13 +26,15 @@ export interface NextTest extends Place {
   atBorder: Outcome[];
   /** Most assignments that anything it may show leaves. */
   worst: number;
+  /** Salts (indices) the sample may still hold on which the test is unsafe; absent when it is safe on all of them. */
+  unsafeOn?: number[];
   /** Assignments left on average, when every assignment left now is as likely as any other and shows its likeliest sight. */
   mean: number;
 }
 
 /**
- * Every test not done yet that could leave fewer assignments than there are: fewest in the worst case first, then on average, then in the
- * order of the paper. Empty when the record is settled, when nothing that can be tested would settle more, or when it fits nothing.
+ * Every test not done yet that could leave fewer assignments than there are: the safe ones first, of these the fewest
+ * in the worst case, then on average, then in the order of the paper. Empty when the record is settled, when nothing that can be tested would settle more, or when it fits nothing.
  * @throws TooMuchWork
  */
 export function nextTests(table: PredictionTable, record: TableRecord, work = aPagesWork()): NextTest[] {
@@ -63,12 +68,14 @@ export function testsOf(
     .flatMap((cell, c) => {
       if (!cell.samples.includes(label) || !isOpen(cell.id)) return [];
       const test = tried(table, s, c, left);
-      return test ? [{ sample: label, cell: cell.id, ...test }] : [];
+      const unsafeOn = left.flatMap(({ salt }) => (cell.unsafeOn?.includes(salt) ? [salt] : []));
+      return test ? [{ sample: label, cell: cell.id, ...test, ...(unsafeOn.length > 0 && { unsafeOn }) }] : [];
     })
     .sort(byUse);
 }
 
-const byUse = (a: NextTest, b: NextTest): number => a.worst - b.worst || a.mean - b.mean;
+const byUse = (a: NextTest, b: NextTest): number =>
+  Number(a.unsafeOn !== undefined) - Number(b.unsafeOn !== undefined) || a.worst - b.worst || a.mean - b.mean;
 
 const sum = (numbers: readonly number[]): number => numbers.reduce((all, one) => all + one, 0);
 
@@ -78,7 +85,7 @@ function tried(
   s: number,
   c: number,
   left: readonly Held[],
-): Omit<NextTest, keyof Place> | undefined {
+): Omit<NextTest, keyof Place | "unsafeOn"> | undefined {
   const set = table.sets[table.samples[s].set];
   const { agrees } = table.cells[c];
   const rows = left.map(({ salt, ways }) => {

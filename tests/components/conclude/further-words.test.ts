@@ -1,7 +1,7 @@
 /** What further tests would tell, in sentences. */
 import { describe, expect, test } from "vitest";
 import type { FurtherList } from "../../../src/components/conclude/further-list.ts";
-import { wordNone, wordOutcome } from "../../../src/components/conclude/further-words.ts";
+import { askFirst, warnUnsafe, wordNone, wordOutcome } from "../../../src/components/conclude/further-words.ts";
 import type { FurtherTest } from "../../../src/engine/deduction/further-tests.ts";
 
 const formulas = ["ZnSO4", "ZnCl2", "Zn(NO3)2", "AlCl3", "PbCl2"];
@@ -54,4 +54,12 @@ test("where a test that might help is unsafe on one of the salts, nothing is sai
   const words = (open: number[]) => wordNone(table, { ...further, cells }, "P", { open });
   expect(words([3, 4])).toBe("No test on our list that is safe on both tells AlCl3 from PbCl2, so P stays open.");
   expect(words([0, 3])).toBe("No test on our list tells ZnSO4 from AlCl3, so P stays open.");
+});
+
+test("a next test that is unsafe on a salt still possible says so, and on which", () => {
+  expect(warnUnsafe(table, { sample: "P", unsafeOn: [4] })).toBe(
+    "Ask your teacher before you begin it: P may be PbCl2, on which no class does this test.",
+  );
+  expect(askFirst({ unsafeOn: [4] })).toBe(" (ask your teacher first)");
+  expect(askFirst({})).toBe("");
 });

@@ -1,12 +1,17 @@
 /** What a test would leave, against writing down every assignment for every thing it may show. */
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { predictor } from "../../../src/build/predictor.ts";
 import type { TableRecord } from "../../../src/engine/bench/prediction-table.ts";
+import { tabulate } from "../../../src/engine/bench/tabulate.ts";
 import { deduce } from "../../../src/engine/deduction/deduce.ts";
 import { waysOf } from "../../../src/engine/deduction/joint.ts";
 import { nextTests } from "../../../src/engine/deduction/next-test.ts";
 import { rulesOf } from "../../../src/engine/deduction/rules.ts";
+import { toTheEnd } from "../../../src/engine/deduction/to-the-end.ts";
 import { aPagesWork } from "../../../src/engine/deduction/work.ts";
+import { procedure, statement } from "../../../src/engine/practical.ts";
+import { phrase } from "../../../src/engine/wording/phrase.ts";
 import { allowed } from "./brute-force.ts";
 import { tableWithRecord } from "./random-table.ts";
 import { recordOf, whitePrecipitates } from "./white-precipitates.ts";
@@ -105,4 +110,28 @@ describe("white precipitates with alkali (boards' tables)", () => {
       iodide?.outcomes.map(({ salts }) => [...new Set(salts.flatMap((salt) => table.salts[salt].cations))]),
     ).toEqual(expect.arrayContaining([["Al^3+"], ["Pb^2+"]]));
   });
+});
+
+/** Lead in a flame, ammonium nitrate and lead(II) nitrate heated dry: sources on the rows of `NOT_GIVEN_OUT`. */
+test("a test that is unsafe on a salt still possible comes after every safe one, and says on which", () => {
+  const parts = procedure.parse(
+    [
+      [{ flame: true }],
+      [{ take: "0.3 g" }, { heat: "strongly" }],
+      [{ take: "0.2 g" }, { add: "H2O(l)", volume: "2 cm3" }],
+    ].map((steps, index) => ({ label: "abc"[index], title: "one", tests: [{ steps }] })),
+  );
+  const paper = statement.parse({ cations: ["NH4+", "Na+", "Pb^2+"], anions: ["NO3-", "Cl-"] });
+  const { table } = tabulate({ samples: [{ label: "P", given: "solid" }], parts, paper }, predictor, phrase);
+  const named = (salts: readonly number[] = []) => salts.map((salt) => table.salts[salt].formula).sort();
+  const tests = nextTests(table, {});
+  expect(tests.map(({ cell, unsafeOn }) => [cell, named(unsafeOn)])).toEqual([
+    ["c", []],
+    ["a", ["Pb(NO3)2", "PbCl2"]],
+    ["b", ["NH4NO3", "Pb(NO3)2"]],
+  ]);
+  // Which of them alone would be best: the flame, whatever it shows.
+  expect(tests[1].worst).toBeLessThan(tests[0].worst);
+  const first = toTheEnd(table, {}, 6, 400);
+  expect(first?.test?.cell).toBe("c");
 });
