@@ -133,6 +133,22 @@ test("what is not mixed in class is refused at the step that makes it", () => {
   expect(wrong("{ add: 'K4[Fe(CN)6](aq)', drops: 5 }", acid, "{ boil: 1 min }")).toEqual([
     "60 part e: not mixed in class: a hexacyanoferrate and hot acid",
   ]);
+  const pour = (reagent: string) => `{ add: '${reagent}', drops: 5 }`;
+  // What was warmed is still hot when the acid comes.
+  expect(wrong(pour("KSCN(aq)"), "{ warm: true }", acid)).toEqual([
+    "60 part e: not mixed in class: a thiocyanate and hot acid",
+  ]);
+  expect(wrong(pour("K4[Fe(CN)6](aq)"), "{ boil: 1 min }", pour("H2SO4(aq)"))).toEqual([
+    "60 part e: not mixed in class: a hexacyanoferrate and hot acid",
+  ]);
+  expect(wrong(pour("KSCN(aq)"), "{ warm: true }", "{ cool: true }", acid)).toEqual([]);
+  expect(wrong(pour("KSCN(aq)"), pour("Cl2(aq)"))).toEqual([
+    "59 part e: not mixed in class: a thiocyanate and chlorine water",
+  ]);
+  expect(wrong(acid, pour("KMnO4(aq)"), "{ warm: true }")).toEqual([
+    "60 part e: not mixed in class: manganate(VII) and hot hydrochloric acid",
+  ]);
+  expect(wrong(acid, pour("KMnO4(aq)"))).toEqual([]);
   expect(wrong("{ add: Cl2(aq), drops: 5 }", "{ add: NH3(aq), drops: 5 }")).toEqual([
     "59 part e: not mixed in class: chlorine water and ammonia",
   ]);

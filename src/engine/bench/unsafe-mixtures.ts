@@ -23,8 +23,9 @@ export const notMixedIn = (holds: ReadonlySet<string>): NotMixed[] =>
   NOT_MIXED.filter(({ together }) => together.every((group) => group.some((one) => holds.has(one))));
 
 /**
- * Each mixture once a part, at the step that makes it. What a later alkali neutralises or a
- * filter holds back is not taken off: a paper that wants such a mixture all the same is one for the teacher.
+ * Each mixture once a part, at the step that makes it: by what is poured, or by the heat. A tube that was warmed stays hot until it is
+ * cooled or the next test begins, as in the predictions. What a later alkali neutralises or a filter holds back is not taken off: a paper
+ * that wants such a mixture all the same is one for the teacher.
  *
  * @param ions what a sample may hold besides: none for what the reagents make by themselves
  */
@@ -33,11 +34,13 @@ export function unsafeMixtures(parts: readonly Part[], ions: readonly string[] =
     const holds = new Set(ions);
     const found: UnsafeMixture[] = [];
     part.tests.forEach((test, t) => {
+      let hot = false;
       test.steps.forEach((step, s) => {
         if (step.do === "add") for (const one of broughtBy(step.reagent)) holds.add(one);
-        const hot = step.do === "warm" || step.do === "boil";
+        if (step.do === "warm" || step.do === "boil") hot = true;
+        if (step.do === "cool") hot = false;
         for (const row of notMixedIn(holds)) {
-          if (row.heated !== hot || found.some((one) => one.row === row)) continue;
+          if ((row.heated && !hot) || found.some((one) => one.row === row)) continue;
           found.push({ part: part.label, path: ["parts", p, "tests", t, "steps", s], row });
         }
       });

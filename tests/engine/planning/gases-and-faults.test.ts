@@ -198,10 +198,21 @@ describe("what is not brought together", () => {
     ],
     ["the acid first", [add("H2SO4(aq)"), add("K3[Fe(CN)6](aq)"), { warm: true }], "hydrogen cyanide"],
     ["a thiocyanate and acidified peroxide, cold", [add("acidified H2O2(aq)"), add("KSCN(aq)")], "hydrogen cyanide"],
+    ["a thiocyanate and acidified dichromate", [add("acidified K2Cr2O7(aq)"), add("KSCN(aq)")], "hydrogen cyanide"],
+    [
+      "chromate made acid, with a thiocyanate",
+      [add("K2CrO4(aq)"), add("HNO3(aq)"), add("KSCN(aq)")],
+      "hydrogen cyanide",
+    ],
+    ["manganate(VII) and hydrochloric acid, cold", [add("KMnO4(aq)"), add("HCl(aq)")], "chlorine"],
+    ["poured into a tube that is still hot", [{ warm: true }, add("HCl(aq)"), add("KSCN(aq)")], "hydrogen cyanide"],
     ["chlorine water and ammonia", [add("Cl2(aq)"), add("NH3(aq)")], "chloramines"],
   ])("%s", (_, steps, gas) => {
     expect(warnings(steps)).toHaveLength(1);
     expect(warnings(steps)[0]).toMatch(new RegExp(`^Part a brings together .*${gas}.* Ask your teacher`));
+  });
+  test("chlorine water: with a thiocyanate, and with the ammonium that the samples may hold", () => {
+    expect(warnings([add("KSCN(aq)"), add("Cl2(aq)")]).join()).toMatch(/cyanogen chloride.*chloramines/);
   });
   test("a sample that may be a thiocyanate counts, once", () => {
     const hot = [add("HCl(aq)"), { warm: true }, { boil: "1 min" }];
@@ -212,7 +223,8 @@ describe("what is not brought together", () => {
     ["a hexacyanoferrate and acid, cold", [add("HCl(aq)"), add("K4[Fe(CN)6](aq)")]],
     ["a hexacyanoferrate, hot, without acid", [add("K4[Fe(CN)6](aq)"), { warm: true }]],
     ["peroxide that is not acid", [add("H2O2(aq)"), add("KSCN(aq)")]],
-    ["heated before the acid comes", [{ warm: true }, add("HCl(aq)"), add("KSCN(aq)")]],
+    ["heated, and cooled before the acid comes", [{ warm: true }, { cool: true }, add("HCl(aq)"), add("KSCN(aq)")]],
+    ["manganate(VII) with sulfuric acid, hot", [add("acidified KMnO4(aq)"), add("H2SO4(aq)"), { warm: true }]],
   ])("%s goes without a word", (_, steps) => {
     expect(warnings(steps)).toEqual([]);
   });
