@@ -3,9 +3,12 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, test } from "vitest";
 import { parse } from "yaml";
+import { SAMPLE_CAUTIONS } from "../../src/engine/constants/bench-cautions.ts";
+import { EMPTIED_APART } from "../../src/engine/constants/emptied-apart.ts";
 import { GAS_SAFETY } from "../../src/engine/constants/gas-safety.ts";
 import { ANIONS, CATIONS } from "../../src/engine/constants/ions.ts";
-import { firstAids, reagents } from "../../src/engine/constants/reagents.ts";
+import { firstAids, reagents, wastes } from "../../src/engine/constants/reagents.ts";
+import { salts } from "../../src/engine/constants/salts.ts";
 import { COLLECTED } from "../../src/engine/planning/emptied.ts";
 import { HARMFUL_GASES } from "../../src/engine/practical/gases.ts";
 import { ROOT } from "./broken.ts";
@@ -79,11 +82,64 @@ test.each(Object.entries(firstAids))("first aid %s says the same on eyes", (_, a
   expect(aid).toContain(EYES);
 });
 
-test("a tube that holds several kinds goes by the order of the waste page", () => {
-  const [, list] = pages.find(([name]) => name === "waste.mdx")?.[1].split("the first in this list decides") ?? [];
-  const [bottles] = list.split("What needs no bottle");
-  const order = [...bottles.matchAll(/^- \*\*(.+?)\*\*/gm)].map(([, kind]) =>
-    kind.toLowerCase().replace(/metals$/, "metal"),
-  );
-  expect(order).toEqual(COLLECTED.map((kind) => kind.toLowerCase()));
+const wastePage = pages.find(([name]) => name === "waste.mdx")?.[1] ?? "";
+/** The bottles of the page in its order: [the kind, what goes into it]. */
+const bottles = [...wastePage.split("What needs no bottle")[0].matchAll(/^- \*\*(.+?)\*\*: (.*)$/gm)].map(
+  ([, kind, what]) => [kind.toLowerCase().replace(/metals$/, "metal"), what.toLowerCase()],
+);
+
+test("a tube that holds several kinds goes by the order of the waste page, in its summary too", () => {
+  expect(bottles.map(([kind]) => kind)).toEqual(COLLECTED.map((kind) => kind.toLowerCase()));
+  const summary = wastePage.match(/^summary: (.*)$/m)?.[1] ?? "";
+  const named = [...summary.matchAll(/[A-Z]{4,}( METALS)?/g)].map(([label]) => label);
+  expect(named).toEqual(COLLECTED.map((kind) => wastes[kind].match(/marked ([A-Z ]+[A-Z])/)?.[1]));
+});
+
+/** As the waste page names what is collected, by ion and by reagent: names of the elements by IUPAC. */
+const CALLED: Record<string, RegExp> = {
+  "Pb^2+": /lead/,
+  "CrO4^2-": /chromate and dichromate/,
+  "Ag+": /silver/,
+  "Ba^2+": /barium/,
+  "Cr^3+": /other chromium/,
+  "Co^2+": /cobalt,/,
+  "Ni^2+": /nickel/,
+  "Mn^2+": /manganese of a sample/,
+  "K2Cr2O7 paper": /papers/,
+  "CoCl2 paper": /cobalt paper/,
+};
+
+test("the waste page collects what the data collect, each in its bottle, and nothing else", () => {
+  const bottleOf = (what: string) =>
+    SAMPLE_CAUTIONS[what]?.waste ?? reagents.find(({ id }) => id === what)?.waste ?? "nowhere";
+  for (const [what, called] of Object.entries(CALLED)) {
+    const kind = bottles.find(([kind, text]) => called.test(`${kind}: ${text}`))?.[0];
+    expect([what, kind]).toEqual([what, bottleOf(what).toLowerCase()]);
+  }
+  const collected = Object.entries(SAMPLE_CAUTIONS).filter(([, { waste }]) => COLLECTED.includes(waste));
+  expect(collected.map(([ion]) => ion).filter((ion) => !(ion in CALLED))).toEqual([]);
+  // A metal the page names in a bottle of several stands in the data.
+  const metals = bottles.at(-1)?.[1].match(/chromium|manganese|iron|cobalt|nickel|copper|zinc|tin|strontium/g) ?? [];
+  expect([...new Set(metals)].sort()).toEqual(["chromium", "cobalt", "manganese", "nickel"]);
+});
+
+test("what the store collects of a salt is what a sample of it is collected as", () => {
+  for (const { formula, cations, anions, waste } of salts) {
+    const kinds = [...cations, ...anions].flatMap((ion) => SAMPLE_CAUTIONS[ion]?.waste ?? []);
+    const first = COLLECTED.find((kind) => kinds.includes(kind));
+    expect([formula, COLLECTED.includes(waste) ? waste : undefined]).toEqual([formula, first]);
+  }
+});
+
+test("what goes straight down the sink stands on the waste page", () => {
+  const [, list] = wastePage.split("straight down the sink");
+  const called = [
+    /Chlorine water/,
+    /Thiocyanate and hexacyanoferrates/,
+    /manganate\(VII\)/,
+    /sulfite or thiosulfate/,
+    /nitrite/,
+  ];
+  expect(called).toHaveLength(EMPTIED_APART.length);
+  for (const name of called) expect(list).toMatch(name);
 });

@@ -68,19 +68,25 @@ export const SAMPLE_CAUTIONS: Readonly<Record<string, Caution & { waste: Waste }
   "Cr^3+": {
     rank: 2,
     waste: "heavy metal",
-    text: "A sample may hold chromium. Wash it off your skin. It goes into the bottle marked HEAVY METALS.",
+    text: "A sample may hold chromium. Wash it off your skin. It goes into the bottle marked HEAVY METALS, unless the waste list names another.",
     source: "CLEAPSS Student Safety Sheet 47; waste: common practice, local rules decide",
+  },
+  "Mn^2+": {
+    rank: 2,
+    waste: "heavy metal",
+    text: "A sample may hold manganese, which is harmful as dust and poisons life in water. It goes into the bottle marked HEAVY METALS, unless the waste list names another.",
+    source: "from memory (CLP: solid harmful, toxic to water life); waste: common practice, local rules decide",
   },
   "Co^2+": {
     rank: 1,
     waste: "heavy metal",
-    text: "A sample may hold cobalt, which can cause cancer and allergy. Gloves, no dust, no spray. Wash your hands. It goes into the bottle marked HEAVY METALS.",
+    text: "A sample may hold cobalt, which can cause cancer and allergy. Gloves, no dust, no spray. Wash your hands. It goes into the bottle marked HEAVY METALS, unless the waste list names another.",
     source: "from memory (CLP: carcinogen by inhalation, sensitiser); waste: common practice, local rules decide",
   },
   "Ni^2+": {
     rank: 1,
     waste: "heavy metal",
-    text: "A sample may hold nickel, which can cause cancer and allergy. Gloves, no dust, no spray. Wash your hands. It goes into the bottle marked HEAVY METALS.",
+    text: "A sample may hold nickel, which can cause cancer and allergy. Gloves, no dust, no spray. Wash your hands. It goes into the bottle marked HEAVY METALS, unless the waste list names another.",
     source: "from memory (CLP: carcinogen by inhalation, sensitiser); waste: common practice, local rules decide",
   },
   "NO2-": {
@@ -92,7 +98,7 @@ export const SAMPLE_CAUTIONS: Readonly<Record<string, Caution & { waste: Waste }
   "CrO4^2-": {
     rank: 0,
     waste: "chromium(VI)",
-    text: "A sample may hold chromate, which is toxic and can cause cancer and allergy. Gloves, no spray. Wash your hands. It goes into the bottle marked CHROMIUM(VI).",
+    text: "A sample may hold chromate, which is toxic and can cause cancer and allergy. Gloves, no spray. Wash your hands. It goes into the bottle marked CHROMIUM, unless the waste list names another.",
     source: "CLEAPSS Student Safety Sheet 47; waste: common practice, local rules decide",
   },
   "Ag+": {

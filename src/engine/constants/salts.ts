@@ -164,11 +164,11 @@ const rows: readonly Row[] = [
 
   // Manganese, chromium, cobalt, nickel
   { name: "manganese(II) sulfate monohydrate", formula: "MnSO4*H2O", ions: { "Mn^2+": 1, "SO4^2-": 1 }, appearance: "pale pink crystals", concentration: 0.1,
-    hazard: "The solid damages organs with repeated use; solutions below 0.7 mol/dm3 are low hazard.", waste: "drain", sources: ["SSS48", "CLP"] },
+    hazard: "The solid damages organs with repeated use; solutions below 0.7 mol/dm3 are low hazard.", waste: "heavy metal", sources: ["SSS48", "CLP"] },
   { name: "manganese(II) chloride tetrahydrate", formula: "MnCl2*4H2O", ions: { "Mn^2+": 1, "Cl-": 2 }, appearance: "pink crystals", concentration: 0.1,
-    hazard: "The solid is harmful or toxic if swallowed; solutions below 1.5 mol/dm3 are low hazard.", waste: "drain", sources: ["SSS48"] },
+    hazard: "The solid is harmful or toxic if swallowed; solutions below 1.5 mol/dm3 are low hazard.", waste: "heavy metal", sources: ["SSS48"] },
   { name: "manganese(II) carbonate", formula: "MnCO3", ions: { "Mn^2+": 1, "CO3^2-": 1 }, appearance: "pale brown to pale pink powder", concentration: null,
-    hazard: "Low hazard.", waste: "drain", sources: ["SSS48"] },
+    hazard: "Low hazard.", waste: "heavy metal", sources: ["SSS48"] },
   { name: "chromium(III) potassium sulfate (chrome alum)", formula: "KCr(SO4)2*12H2O", ions: { "K+": 1, "Cr^3+": 1, "SO4^2-": 2 }, appearance: "dark violet crystals", concentration: 0.1,
     hazard: "Low hazard below 0.4 mol/dm3, irritates above.", waste: "heavy metal", sources: ["SSS47"] },
   { name: "chromium(III) chloride hexahydrate", formula: "CrCl3*6H2O", ions: { "Cr^3+": 1, "Cl-": 3 }, appearance: "dark green crystals", concentration: 0.1,
