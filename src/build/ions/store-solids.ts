@@ -1,5 +1,6 @@
 /** The salts of the school store that hold an ion, as solids: how they look, what water does to them, and what a flame does. */
 import { heatSolid } from "../../engine/bench/heat/heat-solid.ts";
+import { NOT_GIVEN_OUT } from "../../engine/constants/not-given-out.ts";
 import { type Salt, salts } from "../../engine/constants/salts.ts";
 import { step } from "../../engine/practical/step.ts";
 import type { GivenOff, Part } from "../../engine/practical.ts";
@@ -30,6 +31,9 @@ export const storeSolids = (ion: string): StoreSolid[] =>
 /** All of them. */
 export const allSolids = (): StoreSolid[] => salts.map(solidOf);
 
+const isNotHeated = ({ ions }: Salt): boolean =>
+  NOT_GIVEN_OUT.some((row) => row.step === "heat solid" && row.ions.every((ion) => ion in ions));
+
 function solidOf(salt: Salt): StoreSolid {
   const before = tried.get(salt.formula);
   if (before) return before;
@@ -42,7 +46,8 @@ function solidOf(salt: Salt): StoreSolid {
     salt,
     inWater: words(wet),
     ...(dry &&
-      dry.readings.length > 0 && {
+      dry.readings.length > 0 &&
+      !isNotHeated(salt) && {
         heated: {
           seen: words(dry),
           gases: dry.gases.filter((gas) => !traces.includes(gas)),

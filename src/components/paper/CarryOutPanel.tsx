@@ -11,6 +11,11 @@ export function CarryOutPanel({ work: { parts, whole } }: { work: PaperWork }) {
             {part.label} <Words of={part.title} />
             {part.only.length > 0 && <span class="soft"> ({part.only.join(", ")} only)</span>}
           </h3>
+          {part.askFirst.map((says) => (
+            <p class="caution" key={says}>
+              <b>Ask first.</b> <Words of={says} />
+            </p>
+          ))}
           {part.cautions.length > 0 && (
             <aside class="margin" aria-label={`Cautions for part ${part.label}`}>
               {part.cautions.map(({ title, says, href }) => (

@@ -115,10 +115,10 @@ function SetOut({ plan }: Pick<PaperWork, "plan">) {
               <th scope="row">
                 sample <b>{sample}</b>
               </th>
-              <td class="num">
+              <td class="num said">
                 <Words of={needed} />
               </td>
-              <td class="num">
+              <td class="num said">
                 <Words of={setOut} />
               </td>
             </tr>

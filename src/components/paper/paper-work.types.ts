@@ -33,6 +33,8 @@ export interface WorkedPart {
   title: string;
   /** Letters, where it is not done on all samples. */
   only: string[];
+  /** Why the teacher is asked before it is begun. */
+  askFirst: string[];
   cautions: { title: string; says: string; href: string }[];
   tests: WorkedTest[];
 }

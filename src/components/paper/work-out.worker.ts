@@ -189,6 +189,7 @@ function partsOf(paper: Paper, plan: Plan, all: readonly CautionEntry[], mislead
       label: part.label,
       title: part.title,
       only: part.samples && part.samples.length < paper.samples.length ? part.samples : [],
+      askFirst: plan.askFirst.flatMap((one) => (one.part === part.label ? [capital(one.says)] : [])),
       cautions: cautionsFor(part, gases, [...paper.paper.cations, ...paper.paper.anions], all).map(({ id, data }) => ({
         title: data.title,
         says: says(id, data.summary, part.label),

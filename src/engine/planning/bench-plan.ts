@@ -89,6 +89,8 @@ export interface BenchPlan {
   cautions: string[];
   /** Checks before beginning, in order. */
   checks: string[];
+  /** Parts that nobody begins before the teacher is asked, with the reason; also among the warnings. */
+  askFirst: { part: string; says: string }[];
   /** Warnings: filling above the safe heating limit and the like. */
   warnings: string[];
 }

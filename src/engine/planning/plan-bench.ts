@@ -73,6 +73,13 @@ export function planBench(
     ...emptiedBesides(gasTests.map(({ test }) => test)),
   ];
   const unsafe = unsafeTests(parts, table);
+  const askFirst = [
+    ...unsafeWarnings(unsafe),
+    ...unsafeMixtures(parts, [...paper.cations, ...paper.anions]).map(({ part, row: { what, reason } }) => ({
+      part,
+      says: `it brings together ${what}: ${reason}. Ask your teacher before you begin it.`,
+    })),
+  ];
   const liquids = reagents.filter(({ neededCm3 }) => neededCm3 > 0).length;
 
   return {
@@ -112,12 +119,9 @@ export function planBench(
       parts,
       gasTests.map(({ test }) => test),
     ),
+    askFirst,
     warnings: [
-      ...unsafeWarnings(unsafe),
-      ...unsafeMixtures(parts, [...paper.cations, ...paper.anions]).map(
-        ({ part, row: { what, reason } }) =>
-          `Part ${part} brings together ${what}: ${reason}. Ask your teacher before you begin it.`,
-      ),
+      ...askFirst.map(({ part, says }) => `Part ${part}: ${says}`),
       ...new Set(
         plans.flatMap(({ part, sample, plan }) => [...plan.warnings, ...amountWarnings(part, sample, plan, paper)]),
       ),

@@ -54,11 +54,11 @@ const DONE: Readonly<Record<NotGivenOut["step"], string>> = {
 };
 
 /** One warning for each part: what its samples may be that is not treated so. */
-export const unsafeWarnings = (tests: readonly UnsafeTest[]): string[] =>
-  tests.map(
-    ({ part, step, samples, rows }) =>
-      `Part ${part}: ${listed(samples, "and")} may ${mayBe(rows)}, which ${DONE[step]}. Ask your teacher before you begin it.`,
-  );
+export const unsafeWarnings = (tests: readonly UnsafeTest[]): { part: string; says: string }[] =>
+  tests.map(({ part, step, samples, rows }) => ({
+    part,
+    says: `${listed(samples, "and")} may ${mayBe(rows)}, which ${DONE[step]}. Ask your teacher before you begin it.`,
+  }));
 
 /** One caution for each row, in the words of the data. All can kill or poison. */
 export const unsafeCautions = (tests: readonly UnsafeTest[]): Pick<Caution, "rank" | "text">[] =>

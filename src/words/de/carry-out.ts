@@ -20,6 +20,8 @@ export const TOO_SLOW = "Wofür Minuten zu kurz sind";
 export const HELD_BACK = "beständiger, aber zu langsam in der Bildung:";
 
 /** A caution in the margin, what the department says of its laboratory, and its own bottles. */
+/** Before a part that may be unsafe on what a sample may be. */
+export const ASK_FIRST = "Erst fragen.";
 export const TAKE_CARE = "Vorsicht:";
 export const OUR_LABORATORY = "In unserem Labor.";
 export const EMERGENCY = "Im Notfall.";

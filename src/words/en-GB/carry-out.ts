@@ -21,6 +21,8 @@ export const HELD_BACK = "more stable, but too slow to form:";
 
 /** A caution in the margin, what the department says of its laboratory, and its own bottles. */
 export const TAKE_CARE = "Take care:";
+/** Before a part that may be unsafe on what a sample may be. */
+export const ASK_FIRST = "Ask first.";
 export const OUR_LABORATORY = "In our laboratory.";
 export const EMERGENCY = "In an emergency.";
 export const HOUSE_BOTTLES = "With the bottles of this school:";

@@ -156,7 +156,11 @@ describe("tests that are unsafe on what a sample may be", () => {
   };
 
   test("each part that heats names what its samples may be, and the cautions say why, right after goggles", () => {
-    const { warnings, cautions } = plan([part("a", HEAT), part("b", HEAT, ["Q"])], [ammonium, lead, cobalt, sodium]);
+    const { warnings, cautions, askFirst } = plan(
+      [part("a", HEAT), part("b", HEAT, ["Q"])],
+      [ammonium, lead, cobalt, sodium],
+    );
+    expect(askFirst.map((one) => one.part)).toEqual(["a", "b"]);
     const what = "may be ammonium nitrate or lead(II) nitrate, or hold cobalt(II), which is not heated dry in class.";
     expect(warnings).toEqual([
       `Part a: P and Q ${what} Ask your teacher before you begin it.`,
@@ -209,7 +213,7 @@ describe("what is not brought together", () => {
     ["chlorine water and ammonia", [add("Cl2(aq)"), add("NH3(aq)")], "chloramines"],
   ])("%s", (_, steps, gas) => {
     expect(warnings(steps)).toHaveLength(1);
-    expect(warnings(steps)[0]).toMatch(new RegExp(`^Part a brings together .*${gas}.* Ask your teacher`));
+    expect(warnings(steps)[0]).toMatch(new RegExp(`^Part a: it brings together .*${gas}.* Ask your teacher`));
   });
   test("chlorine water: with a thiocyanate, and with the ammonium that the samples may hold", () => {
     expect(warnings([add("KSCN(aq)"), add("Cl2(aq)")]).join()).toMatch(/cyanogen chloride.*chloramines/);
