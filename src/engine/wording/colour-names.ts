@@ -21,6 +21,13 @@ const COLOUR = new RegExp(`(?<![a-z-])(?:(?:${QUALIFIER})[- ])*(?:${ONE})(?:-(?:
 /** The text, or a pattern, with its colours marked: "‹pale blue› solution". */
 export const inBrackets = (text: string): string => text.replace(COLOUR, "‹$&›");
 
+/** Silver halides are told apart by these words alone: a name of two of them, such as "creamy white", decides neither. */
+const HALIDES = [/whit/, /cream/, /yellow/];
+
+/** A name that lies between two colours which tell one ion from another, and is none of the list. */
+export const isBetween = (written: string): boolean =>
+  HALIDES.filter((one) => one.test(written)).length > 1 && !bare(written).endsWith("yellowishwhite");
+
 /**
  * The colour of the list that a name means. `exact` is false where the list has no such name and its nearest, the last word of it, is taken:
  * "grey-white" is a white.

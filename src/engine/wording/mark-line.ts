@@ -64,7 +64,10 @@ function reasonLost(
   switch (credit.for) {
     case "none":
       if (missing.includes("sight")) return say.CONCLUDED;
-      return own.none || (own.fate === "remains" && !own.precipitate) ? undefined : say.NOTHING_CHANGED;
+      if (own.none || hasOnlyNoPrecipitate(own)) return undefined;
+      return own.fate === "remains" && !own.precipitate && !missing.includes("colour")
+        ? undefined
+        : say.NOTHING_CHANGED;
     case "effervescence":
       return own.effervescence === seen.effervescence || (!seen.effervescence && !own.effervescence)
         ? undefined
@@ -72,13 +75,16 @@ function reasonLost(
     case "precipitate": {
       if (!seen.precipitate) return own.precipitate ? say.NO_PRECIPITATE : undefined;
       if (!own.precipitate) return say.PRECIPITATE;
+      if (missing.includes("one precipitate")) return say.SAID_TWICE;
       return colourLost("precipitate", own.precipitate.colour, seen.precipitate.colour);
     }
     case "fate":
       if (missing.includes("sight")) return say.CONCLUDED;
+      if (missing.includes("one fate")) return say.SAID_TWICE;
       if (own.fate === seen.fate || (own.none && seen.fate === "remains")) return undefined;
       return own.fate ? say.FATES[seen.fate ?? "remains"] : say.FATE;
     case "solution":
+      if (missing.includes("one solution")) return say.SAID_TWICE;
       if (own.solution) return colourLost("solution", own.solution, seen.solution);
       return missing.includes("solution") ? say.CLEAR : say.notSaid("solution");
     case "gas test":
@@ -90,6 +96,7 @@ function reasonLost(
         : say.OTHER_SIGN;
     case "gas name": {
       if (!seen.gas) return undefined;
+      if (missing.includes("one gas name")) return say.SAID_TWICE;
       const right = named === seen.gas.formula;
       return right ? undefined : named ? say.itWas(GASES[seen.gas.formula]) : say.GAS_NAME;
     }
@@ -105,6 +112,7 @@ function reasonLost(
     }
     case "flame":
       if (own.flame === undefined) return say.notSaid("flame");
+      if (missing.includes("one flame")) return say.SAID_TWICE;
       if (!own.flame || !seen.flame)
         return !own.flame === !seen.flame ? undefined : seen.flame ? say.flameWas(seen.flame) : say.NO_FLAME;
       return colourLost("flame", own.flame, seen.flame);
@@ -118,6 +126,9 @@ function reasonLost(
     }
   }
 }
+
+/** "No precipitate", and nothing else: where nothing was to be seen it says so. */
+const hasOnlyNoPrecipitate = (own: Observation): boolean => own.precipitate === false && Object.keys(own).length === 1;
 
 const isCloud = (evidence: string | undefined): boolean => evidence?.startsWith("limewater turns milky") ?? false;
 

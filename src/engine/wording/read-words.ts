@@ -70,11 +70,11 @@ export function readWords(text: string, asked: AskedOf = {}): ReadWords {
   const { seen, questions, missing, named } = reading;
   const left = words.left();
   // A denial that no reading took may be of anything that was read: "bubbles that do not turn limewater milky".
-  if (DENIAL.test(left)) return { questions: [`${say.notUnderstood(left)} ${say.DENIED}`], missing: [] };
+  if (DENIAL.test(left)) return { questions: [`${say.notUnderstood(words.asTyped(left))} ${say.DENIED}`], missing: [] };
   if (Object.keys(seen).length === 0 && questions.length === 0 && !left) questions.push(say.NAMES_NOTHING);
   return {
     ...(Object.keys(seen).length > 0 && { seen: inOrder(seen) }),
-    questions: [...questions, ...words.doubts, ...(left ? [say.notUnderstood(left)] : [])],
+    questions: [...questions, ...words.doubts, ...(left ? [say.notUnderstood(words.asTyped(left))] : [])],
     missing,
     ...(named && { named }),
   };

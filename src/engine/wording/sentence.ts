@@ -11,6 +11,8 @@ import { SHORT } from "./spellings.ts";
 export class Sentence {
   #text: string;
   #doubts: string[] = [];
+  /** Words written short, by the long ones that stand for them here. */
+  readonly #short = new Map<string, string>();
 
   constructor(text: string) {
     const plain = say
@@ -24,7 +26,14 @@ export class Sentence {
       .replace(/\b([a-z]+)\./g, (abbreviated, word) => (SHORT[word] ? `${word} ` : abbreviated))
       .replace(/\b(n)\W?(v)\W?(c)\b|\bn\W?c\b\.?/g, " nvc ")
       .replace(/\s[-–—]+\s|[.,;:()"“”/&+!?]+/g, " , ");
-    const long = plain.replace(/[a-z']+/g, (word) => SHORT[word] ?? word).replace(/\s+/g, " ");
+    const long = plain
+      .replace(/[a-z']+/g, (word) => {
+        const meant = SHORT[word] ?? word;
+        if (meant !== word && !this.#short.has(meant) && !new RegExp(`(?<![a-z])${meant}(?![a-z])`).test(plain))
+          this.#short.set(meant, word);
+        return meant;
+      })
+      .replace(/\s+/g, " ");
     this.#text = ` ${inBrackets(long)} `;
   }
 
@@ -48,8 +57,13 @@ export class Sentence {
       ?.at(-1)
       ?.slice(1, -1);
     const named = written === undefined ? undefined : colourNamed(written);
-    if (named && !named.exact) this.#doubts.push(say.readAs(written as string, named.colour));
+    if (named && !named.exact) this.#doubts.push(say.readAs(this.asTyped(written as string), named.colour));
     return named?.colour;
+  }
+
+  /** Words of this sentence as they were written: "ppt", not the "precipitate" it is read as. */
+  asTyped(words: string): string {
+    return words.replace(/[a-z']+/g, (word) => this.#short.get(word) ?? word);
   }
 
   get doubts(): readonly string[] {

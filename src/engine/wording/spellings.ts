@@ -12,6 +12,8 @@ export const SHORT: Readonly<Record<string, string>> = {
   precip: "precipitate",
   precipitates: "precipitate",
   precipitated: "precipitate",
+  wh: "white",
+  wht: "white",
   xs: "excess",
   exs: "excess",
   excs: "excess",

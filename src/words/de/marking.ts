@@ -4,6 +4,7 @@ import { colour } from "./observation.ts";
 
 export const CONCLUDED = '"Keine Reaktion" ist ein Schluss: Die Punkte gibt es für das, was zu sehen ist.';
 export const NOTHING_READ = "In dieser Zeile steht nichts, was sich lesen ließ.";
+export const SAID_TWICE = "Zweierlei, das sich ausschließt, steht da: Den Punkt gibt es für das, was zu sehen war.";
 export const NOTHING_CHANGED = 'Hier hat sich nichts verändert: Schreibe "keine sichtbare Veränderung".';
 export const BUBBLES = "Es waren Bläschen zu sehen: Schreibe Gasentwicklung.";
 export const NO_PRECIPITATE = "Es gab keinen Niederschlag.";

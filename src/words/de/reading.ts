@@ -102,3 +102,9 @@ export const ON_STANDING =
   "Eine Farbe, die erst beim Stehen kommt, gehört zu einem späteren Blick: Nur der erste wird aufgehoben.";
 export const COLOURLESS_SOLID = "Ein Niederschlag, den man sieht, hat eine Farbe: welche?";
 export const PRECIPITATE_COLOUR = "Welche Farbe hat der Niederschlag?";
+export const ONE_PRECIPITATE =
+  "Zwei Farben des Niederschlags sind genannt, oder eine dazwischen: Welche war es? Halte ihn vor weißes Papier.";
+export const ONE_SOLUTION = "Zwei Farben der Lösung sind genannt: Welche hat sie am Ende?";
+export const ONE_FLAME = "Zwei Farben der Flamme sind genannt: Welche ist die der Probe?";
+export const ONE_FATE = "Es heißt, dass er bleibt und dass er sich löst: Was gilt am Ende?";
+export const ONE_GAS = "Zwei Gase sind genannt: Welches war es?";

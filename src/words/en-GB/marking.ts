@@ -3,6 +3,7 @@ import type { Colour } from "../../engine/practical/same-colour.ts";
 
 export const CONCLUDED = '"No reaction" is a conclusion: the mark is for what is seen.';
 export const NOTHING_READ = "Nothing that could be read stands in this line.";
+export const SAID_TWICE = "Two things that exclude one another are written: the mark is for the one that was seen.";
 export const NOTHING_CHANGED = 'Nothing changed here: write "no visible change".';
 export const BUBBLES = "Bubbles were seen: write effervescence.";
 export const NO_PRECIPITATE = "There was no precipitate.";

@@ -41,3 +41,9 @@ export const NO_REACTION = '"No reaction" is a conclusion: write what is seen, "
 export const ON_STANDING = "A colour that comes on standing belongs to a later look: only the first is kept.";
 export const COLOURLESS_SOLID = "A precipitate that can be seen has a colour: which?";
 export const PRECIPITATE_COLOUR = "What colour is the precipitate?";
+export const ONE_PRECIPITATE =
+  "Two colours of the precipitate are named, or one between two: which was it? Hold it against white paper.";
+export const ONE_SOLUTION = "Two colours of the solution are named: which has it at the end?";
+export const ONE_FLAME = "Two colours of the flame are named: which is the sample's?";
+export const ONE_FATE = "It is said to remain and to dissolve: which is so at the end?";
+export const ONE_GAS = "Two gases are named: which was it?";

@@ -61,3 +61,49 @@ test("what was not there is said, and what else may be seen is accepted whole", 
   expect(score("no visible change", either)).toBe("1");
   expect(marked("no visible change", either).marks[0].words).toBe("no visible change");
 });
+
+describe("naming several things earns no mark", () => {
+  const WHITE = { precipitate: "white" };
+  test.each<[string, (object | string)[], AskedOf, string]>([
+    ["white precipitate, cream precipitate, yellow precipitate", [WHITE], {}, "0"],
+    ["white ppt and fizzing and pale yellow ppt", [WHITE], {}, "0"],
+    ["white or cream ppt", [{ precipitate: "cream" }], {}, "0"],
+    ["white/cream ppt", [{ precipitate: "cream" }], {}, "0"],
+    ["creamish-white ppt", [WHITE], {}, "0"],
+    ["creamy white ppt", [{ precipitate: "cream" }], {}, "0"],
+    ["creamy ppt", [{ precipitate: "cream" }], {}, "1"],
+    ["yellowish white ppt", [{ precipitate: "cream" }], {}, "1"],
+    ["white gelatinous ppt, a thick white ppt", [WHITE], {}, "1"],
+    ["solution turns blue, white ppt", [{ precipitate: "white", solution: "blue" }], {}, "11"],
+    ["ppt remains, ppt dissolves, colourless solution", [DISSOLVED], { solid: true }, "01"],
+    ["blue solution, green solution", [{ solution: "blue" }], {}, "0"],
+    ["lilac, red, green", [{ flame: "lilac" }], { flame: true }, "0"],
+    ["damp red litmus turns blue: ammonia, chlorine", [AMMONIA], { gas: true }, "10"],
+  ])("%s against %j", (text, seen, asked, marks) => {
+    expect(score(text, seen, asked)).toBe(marks);
+  });
+
+  test("and says why", () => {
+    expect(reasons("white ppt, cream ppt", [WHITE])).toContain("exclude one another");
+    expect(readWords("creamish-white ppt").questions.join(" ")).toContain("which was it?");
+  });
+});
+
+describe("a tube in which nothing happened", () => {
+  const NOTHING = ["no visible change"];
+  test.each<[string, AskedOf, string]>([
+    ["no ppt", { solid: false }, "1"],
+    ["no ppt, fizzing", { solid: false }, "0"],
+    ["precipitate remains", { solid: false }, "0"],
+    ["precipitate remains", { solid: true }, "1"],
+    ["stays the same colour", { solid: false }, "1"],
+    ["solution remains the same", { solid: false }, "1"],
+    ["no colour change", { solid: false }, "1"],
+  ])("%s %j", (text, asked, marks) => {
+    expect(score(text, NOTHING, asked)).toBe(marks);
+  });
+
+  test("what stays the same is read as no change, as the end report needs it", () => {
+    expect(readWords("stays the same colour", { solid: false }).seen).toEqual({ none: true });
+  });
+});

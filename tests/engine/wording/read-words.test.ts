@@ -253,3 +253,23 @@ describe("a denial that is not understood denies all that was read", () => {
     expect(read(text, asked).seen).toEqual(observation.parse(seen));
   });
 });
+
+describe("a colour said of the solid is not the liquid's", () => {
+  const DISSOLVED_WHITE = { precipitate: "white", fate: "dissolves" };
+  test.each<[string, AskedOf, object]>([
+    ["white solid formed then it dissolved", {}, DISSOLVED_WHITE],
+    ["white solid formed then it dissolved", { solid: false }, DISSOLVED_WHITE],
+    ["white solid which dissolves when more is added", { solid: false }, DISSOLVED_WHITE],
+    ["white solid dissolves", { solid: true }, { fate: "dissolves" }],
+    ["blue solid dissolves to a blue solution", { solid: true }, { fate: "dissolves", solution: "blue" }],
+    ["white solid formed", { solid: true }, { precipitate: "white" }],
+    ["wh ppt", {}, { precipitate: "white" }],
+    ["wht ppt", {}, { precipitate: "white" }],
+  ])("%s %j", (text, asked, seen) => {
+    expect(read(text, asked).seen).toEqual(observation.parse(seen));
+  });
+
+  test("what is not understood is said back as it was typed", () => {
+    expect(read("xyz ppt").questions.join(" ")).toContain("xyz ppt");
+  });
+});

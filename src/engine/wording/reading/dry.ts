@@ -1,6 +1,6 @@
 /** Flames, residues, sublimates, drops and indicators. */
 import * as say from "#words/reading.ts";
-import type { Colour } from "../../practical/same-colour.ts";
+import { type Colour, sameColour } from "../../practical/same-colour.ts";
 import { ask, type Reading } from "./reading.ts";
 
 export function readDry(reading: Reading): void {
@@ -14,7 +14,7 @@ function readFlame(reading: Reading): void {
   const { words, asked, seen } = reading;
   if (
     words.take(
-      "no (?:flame colour|colour (?:in|to) the flame|coloured flame|flame)|flame (?:is |was )?(?:not coloured|unchanged)|no (?:useful )?colour",
+      "no (?:flame colour|colour (?:in|to) the flame|coloured flame|flame)|flame (?:is |was )?(?:not coloured|unchanged)|no (?:useful )?colour(?! change)",
     )
   ) {
     seen.flame = false;
@@ -24,7 +24,13 @@ function readFlame(reading: Reading): void {
     words.take("C(?: coloured)? flame") ??
     words.take("flame(?: (?:is|was|turns|turned|goes|went|of|colour|coloured|burns|burned|,))* C") ??
     (asked.flame ? words.take("C") : undefined);
-  if (flame) seen.flame = words.colourIn(flame);
+  if (flame) {
+    const colour = words.colourIn(flame);
+    seen.flame = colour;
+    const more = words.take(asked.flame ? "C(?: coloured)?(?: flame)?(?! glass)" : "C(?: coloured)? flame");
+    const other = more && words.colourIn(more);
+    if (other && colour && !sameColour(other, colour)) ask(reading, say.ONE_FLAME, "one flame");
+  }
   if (asked.flame && seen.flame === undefined && words.take("no (?:visible )?change|nothing(?: seen)?|nvc"))
     seen.flame = false;
 }

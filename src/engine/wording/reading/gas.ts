@@ -95,8 +95,10 @@ function readFumes(reading: Reading): void {
     if (!words.has("litmus|splint|lime ?water|manganate|dichromate")) ask(reading, say.SMELL);
 }
 
-function gasNamed({ words }: Reading): Gas | undefined {
-  const named = NAMED.filter(([name]) => words.take(name));
+function gasNamed(reading: Reading): Gas | undefined {
+  const named = NAMED.filter(([name]) => reading.words.take(name));
+  const gases = new Set(named.flatMap(([, gas]) => (gas === "H2O" ? [] : [gas])));
+  if (gases.size > 1 && !reading.seen.fumes) ask(reading, say.ONE_GAS, "one gas name");
   // Water vapour beside another gas is named last.
   return (named.find(([, gas]) => gas !== "H2O") ?? named[0])?.[1];
 }

@@ -1,5 +1,6 @@
 /** The colour of the liquid, and colours that are said of nothing. */
 import * as say from "#words/reading.ts";
+import { sameColour } from "../../practical/same-colour.ts";
 import { ask, type Reading } from "./reading.ts";
 
 const LIQUID = "(?:solution|liquid|filtrate)";
@@ -17,9 +18,14 @@ export function readLiquid(reading: Reading): void {
       "(?:manganate|purple)(?: colour)?(?: is| was)? (?:decolouri[sz]ed|disappears|lost)|decolouri[sz]e[sd](?: manganate)?",
     ) ??
     words.take("(?:turns|turned|goes|went|becomes|became|stays|remains)(?: from C)?(?: to)? C") ??
-    (seen.fate === "dissolves" ? words.take("C") : undefined);
+    (seen.fate === "dissolves" && !words.has("white") ? words.take("C") : undefined);
   const colour = solution && (/decolouri|lost|disappears/.test(solution) ? "colourless" : words.colourIn(solution));
-  if (colour) seen.solution = colour;
+  if (colour) {
+    seen.solution = colour;
+    const more = words.take(`C(?: coloured)? ${LIQUID}`);
+    const other = more && words.colourIn(more);
+    if (other && !sameColour(other, colour)) ask(reading, say.ONE_SOLUTION, "one solution");
+  }
   if (words.take("clear") && !colour) ask(reading, say.CLEAR, "solution");
   if (Object.keys(seen).length > 0) return;
   const bare = words.take("C");

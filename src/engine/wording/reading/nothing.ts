@@ -3,7 +3,7 @@ import * as say from "#words/reading.ts";
 import { ask, type Reading } from "./reading.ts";
 
 const NONE =
-  "no (?:visible |observable |further |apparent |obvious )?changes?(?: seen| observed)?|no visible reaction|nothing(?: happens| happened| seen| visible)?|unchanged|stays? the same|as before";
+  "no (?:visible |observable |further |apparent |obvious )?changes?(?: seen| observed)?|no visible reaction|nothing(?: happens| happened| seen| visible)?|(?:(?:it|solution|liquid|colour|precipitate|solid) )?(?:stays?|stayed|remains?|remained) (?:the )?(?:same(?: colour)?|unchanged)|no (?:change (?:of|in) colour|colour change)|unchanged|as before";
 
 export function readNothing(reading: Reading): void {
   const { words, asked, seen } = reading;

@@ -4,7 +4,10 @@ import type { AskedOf } from "../asked-of.ts";
 import type { Sentence } from "../sentence.ts";
 
 /** What a record leaves out, so that a page can ask for it or mark it. */
-export type Missing = "sight" | "colour" | "fate" | "solution" | "gas" | "gas test" | "hot" | "cold";
+export type Missing = "sight" | "colour" | "fate" | "solution" | "gas" | "gas test" | "hot" | "cold" | SaidTwice;
+
+/** Of these, two that exclude one another are named: no mark is earned by naming several. */
+export type SaidTwice = `one ${"precipitate" | "solution" | "flame" | "fate" | "gas name"}`;
 
 /** A sentence being read: what is left of its words, what was seen, and what is to be asked. */
 export interface Reading {

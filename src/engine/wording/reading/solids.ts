@@ -1,10 +1,15 @@
 /** Precipitates, and what becomes of them. */
 import * as say from "#words/reading.ts";
+import { type Colour, sameColour } from "../../practical/same-colour.ts";
 import type { Fate } from "../../practical.ts";
+import { isBetween } from "../colour-names.ts";
 import { ask, type Reading } from "./reading.ts";
 
 const TEXTURE = "gelatinous|curdy|crystalline|heavy|thick|dense|fine|jelly-like|coloured|milky|cloudy";
 const CLOUD = "(?:precipitate|cloudiness|cloud|haze|suspension|turbidity)";
+const OF_COLOUR = `(?:(?:${TEXTURE})(?: ,)? )*C(?:(?: ,)? (?:${TEXTURE}))* ${CLOUD}`;
+/** "white or cream precipitate", "white/cream precipitate"; in "solution turns blue, white precipitate" the comma parts two things. */
+const EITHER = `(?:C (?:or|maybe|perhaps|possibly)|(?<=(?:^|[,~]) )C ,) ${OF_COLOUR}`;
 const FAINT =
   "(?:very )?(?:faint|slight|trace of|trace|little|thin|tiny|hardly any|just visible)(?: amount of| trace of)?(?: an?)?";
 
@@ -18,21 +23,27 @@ export function readSolids(reading: Reading): void {
   if (turning) ask(reading, say.ON_STANDING);
   readPrecipitate(reading);
   // "Purple stays" is said of the liquid.
-  const ofLiquid = !asked.solid && !seen.precipitate && words.has("C (?:stays|remains)");
+  const ofLiquid = (!asked.solid && !seen.precipitate && words.has("C (?:stays|remains)")) || words.has(THE_SAME);
   const fate = ofLiquid ? undefined : fateIn(reading);
   if (fate) seen.fate = fate;
   // "White precipitate insoluble in excess", said of the one that was there, names no new one.
   if (asked.solid && seen.fate && seen.precipitate) delete seen.precipitate;
+  // Where no solid was, one that remains has first to form.
+  if (asked.solid === false && seen.fate && !seen.precipitate && !reading.missing.includes("colour"))
+    ask(reading, say.PRECIPITATE_COLOUR, "colour");
 }
 
 function readPrecipitate(reading: Reading): void {
   const { words, asked, seen } = reading;
+  const either = words.take(EITHER);
   const faint =
     words.take(`${FAINT}(?: (?:${TEXTURE}),?)* C ?(?:${TEXTURE})? ${CLOUD}`) ??
     words.take(`slight (?:cloudy|milky) C|C (?:slight|faint) ${CLOUD}|(?:goes |turns )?slight C (?:cloudy|milky)`);
   const plain =
     faint ??
-    words.take(`(?:(?:${TEXTURE})(?: ,)? )*C(?:(?: ,)? (?:${TEXTURE}))* ${CLOUD}`) ??
+    either ??
+    words.take(OF_COLOUR) ??
+    solidIn(reading) ??
     words.take(`(?:cloudy|milky) C(?! (?:solution|liquid|flame|residue|fumes))`) ??
     words.take(
       `precipitate(?: (?:is|was|which|formed|of|colour|,))* C(?: colour)?(?! (?:solution|liquid|filtrate|flame|residue|fumes|gas|when|on))`,
@@ -46,16 +57,42 @@ function readPrecipitate(reading: Reading): void {
     !words.has(`${DISSOLVES}|${REMAINS}`)
   )
     ask(reading, say.PRECIPITATE_COLOUR, "colour");
+  if (plain && colour) onlyOne(reading, plain, colour, either !== undefined);
   words.take(`${FAINT} ${CLOUD}`);
+}
+
+/** A solid that is no dry one: one that forms, or the one in the tube, whose colour is not the liquid's. */
+function solidIn({ words, asked }: Reading): string | undefined {
+  if (asked.heated) return undefined;
+  const formed = words.take(`C(?: (?:${TEXTURE}))* solid (?:is |was )?(?:forms?|formed|appears|appeared|seen)`);
+  const any = formed ?? words.take(`C(?: (?:${TEXTURE}))* solid`);
+  return asked.solid && !formed ? undefined : any;
+}
+
+/** Asks for one colour where the precipitate is given two that exclude one another. */
+function onlyOne(reading: Reading, plain: string, colour: Colour, either: boolean): void {
+  const { words } = reading;
+  const colours = [colour];
+  for (let more = words.take(OF_COLOUR); more; more = words.take(OF_COLOUR)) {
+    const other = words.colourIn(more);
+    if (other) colours.push(other);
+  }
+  const first = either ? words.colourIn(plain.slice(0, plain.indexOf("›") + 1)) : undefined;
+  if (first) colours.push(first);
+  const between = plain.match(/‹[^›]+›/g)?.some((written) => isBetween(written.slice(1, -1)));
+  if (between || colours.some((one) => !sameColour(one, colour))) ask(reading, say.ONE_PRECIPITATE, "one precipitate");
 }
 
 const IT = "(?:it |this |the )?(?:precipitate |solid |cloudiness |residue )?";
 const DISSOLVE = "(?:re-?)?dissol(?:ve[sd]?|ving)";
 const PARTLY = `(?:partly|partially|partial|slight|sparingly|mostly|nearly|almost) (?:${DISSOLVE}|soluble|clears)|some of (?:it|the (?:precipitate|solid)) ${DISSOLVE}|some ${DISSOLVE}|(?:a little|some) (?:of it )?dissolves|dissolves (?:a little|partly|partially|slight)`;
 const REMAINS = `insoluble|(?:it |precipitate |solid )?(?:does not|doesn't|doesnt|did not|didn't|will not|won't|not) (?:${DISSOLVE}|re-?dissolve|soluble|dissolve)|${IT}(?:remains|remained|stays|stayed|persists|is left|still there|is still there)|no (?:visible |further )?change in excess|unchanged in excess`;
+/** Said of what did not change, not of a solid that stayed. */
+const THE_SAME = "(?:stays?|stayed|remains?|remained) (?:the )?(?:same|unchanged)";
 const DISSOLVES = `${IT}(?:${DISSOLVE}|(?:readily |completely |fully )?soluble|disappear(?:s|ed)|clears)`;
 
-function fateIn({ words, asked }: Reading): Fate | undefined {
+function fateIn(reading: Reading): Fate | undefined {
+  const { words, asked } = reading;
   const fate: Fate | undefined = words.take(PARTLY)
     ? "partly dissolves"
     : words.take(REMAINS)
@@ -63,6 +100,7 @@ function fateIn({ words, asked }: Reading): Fate | undefined {
       : words.take(DISSOLVES)
         ? "dissolves"
         : undefined;
+  if (fate === "remains" && words.has(DISSOLVES)) ask(reading, say.ONE_FATE, "one fate");
   if (fate || asked.solid) words.take("(?:precipitate|solid)");
   return fate;
 }
