@@ -10,6 +10,22 @@ export interface NotGivenOut {
   source: string;
 }
 
+/** What is not heated dry for its dust and fume does not go into a flame either. */
+const inFlame = (
+  [
+    ["Co^2+", "cobalt salt"],
+    ["Ni^2+", "nickel salt"],
+    ["CrO4^2-", "chromate(VI)"],
+  ] as const
+).map(
+  ([ion, what]): NotGivenOut => ({
+    step: "flame",
+    ions: [ion],
+    reason: `The fume and dust of a ${what} in a flame can cause cancer when breathed in. No flame test on it in class.`,
+    source: "carcinogenic by inhalation (CLP); no flame test: common practice, from memory",
+  }),
+);
+
 export const NOT_GIVEN_OUT: readonly NotGivenOut[] = [
   {
     step: "flame",
@@ -17,6 +33,7 @@ export const NOT_GIVEN_OUT: readonly NotGivenOut[] = [
     reason: "Lead in a flame gives off toxic fume, which harms unborn children. No flame test on it in class.",
     source: "lead fume is toxic and harms unborn children (CLP); common practice, from memory",
   },
+  ...inFlame,
   {
     step: "heat solid",
     ions: ["Pb^2+", "NO3-"],

@@ -9,11 +9,11 @@ type Ranked = Pick<Caution, "rank" | "text">;
 /** A reagent's caution with the reagent's id. */
 export type ReagentCaution = Ranked & { id: string };
 
-/** Cautions for reagents and for unsafe tests (given ranked), for ions the samples may hold, for gases that may come, and for what is done. */
+/** Cautions for reagents, and for unsafe tests and what melts (given ranked), for ions the samples may hold, for gases that may come, and for what is done. */
 export function benchCautions(
   { parts, paper }: { parts: readonly Part[]; paper: Pick<Statement, "cations" | "anions"> },
   reagents: readonly ReagentCaution[],
-  unsafe: readonly Ranked[],
+  byTest: readonly Ranked[],
   gases: readonly GivenOff[],
 ): string[] {
   const steps = parts.flatMap(stepsOf);
@@ -30,7 +30,7 @@ export function benchCautions(
   ];
   const all: Ranked[] = [
     ACTION_CAUTIONS.goggles,
-    ...unsafe,
+    ...byTest,
     ...actions.filter((one): one is Ranked => one !== false),
     ...[...paper.cations, ...paper.anions].flatMap((ion) => SAMPLE_CAUTIONS[ion] ?? []),
     ...reagents.filter(({ id }) => !(foilInAlkali && id === ALUMINIUM)),

@@ -15,6 +15,7 @@ import { emptied } from "./emptied.ts";
 import { extrasFor } from "./extras.ts";
 import { DELIVERY, expectedGases, type GasTestCount, gasRows, gasTestCounts } from "./gas-plan.ts";
 import { limewaterTubes } from "./limewater-tubes.ts";
+import { meltingCautions } from "./melting.ts";
 import { amountWarnings, planReagents, reagentCautions, reagentOf } from "./reagent-plan.ts";
 import { sampleAmounts } from "./sample-plan.ts";
 import { glassOf, stepsOf } from "./tube-choice.ts";
@@ -112,7 +113,7 @@ export function planBench(
     cautions: benchCautions(
       planned,
       reagentCautions([...uses, ...gasTests.flatMap(testReagent)]),
-      unsafeCautions(unsafe),
+      [...unsafeCautions(unsafe), ...meltingCautions(parts, table)],
       gases.map(({ gas }) => gas),
     ),
     checks: checksFor(
