@@ -31,7 +31,8 @@ export function wordEvent(event: BenchEvent): string {
         : `${where}${where ? percent(event.dissolved) : capital(percent(event.dissolved))} of the ${what} dissolves.`;
     case "gas leaves": {
       const amounts = [
-        ...(event.cm3 === undefined ? [] : [`${figures(event.cm3)} cm3 as bubbles`]),
+        // Ammonia leaves a hot liquid with the steam: nobody sees bubbles of it.
+        ...(event.cm3 === undefined ? [] : [`${figures(event.cm3)} cm3${what === "NH3" ? "" : " as bubbles"}`]),
         ...(event.atm === undefined ? [] : [`${figures(event.atm * 100)} % of the air above the liquid`]),
       ];
       return `${what} comes off${amounts.length > 0 ? `: ${amounts.join(", ")}` : ""}.`;
