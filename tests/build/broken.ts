@@ -48,8 +48,8 @@ const SILVER = "    d: { precipitate: white }\n";
 const FOIL_PART =
   "  - label: e\n    title: Foil\n    tests:\n      - steps:\n          - { take: 1 cm3 }\n          - { add: Al(s), pieces: 1 }\n          - { warm: true }\nrecord:\n";
 
-const MANGANATE_ONLY =
-  "parts:\n  - label: a\n    title: Manganate\n    tests:\n      - steps:\n          - { take: 1 cm3 }\n          - { add: acidified KMnO4(aq), volume: 1 cm3 }\n          - { warm: true }\nrecord: {}\n---";
+const DICHROMATE_ONLY =
+  "parts:\n  - label: a\n    title: Dichromate\n    tests:\n      - steps:\n          - { take: 1 cm3 }\n          - { add: acidified K2Cr2O7(aq), until: in excess }\nrecord: {}\n---";
 
 export const BROKEN = {
   "an observation the engine contradicts": edited(
@@ -81,8 +81,8 @@ export const BROKEN = {
   "a solution weighed like a solid": edited(["{ take: 1 cm3 }", "{ take: 0.2 g }"]),
   "an observation of a test that is not done": edited(["  T:\n", "  T:\n    d: { precipitate: white }\n"]),
   "a list of ions with too much to see in one test": edited(
-    ["cations: [NH4+, Mg^2+, Ca^2+, Al^3+, Cu^2+, Fe^2+, Fe^3+, Zn^2+, Pb^2+]", "cations: school"],
+    ["cations: [NH4+, Mg^2+, Ca^2+, Al^3+, Cu^2+, Fe^2+, Fe^3+, Zn^2+, Pb^2+]", "cations: advanced"],
     ["anions: [Cl-, NO3-, SO4^2-, CO3^2-]", "anions: advanced"],
-  ).replace(/parts:.*---/s, MANGANATE_ONLY),
+  ).replace(/parts:.*---/s, DICHROMATE_ONLY),
   "no frontmatter": sound.replace("---\n", ""),
 } as const;
