@@ -433,3 +433,59 @@ describe("any text", () => {
 /** An entry left open for the reader; its question stands at the stretch it came from, which may be told on the line before. */
 const isOpen = (written: Readonly<Record<string, unknown>>): boolean =>
   Object.values(written).includes("") || ("add" in written && Object.keys(written).length === 1);
+
+describe("nothing is dropped or turned round", () => {
+  test.each<[string, string[], object[], RegExp[]]>([
+    [
+      "Put 0.2 g of solid P in a tube and heat it strongly, testing the gas with a glowing splint.",
+      ["P"],
+      [{ take: "0.2 g" }, { heat: "strongly" }, { testGas: "glowing splint" }],
+      [],
+    ],
+    [
+      "Heat solid P strongly using a glowing splint to test the gas.",
+      ["P"],
+      [{ take: "0.3 g" }, { heat: "strongly" }, { testGas: "glowing splint" }],
+      [],
+    ],
+    ["Warm, testing any gas with damp red litmus paper.", [], [{ warm: true }, { testGas: "damp red litmus" }], []],
+    ["Test the gas using a glowing splint.", [], [{ testGas: "glowing splint" }], []],
+    [
+      "Warm gently with a glowing splint at the mouth.",
+      [],
+      [{ warm: true }, { testGas: "" }],
+      [/^With what is the gas tested/],
+    ],
+    [
+      "Add 1 cm3 of P to 2 cm3 of dilute nitric acid.",
+      ["P"],
+      [{ take: "1 cm3" }, { add: "HNO3(aq)", volume: "2 cm3" }],
+      [],
+    ],
+    [
+      "Place 1 cm3 of P into 2 cm3 of dilute nitric acid.",
+      ["P"],
+      [{ take: "1 cm3" }, { add: "HNO3(aq)", volume: "2 cm3" }],
+      [],
+    ],
+    ["Heat P strongly.", ["P"], [{ take: "0.3 g" }, { heat: "strongly" }], []],
+    ["Heat P.", ["P"], [{ take: "1 cm3" }, { warm: true }], [/^What is heated here/]],
+    ["Mix equal volumes of P and Q.", [], [], [/^P and Q are mixed with one another/]],
+    ["Bubble chlorine gas through Q.", ["Q"], [{ take: "1 cm3" }, { add: "" }], [/^A gas is led into the sample/]],
+    ["Add 1 cm3 of NaOH without heating.", [], [NAOH({ volume: "1 cm3" })], []],
+    ["Without heating, add 1 cm3 of NaOH.", [], [NAOH({ volume: "1 cm3" })], []],
+    ["Each contains one cation and one anion.", [], [], []],
+    ["The solution is warmed.", [], [], [/^Not understood/]],
+  ])("%s", (sentence, samples, steps, questions) => {
+    expect(stepsOf(sentence).flat()).toEqual(steps);
+    expect(readInstruction(sentence).parts.flatMap((part) => part.samples)).toEqual(samples);
+    const asked = questionsOf(sentence);
+    expect(asked).toHaveLength(questions.length);
+    for (const [index, question] of questions.entries()) expect(asked[index]).toMatch(question);
+  });
+
+  test("a statement is passed over with a word", () => {
+    const [only] = testsOf("Each contains one cation and one anion.");
+    expect(only.stretches[0].assumed).toEqual(["this is a statement: enter it with the samples"]);
+  });
+});

@@ -12,7 +12,7 @@ const MEASURE =
   /^(?:a|an|the|of|each|your|any|cm3|cm|ml|cc|g|mg|drops?|pieces?|strips?|granules?|squares?|measures?|spatula|portions?|volumes?|amounts?|quantity|depth|deep|molar|mol|m|dm-3|mol\/dm3|mol\/l|l-1|one|two|three|four|five|six|seven|eight|nine|ten|half|[a-z]\d?|\W*\d.*)$/;
 /** After these no reagent is named any more. */
 const STOP =
-  /^(?:add|acidify|neutrali[sz]e|treat|pour|mix|shake|stir|swirl|warm|heat|boil|this|that|it|them|its|to|in|into|on|at|by|and|or|plus|with|then|followed|for|from|until|as|is|if|using|both|first|also|again|drop|dropwise|time|solutions?|samples?|salts?|tubes?|mixture|filtrate|residue|precipitate|liquid|contents?|care|not|do|but|test|[a-z]+ing|~.*)$/;
+  /^(?:add|acidify|neutrali[sz]e|treat|pour|mix|shake|stir|swirl|warm|heat|boil|this|that|it|them|its|to|in|into|on|at|by|and|or|plus|with|then|followed|for|from|until|as|is|if|using|both|first|also|again|drop|dropwise|time|solutions?|samples?|salts?|tubes?|mixture|filtrate|residue|precipitate|liquid|contents?|care|not|do|but|test|without|[a-z]+ing|~.*)$/;
 const endsName = (word: string): boolean => MEASURE.test(word) || STOP.test(word);
 
 /** What follows a name and makes another substance of it: "zinc nitrate", "potassium iodide paper". */

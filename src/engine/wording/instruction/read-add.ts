@@ -1,10 +1,10 @@
 /** What is added: "add dilute nitric acid followed by aqueous silver nitrate", "acidify with dilute nitric acid", "then in excess". */
-import { amountOfLiquid, saysExcess } from "./how-much.ts";
+import { amountOfLiquid, amountOfSample, saysExcess } from "./how-much.ts";
 import { pourAll, unknownReagent } from "./pour.ts";
 import { readMixed } from "./read-mixed.ts";
 import { reagentsIn } from "./reagent-names.ts";
 import { nothing, type Reader, type ReadStretch, type SoFar } from "./stretch.ts";
-import { OF_SAMPLE, sampleOf, takeFirst } from "./which-sample.ts";
+import { lettersIn, OF_SAMPLE, sampleOf, takeFirst } from "./which-sample.ts";
 
 export const readAdd: Reader = (text, words, before) => {
   const again =
@@ -18,6 +18,15 @@ export const readAdd: Reader = (text, words, before) => {
   }
   if (!/^(?:\w+ly )?(?:add|followed by|pour)\b/.test(text)) return undefined;
   const read = nothing();
+  const [, sample = "", into = ""] = /^(.*?\bof\b.*?) (?:in)?to (?!excess\b)(.+)$/.exec(text) ?? [];
+  const letters = lettersIn(words.slice(0, sample.length + 1).replace(/^\w+/, ""));
+  if (letters.length > 0 && !before.taken && reagentsIn(sample).length === 0 && reagentsIn(into).length > 0) {
+    const solid = /\bsolid|\bcrystals|\bpowder|\bspatula|\d ?m?g\b/.test(sample);
+    takeFirst(read, { amount: amountOfSample(sample, solid), takes: { samples: letters, solid } });
+    read.assumed.push("the sample is taken first, and the reagent added to it");
+    pourAll(read, into, before);
+    return read;
+  }
   const portion = sampleOf(text, words);
   if (portion && (!before.taken || portion.isFresh)) takeFirst(read, portion);
   pourAll(read, text.replace(OF_SAMPLE, " "), before);

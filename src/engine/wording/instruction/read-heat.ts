@@ -16,7 +16,8 @@ export const readHeat: Reader = (text, words, before) => {
   if (!verb && !boils) return undefined;
   const inBath = BATH.test(text);
   const clause = text.replace(BATH, " ");
-  const mixed = readMixed(clause, words, before);
+  const isDry = verb === "heat" && !inBath && !before.taken && /\bstrongly\b/.test(clause) && !WET.test(clause);
+  const mixed = readMixed(clause, words, before, isDry);
   if (boils && !inBath) {
     const time = timeIn(text);
     return after(
@@ -25,9 +26,12 @@ export const readHeat: Reader = (text, words, before) => {
     );
   }
   const poured = mixed.steps.some(({ step }) => "add" in step);
-  const dry = /\bsolid|\bcrystals|\bpowder|\bdry\b/.test(clause);
+  const dry = isDry || /\bsolid|\bcrystals|\bpowder|\bdry\b/.test(clause);
   const wet = mixed.takes ? !mixed.takes.solid : before.wet;
-  if (verb !== "heat" || inBath || poured || (wet && !dry)) return after(mixed, only({ warm: true }));
+  if (verb !== "heat" || inBath || poured || (wet && !dry)) {
+    const open = verb === "heat" && mixed.takes && !poured && !inBath && !WET.test(clause);
+    return after(mixed, only({ warm: true }, open ? { questions: [SOLID_OR_SOLUTION] } : {}));
+  }
   const how = /\bgently\b/.test(text) && !/\bstrongly\b/.test(text) ? "gently" : "strongly";
   const heated = only(
     { heat: how },
@@ -38,5 +42,8 @@ export const readHeat: Reader = (text, words, before) => {
   takeFirst(mixed, portion);
   return after(mixed, heated);
 };
+/** A liquid is heated. */
+const WET = /\bsolution|\bcm3\b|\bml\b|\bliquid|\bdrops\b/;
+const SOLID_OR_SOLUTION = "What is heated here: the dry solid, or its solution?";
 /** What must not happen. */
 const DENIED = /\b(?:not|never|without|avoid\w*)\b.*/;

@@ -6,9 +6,18 @@ import { readHeat } from "./read-heat.ts";
 import { readMixed } from "./read-mixed.ts";
 import { readTake } from "./read-take.ts";
 import { after, nothing, only, type Reader, type ReadStretch, type SoFar } from "./stretch.ts";
+import { lettersIn } from "./which-sample.ts";
 
 /** What is done to mix, and what is only looked at or written down. */
 const readRest: Reader = (text, words, before) => {
+  const mixed = lettersIn(words.replace(/^\w+/, ""));
+  if (/^(?:\w+ly )?mix\b/.test(text) && mixed.length > 1 && !/\beach\b|\bseparate/.test(text))
+    return {
+      ...nothing(),
+      questions: [
+        `${list(mixed)} are mixed with one another, and a tube here begins with one sample: enter the test by hand, or leave it out.`,
+      ],
+    };
   if (/^(?:\w+ly )?(?:shake|stir|mix|swirl)\b/.test(text))
     return after(readMixed(text, words, before), only({ shake: true }));
   if (/^(?:observe|note|record|describe|state|write|compare|look|identify|confirm|discard|until)\b/.test(text))
@@ -32,9 +41,29 @@ export function readStretch(text: string, words: string, before: SoFar): ReadStr
   if (FORBIDS.test(text)) return { ...nothing(), assumed: ["this says what not to do"] };
   for (const reader of READERS) {
     const read = reader(text, words, before);
-    if (read) return read;
+    if (read) return withGasTest(read, text);
   }
+  if (isStatement(text)) return { ...nothing(), assumed: ["this is a statement: enter it with the samples"] };
   return { ...nothing(), questions: [`Not understood: "${words}". What is done here?`] };
 }
 
-const FORBIDS = /^(?:please )?(?:do not|don't|never|avoid)\b/;
+const FORBIDS = /^(?:please )?(?:do not|don't|never|avoid|without [a-z]+ing)\b/;
+
+const list = (letters: readonly string[]): string => `${letters.slice(0, -1).join(", ")} and ${letters.at(-1)}`;
+
+/** Asks about a gas test that stands in a clause which was read as something else. */
+function withGasTest(read: ReadStretch, text: string): ReadStretch {
+  const isRead = ["testGas", "leadThrough", "indicator"].some((verb) => read.steps.some(({ step }) => verb in step));
+  if (isRead || read.steps.length === 0 || !/\bsplint\b|\blitmus\b/.test(text)) return read;
+  return {
+    ...read,
+    steps: [...read.steps, { step: { testGas: "" } }],
+    questions: [...read.questions, "With what is the gas tested?"],
+  };
+}
+
+/** "Each contains one cation and one anion": something told of the samples, and nothing done. */
+const isStatement = (text: string): boolean =>
+  /\b(?:contains?|holds?|consists? of|(?:is|are) (?:a|an|two|three|four|salts|solutions|solids|provided|given|supplied|labelled))\b/.test(
+    text,
+  ) && !/\b(?:added|warmed|heated|boiled|tested|filtered|mixed|shaken|dissolved|treated|acidified)\b/.test(text);

@@ -1,6 +1,7 @@
 /** What is taken: a fresh portion of a sample, or of what is in the tube already. */
 import { amountOfLiquid, amountOfSample } from "./how-much.ts";
-import { pour } from "./pour.ts";
+import { pour, pourAll } from "./pour.ts";
+import { reagentsIn } from "./reagent-names.ts";
 import { nothing, type Reader, type ReadStretch } from "./stretch.ts";
 import { keptIn, lettersIn, PORTIONED, SAMPLE } from "./which-sample.ts";
 
@@ -34,6 +35,8 @@ export const readTake: Reader = (text, words) => {
     assumed: taken.assumed ? [taken.assumed] : [],
     questions: [],
   };
+  const into = /\b(?:in|into|with|to)\b(?! ?$).*/.exec(text.replace(/^to\b/, ""))?.[0] ?? "";
   if (liquid) pour(read, "H2O(l)", amountOfLiquid(liquid), liquid);
+  else if (reagentsIn(into).length > 0) pourAll(read, into, {});
   return read;
 };

@@ -42,8 +42,11 @@ const VERBS = [
 ].join("|");
 const ADVERB = "(?:(?:gently|carefully|slowly|cautiously|strongly|gradually|immediately|now|again|further|more) )?";
 /** A verb begins a stretch at the start, after a comma or "and", "then", "before"; "add" after "To 1 cm3 of K" as well. */
+/** "heat it, testing the gas with a splint", "heat it using a splint to test the gas". */
+const TESTING =
+  "testing(?=[^.]{0,60}\\b(?:gas|gases|vapours?|fumes)\\b)|using(?=[^.]{0,60}\\bto (?:test|identify) (?:the|any|for)\\b)";
 const HEAD = new RegExp(
-  `(?:^|,|:|\\b(?:and|then|before|when)\\b)\\s*(?:(?:and|then|to)\\s+){0,2}(${ADVERB}(?:${VERBS})\\b)|(?<!\\b(?:not|never|don't|without))\\s(add\\b)(?=\\s(?!to\\b))`,
+  `(?:^|,|:|\\b(?:and|then|before|when)\\b)\\s*(?:(?:and|then|to)\\s+){0,2}(${ADVERB}(?:${VERBS})\\b)|(?<!\\b(?:not|never|don't|without))\\s(add\\b)(?=\\s(?!to\\b))|(?<!\\b(?:by|of|for|when|before|after|without))[\\s,]((?:${TESTING})\\b)`,
   "gi",
 );
 
@@ -51,14 +54,14 @@ const HEAD = new RegExp(
 export function stretchesOf(words: string): string[] {
   const cuts = new Set<number>([0]);
   for (const match of words.matchAll(HEAD)) {
-    const head = match[1] ?? match[2] ?? "";
+    const head = match[1] ?? match[2] ?? match[3] ?? "";
     cuts.add(match.index + match[0].length - head.length);
   }
   const from = [...cuts].sort((a, b) => a - b);
   return from
     .map((start, index) => words.slice(start, from[index + 1]))
     .map((piece) =>
-      piece.replace(/[\s,:]*(?:\b(?:and|then|before|when|to)\b[\s,]*)*$/i, "").replace(/^[\s,.;]+|[\s.;]+$/g, ""),
+      piece.replace(/[\s,:]*(?:\b(?:and|then|before|when|while|to)\b[\s,]*)*$/i, "").replace(/^[\s,.;]+|[\s.;]+$/g, ""),
     )
     .filter((piece) => /[a-z]/i.test(piece));
 }
