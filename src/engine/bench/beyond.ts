@@ -1,5 +1,6 @@
-/** Mixtures of metals and solutions that the engine has no chemistry for: a test that makes one is left without an opinion. */
+/** Mixtures that the engine has no chemistry for: a test that makes one is left without an opinion. */
 import { TEMPERATURE } from "../constants/kinetic-gates.ts";
+import { NOT_PREDICTED, type NotPredicted } from "../constants/not-predicted.ts";
 import type { Tube } from "./tube.ts";
 
 /** What zinc displaces, or what oxidises it, besides dilute acid (standard potentials, any data book): no gate says how far in minutes. */
@@ -11,8 +12,21 @@ const ACTS_ON_ZINC = [
 const ACID = 3;
 const ALKALI = 11;
 
-/** True when a metal in the tube would do something the constants and gates do not cover. */
-export const beyondUs = (tube: Tube): boolean => foilBeyondUs(tube) || zincBeyondUs(tube);
+/** Less than this of a component makes nothing that is seen, mol. Our choice. */
+const LEAST = 1e-7;
+
+/** True when something in the tube would do what the constants and gates do not cover. */
+export const beyondUs = (tube: Tube): boolean =>
+  foilBeyondUs(tube) || zincBeyondUs(tube) || NOT_PREDICTED.some((row) => meets(tube, row));
+
+function meets({ contents, celsius, air, result }: Tube, row: NotPredicted): boolean {
+  const { together, fromPH = Number.NEGATIVE_INFINITY, toPH = Number.POSITIVE_INFINITY, when } = row;
+  if (!together.every((group) => group.some((id) => (contents[id] ?? 0) > LEAST))) return false;
+  const pH = result?.pH ?? 7;
+  if (pH < fromPH || pH > toPH) return false;
+  if (when === "hot" && celsius <= TEMPERATURE.room.value) return false;
+  return when !== "in air" || air;
+}
 
 /** Foil outside warm alkali displaces metals and dissolves in acids at its own pace. */
 function foilBeyondUs({ contents, celsius, reactions }: Tube): boolean {

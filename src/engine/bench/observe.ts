@@ -1,5 +1,5 @@
 /** From a trace to the observation a person would record, with every reading that is acceptable, and the events behind it. */
-import { SEEN_FIRST, SLOW_SOLIDS, SOLID_TO_SOLID } from "../constants/kinetic-gates.ts";
+import { FLEETING_COLOURS, MAY_DISSOLVE, SEEN_FIRST, SLOW_SOLIDS, SOLID_TO_SOLID } from "../constants/kinetic-gates.ts";
 import { VISIBILITY } from "../constants/visibility.ts";
 import { sameColour } from "../practical/same-colour.ts";
 import type { Observation, Precipitate } from "../practical.ts";
@@ -32,6 +32,8 @@ export function observe(trace: TestTrace): Prediction {
   const pairs = gasOptions.flatMap((gas) => indicated.map((indicator) => ({ gas, indicator })));
   const solution = solutionSeen(trace);
   const lost = colourLost(trace);
+  const mayGo = mayDissolve(trace);
+  const fleeting = FLEETING_COLOURS.filter((colour) => trace.reactions.some(({ pair }) => pair === colour.pair));
 
   const readings: Observation[] = [];
   for (const solid of solidReadings(trace, grown, fate)) {
@@ -49,6 +51,8 @@ export function observe(trace: TestTrace): Prediction {
         // An excess shows the reagent's colour at the end, and on the way there its drops lost it: either is told.
         if (lost !== undefined) readings.push({ ...reading, solution: lost });
         readings.push(nothing && !gas ? { none: true, ...reading } : reading);
+        if (mayGo) readings.push({ ...reading, fate: "dissolves", solution: mayGo });
+        for (const { colour } of fleeting) readings.push({ ...reading, solution: colour });
       }
     }
   }
@@ -67,6 +71,14 @@ export function observe(trace: TestTrace): Prediction {
     ],
     heldBack: trace.heldBack,
   };
+}
+
+/** The colour of the liquid if what is left of the solid had dissolved, as handbooks have it. */
+function mayDissolve({ after, end }: TestTrace): Observation["solution"] {
+  return MAY_DISSOLVE.find(
+    ({ solid, free }) =>
+      after?.solids.some(({ id }) => id === solid) && (end.get(free.id) ?? 0) >= (free.molality * after.cm3) / 1000,
+  )?.solution;
 }
 
 /** Gates of the solids that form only slowly. */

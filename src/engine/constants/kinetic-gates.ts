@@ -73,6 +73,32 @@ export const SEEN_FIRST: readonly {
   },
 ];
 
+/** Colours that come and go within seconds while a pair of couples (potentials.ts) reacts: seen by whoever looks at once. */
+export const FLEETING_COLOURS: readonly { pair: string; colour: "deep blue"; source: string }[] = [
+  {
+    pair: "Cr2O7^2-/Cr^3+ with O2/H2O2",
+    colour: "deep blue",
+    source:
+      "Vogel, from memory: acidified peroxide turns chromate deep blue (chromium peroxide), which fades to green within seconds",
+  },
+];
+
+/** Solids that handbooks let dissolve where the constants leave them, so that either is accepted. `free`: what they dissolve in, mol/kg. */
+export const MAY_DISSOLVE: readonly {
+  solid: string;
+  free: { id: string; molality: number };
+  solution: "yellow-brown";
+  source: string;
+}[] = [
+  {
+    solid: "Co(OH)2(s)",
+    free: { id: "NH3", molality: 0.5 },
+    solution: "yellow-brown",
+    source:
+      "Vogel, from memory: dissolves in excess ammonia, straw then brown in air; the constants let it in concentrated ammonia or beside an ammonium salt only, and how fresh the solid is and how much ammonium there is are not known",
+  },
+];
+
 /** Solids that fall where a drop lands and dissolve only slowly when the tube is shaken: seen plainly, faintly or not at all. `of`: their metal. */
 export const LOCAL_SOLIDS: readonly { id: string; solid: string; of: string; name: string; source: string }[] = [
   {

@@ -12,6 +12,7 @@ export const drops = (reagent: string) => ({ add: reagent, drops: 5 });
 export const cm3 = (reagent: string, volume = 1) => ({ add: reagent, volume: `${volume} cm3` });
 export const excess = (reagent: string) => ({ add: reagent, until: "in excess" });
 export const warm = { warm: true };
+export const boilOf = (minutes: number) => ({ boil: `${minutes} min` });
 export const test = (how: string) => ({ testGas: how });
 
 /** What 1 cm3 of a 0.1 mol/dm3 solution shows in tests that follow one another in one tube. */

@@ -153,7 +153,7 @@ describe("a table of a solid and a solution", () => {
   });
 });
 
-describe("five drops of acidified manganate(VII) on every salt of the advanced list: more sights than a line has room for", () => {
+describe("five drops of acidified manganate(VII), warmed, on every salt of the advanced list: more sights than a line has room for", () => {
   const advanced = tabulate(
     {
       samples: [{ label: "A", ...solution }],
@@ -162,7 +162,7 @@ describe("five drops of acidified manganate(VII) on every salt of the advanced l
         {
           label: "a",
           title: "Manganate(VII)",
-          tests: [{ steps: [{ take: "1 cm3" }, { add: "acidified KMnO4(aq)", drops: 5 }] }],
+          tests: [{ steps: [{ take: "1 cm3" }, { add: "acidified KMnO4(aq)", drops: 5 }, { warm: true }] }],
         },
       ]),
     },
