@@ -21,7 +21,9 @@ const NO_NEWS = { solid: 0.05, pH: 0.5 };
 /**
  * Pours portions of a liquid (cm3) into a tube. Where no gas leaves and nothing changes its oxidation state, a mixture is the same
  * whatever portions it was poured in: then looks are taken ever farther apart while nothing happens, and what lies between two of them is
- * looked at only if something could happen there.
+ * looked at only if something could happen there. What could is judged by activities between those of the two looks, an assumption (see
+ * between.ts) that FAR and the rule on pH buy off in part: how little is lost is measured against
+ * half-drops (tests/engine/bench/portions.test.ts), not proved.
  * @param watch told of the tube at every look, and how many portions are in it by then
  * @throws NoEquilibrium when the solver gives up
  */

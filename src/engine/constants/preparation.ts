@@ -41,7 +41,7 @@ export const makings: Readonly<Record<string, Making>> = {
   "K2CrO4(aq)": { method: "Gloves, and no dust. Dissolve and make up.", source: MEMORY },
   "acidified K2Cr2O7(aq)": { method: "Gloves, and no dust. Dissolve, add the acid, make up.", source: MEMORY },
   "Na2CO3(aq)": { weigh: [{ bought: ["Na2CO3", "Na2CO3*10H2O"], molPerMol: 1 }], source: MEMORY },
-  "FeSO4(aq)": { weigh: [{ bought: ["FeSO4*7H2O", "(NH4)2Fe(SO4)2*6H2O"], molPerMol: 1 }], method: "Add the acid to the water, dissolve, make up.", source: MEMORY },
+  "FeSO4(aq)": { weigh: [{ bought: ["FeSO4*7H2O"], molPerMol: 1 }], method: "Add the acid to the water, dissolve, make up. No ammonium iron(II) sulfate instead: warm alkali would find its ammonia.", source: MEMORY },
   "K4[Fe(CN)6](aq)": { weigh: [{ bought: ["K4[Fe(CN)6]*3H2O"], molPerMol: 1 }], source: MEMORY },
   "K3[Fe(CN)6](aq)": { method: "Dissolve and make up, fresh. Dark bottle.", source: MEMORY },
   "Pb(NO3)2(aq)": { method: "Gloves, and no dust. Dissolve in deionised water, with a few drops of dilute nitric acid if it is cloudy, and make up.", source: MEMORY },

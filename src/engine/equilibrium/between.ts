@@ -5,7 +5,9 @@ import type { System } from "./system.ts";
 /**
  * Whether two mixtures of the same components and temperature hold the same phases, and no other solid nor any of the gases forms on the
  * way from one to the other, when the activity of each component stays between its values in the two: then no ion product is larger on
- * the way than with the largest activity of each component it holds and the smallest of each it has taken off.
+ * the way than with the largest activity of each component it holds and the smallest of each it has taken off. That the activities do
+ * stay between is an assumption, not a theorem: on the way across a neutral point, or where a complex comes and goes, one may pass its
+ * values at both ends. The caller's margin allows for some of that; what it costs is measured at the bench, not proved.
  *
  * @param gasesAtm the gases that count, each at the partial pressure that counts
  * @param margin how far below saturation (log10) that largest ion product must stay
