@@ -162,7 +162,10 @@ export function wordTest(test: Test, bench: Pick<Bench, "reagents">): string {
 /** What a part takes of its samples. */
 function wordSample(part: Part, samples: readonly GivenSample[]): Taken {
   const on = samples.filter(({ label }) => !part.samples || part.samples.includes(label));
-  const form = part.from ?? (on.every(({ given }) => given === "solid") ? "solid" : "solution");
+  // What is weighed out is a solid, also where its solution stands beside it.
+  const takes = part.tests.flatMap(({ steps }) => steps.filter((step) => step.do === "take"));
+  const weighed = takes.length > 0 && takes.every((step) => "mass" in step);
+  const form = part.from ?? (weighed || on.every(({ given }) => given === "solid") ? "solid" : "solution");
   const labels = on.map(({ label }) => label);
   if (on.length === 1) return { words: say.one(form, labels[0]), letters: "", several: false };
   return { words: say.each(form), letters: say.letters(labels), several: true };

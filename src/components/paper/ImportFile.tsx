@@ -11,7 +11,13 @@ interface Found {
 
 const TOLD = 20;
 
-export function ImportFile({ onOpen }: { onOpen(draft: Draft, news: string): void }) {
+interface Props {
+  onOpen(draft: Draft, news: string): void;
+  /** A file was not opened: what was said of the one before is past. */
+  onFault(): void;
+}
+
+export function ImportFile({ onOpen, onFault }: Props) {
   const [text, type] = useState("");
   const [found, tell] = useState<Found>();
   const [reading, work] = useState(false);
@@ -26,7 +32,10 @@ export function ImportFile({ onOpen }: { onOpen(draft: Draft, news: string): voi
       type("");
       tell(undefined);
       onOpen(result.draft, "The paper of the file is open. An answer in it is left out: here the record decides.");
-    } else tell(result);
+    } else {
+      onFault();
+      tell(result);
+    }
   };
 
   return (
@@ -42,8 +51,10 @@ export function ImportFile({ onOpen }: { onOpen(draft: Draft, news: string): voi
               const file = currentTarget.files?.[0];
               currentTarget.value = "";
               if (!file) return;
-              if (file.size > 256_000)
+              if (file.size > 256_000) {
+                onFault();
                 return tell({ faults: [`The file has ${file.size} bytes; no practical is so long.`] });
+              }
               const content = await file.text();
               type(content);
               await read(file.name, content);

@@ -43,10 +43,20 @@ export function Paste({ draft, edit, focus, bottles, house }: Props) {
   const take = () => {
     if (!read || !understood) return;
     const first = draft.parts.length;
-    edit({ ...draft, parts: [...draft.parts, ...understood.partsFrom(read, draft, house)] });
+    const { samples, added } = understood.samplesFrom(read, draft);
+    const parts = understood.partsFrom(read, draft, house);
+    edit({ ...draft, samples, parts: [...draft.parts, ...parts] });
     setRead(undefined);
     paste("");
-    tell("The tests are in the paper below. Fields that are still open are marked there.");
+    const more =
+      added.length > 0
+        ? ` ${added.length === 1 ? "Sample" : "Samples"} ${added.join(", ")} ${added.length === 1 ? "was" : "were"} added above: see what is given.`
+        : "";
+    tell(
+      parts.length > 0
+        ? `The tests are in the paper below.${more} Fields that are still open are marked there.`
+        : "There is no test in these sentences.",
+    );
     focus(placeId(`parts.${first}.title`));
   };
 
@@ -75,6 +85,7 @@ export function Paste({ draft, edit, focus, bottles, house }: Props) {
         <understood.Understood
           read={read}
           bottles={bottles}
+          added={understood.samplesFrom(read, draft).added}
           onTake={take}
           onLeave={() => {
             setRead(undefined);

@@ -1,6 +1,6 @@
 /** What is given: the samples. */
 import { MOST } from "../../engine/practical/bounds.ts";
-import { type Draft, type DraftSample, emptySample, freeLetter } from "./draft.ts";
+import { type Draft, type DraftSample, emptySample, freeLetter, renamed } from "./draft.ts";
 import { Choice, Fault, type Faults, Field, placeId } from "./fields.tsx";
 import type { Editing } from "./use-draft.ts";
 
@@ -33,7 +33,7 @@ export function SamplesForm({ draft, faults, edit, focus }: Editing & { draft: D
               size={3}
               value={one.label}
               fault={faults(`${at}.label`)}
-              onType={(label) => set(index, { label: label.trim() })}
+              onType={(label) => edit(renamed(draft, index, label.trim()))}
             />
             <Choice
               name="Given as"

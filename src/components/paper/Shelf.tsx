@@ -119,7 +119,7 @@ export function Shelf({ paper, examples, examplesAt, tell }: Props) {
       <details onToggle={load}>
         <summary>Open the file of a practical</summary>
         {failed && <p class="caution">This part could not be fetched. Check the connection and load the page again.</p>}
-        {file && <file.ImportFile onOpen={start} />}
+        {file && <file.ImportFile onOpen={start} onFault={() => tell("")} />}
       </details>
       {paper.refused && <p class="caution">{paper.refused}</p>}
     </div>

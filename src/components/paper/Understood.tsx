@@ -4,16 +4,18 @@ import { list } from "../sentence.ts";
 import { Words } from "../Words.tsx";
 import { type Bottles, wordsOf } from "./step-kinds.ts";
 
-export { partsFrom } from "./parts-from.ts";
+export { partsFrom, samplesFrom } from "./parts-from.ts";
 
 interface Props {
   read: ReadInstruction;
   bottles: Bottles;
+  /** Letters of samples that are added with the tests. */
+  added: readonly string[];
   onTake(): void;
   onLeave(): void;
 }
 
-export function Understood({ read, bottles, onTake, onLeave }: Props) {
+export function Understood({ read, bottles, added, onTake, onLeave }: Props) {
   if (read.parts.length === 0) return null;
   return (
     <div class="understood">
@@ -62,6 +64,15 @@ export function Understood({ read, bottles, onTake, onLeave }: Props) {
           </ol>
         </div>
       ))}
+      {added.length > 0 && (
+        <p>
+          <b>
+            {added.length === 1
+              ? `Sample ${added[0]} is not in the paper yet: it is added with the tests.`
+              : `Samples ${list(added)} are not in the paper yet: they are added with the tests.`}
+          </b>
+        </p>
+      )}
       <p class="tools">
         <button type="button" onClick={onTake}>
           Put these tests into the paper

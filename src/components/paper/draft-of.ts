@@ -88,6 +88,11 @@ class Reader {
 /** Entries of an author's file that a paper without an answer does not have; passed over without a word. */
 const AUTHORS = ["summary", "level", "order", "undecided", "closing"];
 
+/** It has neither samples nor parts nor a title, so that there is nothing to open. */
+export const holdsNoPaper = (input: unknown): boolean =>
+  !isGroup(input) ||
+  !(["samples", "parts"].some((key) => Array.isArray(input[key]) && input[key].length > 0) || Boolean(input.title));
+
 export function draftOf(input: unknown): FoundDraft {
   const read = new Reader();
   const group = read.group(input, "the paper");

@@ -78,6 +78,24 @@ export const emptyDraft = (): Draft => ({
   parts: [],
 });
 
+/** The draft with another letter for a sample, also where its parts and statements name it alone. */
+export function renamed(draft: Draft, index: number, label: string): Draft {
+  const old = draft.samples[index].label;
+  const samples = draft.samples.map((one, at) => (at === index ? { ...one, label } : one));
+  // While two share a letter, nobody can tell which of them is named.
+  if (draft.samples.some((one, at) => at !== index && (one.label === old || one.label === label)))
+    return { ...draft, samples };
+  const named = <T extends { samples: string[] }>(one: T): T => ({
+    ...one,
+    samples: one.samples.map((letter) => (letter === old ? label : letter)),
+  });
+  return { ...draft, samples, parts: draft.parts.map(named), statements: draft.statements.map(named) };
+}
+
+/** Nothing stands in it but the sample that an empty form begins with. */
+export const isFresh = ({ samples, statements, parts }: Draft): boolean =>
+  parts.length === 0 && statements.length === 0 && JSON.stringify(samples) === JSON.stringify(emptyDraft().samples);
+
 /** The first letter of `of` that is not taken. */
 export const freeLetter = (of: string, taken: readonly string[]): string =>
   [...of].find((letter) => !taken.includes(letter)) ?? "";

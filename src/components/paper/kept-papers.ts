@@ -76,6 +76,12 @@ export function onKeptElsewhere(hear: (kept: KeptPapers) => void): () => void {
 const NOT_KEPT =
   "This browser does not keep anything for this page, so your paper is gone when you close it. Save it as a file, or copy its link.";
 
+/** The number of a kept paper that is just this one, as written; undefined where there is none. */
+export function sameAs(papers: Record<string, unknown>, paper: unknown): string | undefined {
+  const text = JSON.stringify(paper);
+  return Object.keys(papers).find((id) => JSON.stringify(papers[id]) === text);
+}
+
 /** A number no paper has yet. */
 export const freeNumber = (papers: Record<string, unknown>): string =>
   String(Math.max(0, ...Object.keys(papers).map(Number)) + 1);

@@ -2,7 +2,15 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import { type Draft, emptyDraft, stored } from "./draft.ts";
 import { draftOf } from "./draft-of.ts";
-import { changeKept, freeNumber, type KeptPapers, loadKept, NOTHING_KEPT, onKeptElsewhere } from "./kept-papers.ts";
+import {
+  changeKept,
+  freeNumber,
+  type KeptPapers,
+  loadKept,
+  NOTHING_KEPT,
+  onKeptElsewhere,
+  sameAs,
+} from "./kept-papers.ts";
 
 /** What parts of the form do with the paper. */
 export interface Editing {
@@ -144,7 +152,8 @@ export function useDraft(tell: (news: string) => void): OpenPaper {
           place.current = NOWHERE;
           return { papers, open: "" };
         }
-        const id = freeNumber(papers);
+        // The same link opened again is the same paper.
+        const id = sameAs(papers, paper) ?? freeNumber(papers);
         place.current = { id, known: JSON.stringify(paper) };
         return { papers: { ...papers, [id]: paper }, open: id };
       });

@@ -1,7 +1,7 @@
 /** The link a page was reached by, with a whole paper in it. */
 import { useEffect, useState } from "preact/hooks";
 import type { Draft } from "./draft.ts";
-import { draftOf } from "./draft-of.ts";
+import { draftOf, holdsNoPaper } from "./draft-of.ts";
 import { MARK } from "./paper-mark.ts";
 
 /** Opens the paper of a link the page was reached by, as a new one of the list. @returns whether one is being opened */
@@ -27,6 +27,8 @@ export function useLink(open: (draft: Draft) => void, tell: (news: string) => vo
       history.replaceState(history.state, "", location.pathname + location.search);
       if ("refused" in found)
         return tell(`The link could not be opened. ${found.refused} Your own papers are as they were.`);
+      if (holdsNoPaper(found.written))
+        return tell("The link holds no paper. Ask for the link again. Your own papers are as they were.");
       const { draft, leftOut } = draftOf(found.written);
       open(draft);
       tell(`The paper of the link is open.${leftOut.length > 0 ? ` ${leftOut.join(" ")}` : ""}`);

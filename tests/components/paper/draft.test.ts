@@ -6,7 +6,7 @@ import { checkPractical } from "../../../src/build/check-practical.ts";
 import { practicalPaths, readPage, readPracticalFile } from "../../../src/build/practical-files.ts";
 import { readAsFar } from "../../../src/components/paper/as-far.ts";
 import { fitting, stored, written } from "../../../src/components/paper/draft.ts";
-import { draftOf } from "../../../src/components/paper/draft-of.ts";
+import { draftOf, holdsNoPaper } from "../../../src/components/paper/draft-of.ts";
 import { writeFile } from "../../../src/components/paper/write-file.ts";
 import { readPaper } from "../../../src/engine/practical/faults.ts";
 
@@ -177,4 +177,15 @@ describe("an unfinished paper is read as far as it goes", () => {
     one.samples = [{ label: "p", given: "solution" }];
     expect(readAsFar(one, () => [])).not.toHaveProperty("paper");
   });
+});
+
+test.each<[unknown, boolean]>([
+  [{}, true],
+  [[], true],
+  [null, true],
+  [{ samples: [], parts: [] }, true],
+  [{ title: "Two jars" }, false],
+  [{ samples: [{ label: "P" }] }, false],
+])("%j holds no paper: %s", (input, none) => {
+  expect(holdsNoPaper(input)).toBe(none);
 });

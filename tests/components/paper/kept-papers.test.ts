@@ -1,5 +1,5 @@
 import { beforeEach, expect, test, vi } from "vitest";
-import { changeKept, freeNumber, loadKept, NOTHING_KEPT } from "../../../src/components/paper/kept-papers.ts";
+import { changeKept, freeNumber, loadKept, NOTHING_KEPT, sameAs } from "../../../src/components/paper/kept-papers.ts";
 
 /** What a browser's storage does of the Web Storage standard, as far as it is used. */
 function storage(full = false) {
@@ -55,4 +55,10 @@ test("what cannot be read is put aside before a paper takes its place", () => {
   const kept = changeKept(NOTHING_KEPT, add("new"));
   expect(kept.papers).toEqual({ "1": { title: "new" } });
   expect([...texts.values()]).toContain("{broken");
+});
+
+test("a paper that is kept already is found again", () => {
+  const papers = { 1: { title: "Two jars" }, 2: { title: "Three jars" } };
+  expect(sameAs(papers, { title: "Three jars" })).toBe("2");
+  expect(sameAs(papers, { title: "Four jars" })).toBeUndefined();
 });

@@ -1,7 +1,7 @@
 /** Pasted sentences become parts of a draft: behaviour from the specification. */
-import { expect, test } from "vitest";
-import type { Draft } from "../../../src/components/paper/draft.ts";
-import { partsFrom } from "../../../src/components/paper/parts-from.ts";
+import { describe, expect, test } from "vitest";
+import { type Draft, emptyDraft, emptySample, renamed } from "../../../src/components/paper/draft.ts";
+import { partsFrom, samplesFrom } from "../../../src/components/paper/parts-from.ts";
 import { readInstruction } from "../../../src/engine/wording/read-instruction.ts";
 
 const draft = { parts: [{ label: "a" }], samples: [{ label: "K" }, { label: "L" }] } as Draft;
@@ -10,7 +10,7 @@ test.each([
   ["To 1 cm3 of solution K add 2 drops of NaOH.", ["K"]],
   ["To 1 cm3 of solution Q add 2 drops of NaOH.", ["Q"]],
   ["To 1 cm3 of each of solutions K and Q add 2 drops of NaOH.", ["K", "Q"]],
-  ["To 1 cm3 of each of solutions K and L add 2 drops of NaOH.", []],
+  ["To 1 cm3 of each of solutions K and L add 2 drops of NaOH.", ["K", "L"]],
   ["To 1 cm3 of each solution add 2 drops of NaOH.", []],
 ])("%s is for %j", (sentence, samples) => {
   const [part] = partsFrom(readInstruction(sentence), draft, { strengths: {} });
@@ -33,4 +33,73 @@ test("a bottle of the department's own strength is written into the step, unless
     ["NaOH(aq)", "2 mol/dm3"],
     ["HCl(aq)", undefined],
   ]);
+});
+
+describe("the samples that sentences name", () => {
+  const [P, Q] = ["P", "Q"].map(emptySample);
+  const one = {
+    ...emptyDraft(),
+    title: "Two jars",
+    parts: partsFrom(readInstruction("Warm 1 cm3 of P."), emptyDraft(), { strengths: {} }),
+  };
+  test.each<[string, Draft, string, [string, string][], string[]]>([
+    [
+      "are added",
+      one,
+      "To 1 cm3 of P and Q add 2 drops of NaOH.",
+      [
+        ["P", "solution"],
+        ["Q", "solution"],
+      ],
+      ["Q"],
+    ],
+    [
+      "are solids where they are weighed",
+      one,
+      "Put 0.3 g of solid Q in a tube.",
+      [
+        ["P", "solution"],
+        ["Q", "solid"],
+      ],
+      ["Q"],
+    ],
+    [
+      "are both where they are taken both ways",
+      one,
+      "(a) Put 0.3 g of solid Q in a tube. (b) To 1 cm3 of Q add 2 drops of NaOH.",
+      [
+        ["P", "solution"],
+        ["Q", "both"],
+      ],
+      ["Q"],
+    ],
+    [
+      "take the place of the one an empty form has",
+      emptyDraft(),
+      "Warm 1 cm3 of solution K.",
+      [["K", "solution"]],
+      ["K"],
+    ],
+    [
+      "are left alone where none is named",
+      one,
+      "To 1 cm3 of each solution add 2 drops of NaOH.",
+      [["P", "solution"]],
+      [],
+    ],
+  ])("%s", (_, draft, sentence, given, added) => {
+    const found = samplesFrom(readInstruction(sentence), draft);
+    expect(found.samples.map((sample) => [sample.label, sample.given])).toEqual(given);
+    expect(found.added).toEqual(added);
+  });
+
+  test("keep their parts under a new letter", () => {
+    const draft = { ...one, samples: [P, Q] };
+    expect(renamed(draft, 0, "X").parts.map((part) => part.samples)).toEqual([["X"]]);
+    expect(renamed(draft, 1, "P").parts.map((part) => part.samples)).toEqual([["P"]]);
+  });
+
+  test("a statement alone makes no part", () => {
+    expect(partsFrom(readInstruction("Each contains one cation and one anion."), one, { strengths: {} })).toEqual([]);
+  });
 });
