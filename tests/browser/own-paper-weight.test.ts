@@ -10,10 +10,11 @@ import { openPage } from "./setup/open-page.ts";
  */
 const ENGINE_AND_CONSTANTS = 150_000;
 /** With what concludes from a record, which is fetched when there is one or a reader comes near. */
-// 0.5 kB more since samples keep their parts under a new letter and a link is looked at before it is opened.
-const WITH_CONCLUSION = 164_500;
+// Above what it began with, 158 000: what must not meet in one tube or bottle, what no figure here covers, which salts melt, parts that stay
+// with their sample under a new letter.
+const WITH_CONCLUSION = 168_000;
 /** The same where the paper is pasted and its sentences have to be read. */
-const WITH_SENTENCES = 175_000;
+const WITH_SENTENCES = 180_000;
 
 /** An invented paper whose record decides its sample: zinc sulfate, by any textbook. */
 const PAPER = {

@@ -49,8 +49,9 @@ test.each(["curves", "order", "class", "unknowns"])(
 );
 
 /** A practice from the first tube to the marks: what starts with the page, and what is fetched to mark it all. */
-// 500 bytes above what it was: the reader's sentences stand apart by language, in consts and functions of their own.
-const PRACTICE_BUDGET = { javaScript: 40_500, total: 60_000 };
+// 2 500 bytes above the 40 000 it began with: sentences stand apart by language, and the reader notices what is said twice over, so that
+// "white, cream or yellow" earns no mark.
+const PRACTICE_BUDGET = { javaScript: 42_500, total: 60_000 };
 
 test("a practice stays within its budget, marking included", () => {
   const site = builtSite();
