@@ -6,7 +6,7 @@ export interface EmptiedApart {
   /** What is done to it in the tube; afterwards it is there no more. */
   first?: string;
   /** Why it is emptied by itself, in plain sentences. Absent where `first` says it. */
-  why?: string;
+  because?: string;
   source: string;
 }
 
@@ -19,23 +19,24 @@ export const EMPTIED_APART: readonly EmptiedApart[] = [
   },
   {
     holds: ["SCN-", "[Fe(CN)6]^4-", "[Fe(CN)6]^3-"],
-    why: "No acid goes down with it: thiocyanate and hexacyanoferrates can give off a very toxic gas with acid.",
+    because: "No acid goes down with it: thiocyanate and hexacyanoferrates can give off a very toxic gas with acid.",
     source:
       "suppliers' safety data sheets of the potassium salts, read: contact with acid may set very toxic gas free; the sink: common practice",
   },
   {
     holds: ["MnO4-"],
-    why: "No hydrochloric acid goes down with it: manganate(VII) can turn that into chlorine.",
+    because: "No hydrochloric acid goes down with it: manganate(VII) can turn that into chlorine.",
     source: "from memory (common school safety advice); the sink for drops of it: common practice",
   },
   {
     holds: ["SO3^2-", "S2O3^2-"],
-    why: "Do it as soon as you have looked, at an open window or in a fume cupboard: acid sets sulfur dioxide free from sulfite and thiosulfate.",
+    because:
+      "Do it as soon as you have looked, at an open window or in a fume cupboard: acid sets sulfur dioxide free from sulfite and thiosulfate.",
     source: "from memory (CLEAPSS; EUH031 of CLP: contact with acids liberates toxic gas)",
   },
   {
     holds: ["NO2-"],
-    why: "Do it as soon as you have looked, in a fume cupboard: acid sets nitrogen dioxide free from nitrite.",
+    because: "Do it as soon as you have looked, in a fume cupboard: acid sets nitrogen dioxide free from nitrite.",
     source: "from memory (CLEAPSS; CLP)",
   },
 ];

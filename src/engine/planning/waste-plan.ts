@@ -39,8 +39,8 @@ export function wasteRows(groups: readonly Emptied[]): WasteRow[] {
 
 function how({ kinds: [first, ...others], apart = [], own, drain }: Emptied, takesSilver: boolean): string[] {
   const before = apart.flatMap((row) => row.first ?? []);
-  const why = apart.flatMap((row) => row.why ?? []);
-  if (!first && apart.length > 0) return [...before, AT_ONCE, ...why];
+  const because = apart.flatMap((row) => row.because ?? []);
+  if (!first && apart.length > 0) return [...before, AT_ONCE, ...because];
   if (!first) return [drain ? wastes.drain : SINK];
   if (first === "solid") return ["Wet, into the solid waste, not the sink."];
   const beside = own
@@ -48,7 +48,7 @@ function how({ kinds: [first, ...others], apart = [], own, drain }: Emptied, tak
     : [];
   const label = others.length > 0 ? [`May also hold ${others.join(" and ")}: write it on the bottle.`] : [];
   const also = others.flatMap((other) => ALSO[other] ?? []);
-  return [...before, wastes[first], ...beside, ...label, ...also, ...(takesSilver ? [BESIDE_SILVER] : []), ...why];
+  return [...before, wastes[first], ...beside, ...label, ...also, ...(takesSilver ? [BESIDE_SILVER] : []), ...because];
 }
 
 /** What the tests of gases leave: tubes of limewater and used papers, in the order of the tests. */
