@@ -37,6 +37,10 @@ export function wasteRows(groups: readonly Emptied[]): WasteRow[] {
   });
 }
 
+/** What is written on a bottle besides its own kind. */
+export const alsoHolds = (others: readonly Waste[]): string =>
+  `May also hold ${others.join(" and ")}: write it on the bottle.`;
+
 function how({ kinds: [first, ...others], apart = [], own, drain }: Emptied, takesSilver: boolean): string[] {
   const before = apart.flatMap((row) => row.first ?? []);
   const because = apart.flatMap((row) => row.because ?? []);
@@ -46,7 +50,7 @@ function how({ kinds: [first, ...others], apart = [], own, drain }: Emptied, tak
   const beside = own
     ? [`A bottle of its own: the other would bring together ${own.mixture.what}, and ${own.mixture.reason}.`]
     : [];
-  const label = others.length > 0 ? [`May also hold ${others.join(" and ")}: write it on the bottle.`] : [];
+  const label = others.length > 0 ? [alsoHolds(others)] : [];
   const also = others.flatMap((other) => ALSO[other] ?? []);
   return [...before, wastes[first], ...beside, ...label, ...also, ...(takesSilver ? [BESIDE_SILVER] : []), ...because];
 }

@@ -11,7 +11,7 @@ import { tidy } from "../portions.ts";
 import { reagentOf } from "../reagent-plan.ts";
 import { stepsOf } from "../tube-choice.ts";
 import { STRAIGHT } from "../vessels.ts";
-import { LIMEWATER_TUBES } from "../waste-plan.ts";
+import { alsoHolds, LIMEWATER_TUBES } from "../waste-plan.ts";
 import type { WasteNeed } from "./supply.ts";
 
 /** Most liquid the tube ever holds, cm3. A residue or filtrate came out of a tube that is counted itself. */
@@ -36,7 +36,7 @@ function trulyIn({ sample, part }: PlannedTube, { samples, parts }: Pick<Practic
 
 /** The bench plan's waste, bottle by bottle: rows that end in one bottle are added up, those that never share a vessel are not. */
 export function wasteNeeds(practical: Pick<Practical, "samples" | "parts">, plan: BenchPlan): WasteNeed[] {
-  const bottles = new Map<string, WasteNeed & { kinds: Set<Waste>; real: Set<Waste> }>();
+  const bottles = new Map<string, WasteNeed & { told: readonly Waste[]; kinds: Set<Waste>; real: Set<Waste> }>();
   for (const { tubes: labels, into, kinds, how } of plan.waste) {
     const tubes = plan.tubes.filter(({ label }) => labels.includes(label));
     const vessel = into === STRAIGHT ? how : into;
@@ -44,6 +44,7 @@ export function wasteNeeds(practical: Pick<Practical, "samples" | "parts">, plan
       into,
       cm3: 0,
       how,
+      told: kinds,
       collected: kinds.length > 0,
       kinds: new Set(),
       real: new Set(),
@@ -51,10 +52,14 @@ export function wasteNeeds(practical: Pick<Practical, "samples" | "parts">, plan
     const limewater = labels.includes(LIMEWATER_TUBES) ? limewaterIn(plan) : 0;
     need.cm3 = tidy(need.cm3 + tubes.reduce((sum, tube) => sum + heldBy(tube), limewater));
     for (const kind of kinds) need.kinds.add(kind);
+    // The row with the most kinds says the most; what it leaves out is added below.
+    if (kinds.length > need.told.length) Object.assign(need, { how, told: kinds });
     for (const tube of tubes) for (const kind of trulyIn(tube, practical)) need.real.add(kind);
     bottles.set(vessel, need);
   }
-  return [...bottles.values()].map(({ kinds, real, ...need }) => {
+  return [...bottles.values()].map(({ kinds, real, told, ...one }) => {
+    const untold = [...kinds].filter((kind) => !told.includes(kind));
+    const need = untold.length > 0 ? { ...one, how: `${one.how} ${alsoHolds(untold)}` } : one;
     const absent = [...kinds].filter((kind) => !real.has(kind));
     const present = [...kinds].filter((kind) => real.has(kind));
     if (need.cm3 === 0 || absent.length === 0) return need;
