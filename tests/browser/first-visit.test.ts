@@ -5,7 +5,9 @@ import { weighAfter, weighFirstVisit } from "../../scripts/page-weight.ts";
 import { builtSite } from "../build-output/pages.ts";
 
 /** For a first visit on a slow school network, heads of the answers included; raise one only in the change that needs it, with the reason. */
-const BUDGET = { total: 40_000, javaScript: 20_000, requests: 8 };
+// The aim is 40 000 in all; three of the twelve stand 300 to 1 000 above it since each tube tells how it is emptied and why, and each part
+// whom to ask first: sentences that keep people safe are not cut for bytes. To be won back elsewhere in Prepare, and never to grow.
+const BUDGET = { total: 41_200, javaScript: 20_000, requests: 8 };
 
 let browser: Browser;
 beforeAll(async () => {
