@@ -1,6 +1,8 @@
 /** Plain sentences that hold formulas in mhchem notation and units, made ready to print. */
-import { AND, withFigures } from "#words/language.ts";
+import { withFigures } from "#words/language.ts";
 import { toHtml, toUnicode } from "../engine/formula/typeset.ts";
+
+export { list } from "#words/language.ts";
 
 /** Letters of samples such as "X1" look like formulas; these molecules with a 2 really are. */
 const DIATOMIC = /^[HNOI]2$/;
@@ -47,10 +49,4 @@ export function plain(text: string): string {
 export function rich(text: string): string {
   const safe = text.replace(/[&<>]/g, (sign) => `&#${sign.charCodeAt(0)};`);
   return typeset(safe, (core) => `<span class="f">${toHtml(core)}</span>`);
-}
-
-/** "a", "a and b", "a, b and c". */
-export function list(words: readonly string[], last: string = AND): string {
-  if (words.length < 2) return words.join("");
-  return `${words.slice(0, -1).join(", ")} ${last} ${words[words.length - 1]}`;
 }

@@ -7,5 +7,8 @@ export const withFigures = (text: string): string => text.replace(/(?<![\w.)])(\
 /** The last two of a list: "a, b und c", "a oder b". */
 export const AND = "und";
 export const OR = "oder";
+/** "a", "a und b", "a, b und c"; with `OR` "a, b oder c". */
+export const list = (words: readonly string[], last: string = AND): string =>
+  words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} ${last} ${words[words.length - 1]}`;
 /** What a page without a translation says, in the language of the site. */
 export const UNTRANSLATED = "Diese Seite ist noch nicht übersetzt; sie steht auf Englisch.";

@@ -1,8 +1,5 @@
 /** Read: what is given, what the paper says, what each test is for. */
-import { AND, OR } from "./language.ts";
-
-const listed = (names: readonly string[], last: string): string =>
-  names.length < 2 ? names.join("") : `${names.slice(0, -1).join(", ")} ${last} ${names[names.length - 1]}`;
+import { AND, list, OR } from "./language.ts";
 
 export const HEADING = "Lesen";
 export const ABOUT = "bevor etwas geöffnet wird";
@@ -38,9 +35,9 @@ export const held = (cations: number, anions: number) =>
   `${counted(cations, "Kation", "Kationen")} und ${counted(anions, "Anion", "Anionen")}`;
 export const eachHolds = (what: string) => `Jede Probe enthält ${what}.`;
 export const theyHold = (labels: readonly string[], what: string) =>
-  labels.length === 1 ? `${labels[0]} enthält ${what}.` : `${listed(labels, AND)} enthalten je ${what}.`;
-export const cationIsOne = (names: readonly string[]) => `Das Kation ist eines von ${listed(names, OR)}.`;
-export const anionIsOne = (names: readonly string[]) => `Das Anion ist eines von ${listed(names, OR)}.`;
+  labels.length === 1 ? `${labels[0]} enthält ${what}.` : `${list(labels, AND)} enthalten je ${what}.`;
+export const cationIsOne = (names: readonly string[]) => `Das Kation ist eines von ${list(names, OR)}.`;
+export const anionIsOne = (names: readonly string[]) => `Das Anion ist eines von ${list(names, OR)}.`;
 export const allHold = (what: string) => `Alle Proben zusammen enthalten ${what}.`;
 
 const KINDS = { cation: "welches Kation", anion: "welches Anion" };
@@ -50,4 +47,4 @@ export const tellsApart = (kinds: readonly ("cation" | "anion")[]) =>
 export const TELLS_SALTS = "Unterscheidet kein Ion für sich, aber einige Salze.";
 export const TELLS_NOTHING = "Nichts: Alle möglichen Salze sehen gleich aus.";
 export const orSeen = (seen: string) => `, oder ${seen}`;
-export const except = (ion: string, salts: readonly string[]) => `${ion} (nicht ${listed(salts, OR)})`;
+export const except = (ion: string, salts: readonly string[]) => `${ion} (nicht ${list(salts, OR)})`;

@@ -1,4 +1,5 @@
 /** Names of salts. Apart from the names of ions, for islands that come with the names they need. */
+import { list } from "./language.ts";
 
 /** A salt or a mixture by the names of its ions: "Zinksulfat", "Kupfer(II)-sulfat", "Ammonium- und Eisen(II)-sulfat". */
 export function salt(cations: readonly string[], anions: readonly string[]): string {
@@ -6,8 +7,5 @@ export function salt(cations: readonly string[], anions: readonly string[]): str
   const joined = [...before.reverse().map((name) => `${name}-`), last + (last.endsWith(")") ? "-" : "")];
   const salts = anions.map((name) => name.toLowerCase());
   const ends = salts.map((name, index) => (index === 0 ? name : `-${name}`));
-  return and(joined) + and(ends);
+  return list(joined) + list(ends);
 }
-
-const and = (names: readonly string[]): string =>
-  names.length < 2 ? names.join("") : `${names.slice(0, -1).join(", ")} und ${names[names.length - 1]}`;

@@ -1,10 +1,7 @@
 /** The steps of a procedure as instructions. Amounts come as text, formulas in mhchem notation. */
 import type { Indicator } from "../../engine/constants/indicators.ts";
 import type { GasTest } from "../../engine/practical.ts";
-import { AND } from "./language.ts";
-
-const listed = (names: readonly string[]) =>
-  names.length < 2 ? names.join("") : `${names.slice(0, -1).join(", ")} ${AND} ${names[names.length - 1]}`;
+import { list } from "./language.ts";
 
 /** Usual school names, no source. */
 const REAGENTS: Readonly<Record<string, string>> = {
@@ -54,7 +51,7 @@ export const reagentName = (id: string, name: string): string => REAGENTS[id] ??
 const FORM = { solid: "Feststoff", solution: "Lösung" };
 export const one = (form: "solid" | "solution", letter: string) => `${FORM[form]} ${letter}`;
 export const each = (form: "solid" | "solution") => (form === "solid" ? "jedem Feststoff" : "jeder Lösung");
-export const letters = (all: readonly string[]) => ` (${listed(all)})`;
+export const letters = (all: readonly string[]) => ` (${list(all)})`;
 
 export const GAS_TEST: Readonly<Record<GasTest, string>> = {
   "damp red litmus": "Halte feuchtes rotes Lackmuspapier an die Mündung, ohne das Glas zu berühren.",

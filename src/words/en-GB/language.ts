@@ -7,5 +7,8 @@ export const withFigures = (text: string): string => text;
 /** The last two of a list: "a, b and c", "a or b". */
 export const AND = "and";
 export const OR = "or";
+/** "a", "a and b", "a, b and c"; with `OR` "a, b or c". */
+export const list = (words: readonly string[], last: string = AND): string =>
+  words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} ${last} ${words[words.length - 1]}`;
 /** What a page without a translation says, in the language of the site. */
 export const UNTRANSLATED = "This page has not been translated yet.";

@@ -1,8 +1,5 @@
 /** Read: what is given, what the paper says, what each test is for. */
-import { AND, OR } from "./language.ts";
-
-const listed = (names: readonly string[], last: string): string =>
-  names.length < 2 ? names.join("") : `${names.slice(0, -1).join(", ")} ${last} ${names[names.length - 1]}`;
+import { AND, list, OR } from "./language.ts";
 
 export const HEADING = "Read";
 export const ABOUT = "before anything is opened";
@@ -37,9 +34,9 @@ export const held = (cations: number, anions: number) =>
   `${counted(cations, "cation")} and ${counted(anions, "anion")}`;
 export const eachHolds = (what: string) => `Each sample holds ${what}.`;
 export const theyHold = (labels: readonly string[], what: string) =>
-  labels.length === 1 ? `${labels[0]} holds ${what}.` : `${listed(labels, AND)} each hold ${what}.`;
-export const cationIsOne = (names: readonly string[]) => `The cation is one of ${listed(names, OR)}.`;
-export const anionIsOne = (names: readonly string[]) => `The anion is one of ${listed(names, OR)}.`;
+  labels.length === 1 ? `${labels[0]} holds ${what}.` : `${list(labels, AND)} each hold ${what}.`;
+export const cationIsOne = (names: readonly string[]) => `The cation is one of ${list(names, OR)}.`;
+export const anionIsOne = (names: readonly string[]) => `The anion is one of ${list(names, OR)}.`;
 export const allHold = (what: string) => `All samples together hold ${what}.`;
 
 /** Which kind of ion a test tells apart: "Tells apart which cation and which anion." */
@@ -47,4 +44,4 @@ export const tellsApart = (kinds: readonly ("cation" | "anion")[]) => `Tells apa
 export const TELLS_SALTS = "Tells no ion by itself, but some salts.";
 export const TELLS_NOTHING = "Nothing: all allowed salts look the same.";
 export const orSeen = (seen: string) => `, or ${seen}`;
-export const except = (ion: string, salts: readonly string[]) => `${ion} (not ${listed(salts, OR)})`;
+export const except = (ion: string, salts: readonly string[]) => `${ion} (not ${list(salts, OR)})`;

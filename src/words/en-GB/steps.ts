@@ -1,10 +1,7 @@
 /** The steps of a procedure as instructions. Amounts come as text, formulas in mhchem notation. */
 import type { Indicator } from "../../engine/constants/indicators.ts";
 import type { GasTest } from "../../engine/practical.ts";
-import { AND } from "./language.ts";
-
-const listed = (names: readonly string[]) =>
-  names.length < 2 ? names.join("") : `${names.slice(0, -1).join(", ")} ${AND} ${names[names.length - 1]}`;
+import { list } from "./language.ts";
 
 /** A reagent's name; the constants have it in English. */
 export const reagentName = (_id: string, name: string): string => name;
@@ -12,7 +9,7 @@ export const reagentName = (_id: string, name: string): string => name;
 /** Of which samples a part takes: "solution P", "each solution"; with their letters. */
 export const one = (form: "solid" | "solution", letter: string) => `${form} ${letter}`;
 export const each = (form: "solid" | "solution") => `each ${form}`;
-export const letters = (all: readonly string[]) => ` (${listed(all)})`;
+export const letters = (all: readonly string[]) => ` (${list(all)})`;
 
 export const GAS_TEST: Readonly<Record<GasTest, string>> = {
   "damp red litmus": "Hold damp red litmus paper at the mouth of the tube, not touching the glass.",
