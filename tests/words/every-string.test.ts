@@ -16,7 +16,6 @@ const STILL_TO_BE_MOVED = [
   "src/components/map/",
   "src/components/method/",
   "src/components/paper/",
-  "src/components/practise/",
   "src/components/prepare/",
   "src/components/prepare/order/",
   "src/components/sheets/",

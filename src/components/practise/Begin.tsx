@@ -1,5 +1,6 @@
 /** The number of the set: typed, or a new one. */
 import { useState } from "preact/hooks";
+import * as say from "#words/practise.ts";
 import type { Session } from "./kept.ts";
 import { newSeed, readSeed } from "./seed.ts";
 
@@ -30,25 +31,25 @@ export function Begin({ awake, fault, asked, underWay, onBegin, onGoOn }: Props)
     >
       {said && (
         <p class="caution" role="alert" id="seed-fault">
-          {said} Choose one below.
+          {said} {say.CHOOSE_BELOW}
         </p>
       )}
       {underWay && (
         <p class="tools">
-          <span>A practice with set {underWay.seed} is under way.</span>
+          <span>{say.underWay(underWay.seed)}</span>
           <button type="button" onClick={() => onGoOn(underWay)}>
-            Go on with set {underWay.seed}
+            {say.goOn(underWay.seed)}
           </button>
           {asked !== undefined && (
             <button type="button" onClick={() => onBegin(asked)}>
-              Give it up and begin set {asked}
+              {say.giveUpFor(asked)}
             </button>
           )}
         </p>
       )}
       <p class="tools">
         <label>
-          Number of the set{" "}
+          {say.NUMBER}{" "}
           <input
             type="text"
             inputMode="numeric"
@@ -63,10 +64,10 @@ export function Begin({ awake, fault, asked, underWay, onBegin, onGoOn }: Props)
           />
         </label>
         <button type="submit" disabled={!awake}>
-          Begin
+          {say.BEGIN}
         </button>
         <button type="button" disabled={!awake} onClick={() => onBegin(newSeed(Math.random))}>
-          Begin with a new number
+          {say.BEGIN_NEW}
         </button>
       </p>
     </form>

@@ -1,5 +1,6 @@
 /** The reader's conclusion: for each sample its ions, and the tests that prove each. */
 import { useEffect, useRef } from "preact/hooks";
+import * as say from "#words/practise.ts";
 import { withName } from "../names.ts";
 import { plain } from "../sentence.ts";
 import { Words } from "../Words.tsx";
@@ -31,10 +32,10 @@ export function Conclude({ props, practice, unknowns, session, moved, onChange }
   return (
     <section class="test-step" aria-labelledby="conclude-heading">
       <h2 id="conclude-heading" tabIndex={-1} ref={heading}>
-        Conclude <small>which ions, and which tests prove them</small>
+        {say.CONCLUDE} <small>{say.CONCLUDE_ABOUT}</small>
       </h2>
       <details>
-        <summary>What the paper says</summary>
+        <summary>{say.PAPER_SAYS}</summary>
         <ul>
           {props.paper.map((says) => (
             <li key={says}>
@@ -55,7 +56,7 @@ export function Conclude({ props, practice, unknowns, session, moved, onChange }
             <legend>{sample}</legend>
             {(["cations", "anions"] as const).map((kind) => {
               const own = session.answers[sample]?.[kind] ?? NONE;
-              const what = kind === "cations" ? "Cation" : "Anion";
+              const what = say.KIND[kind];
               const many = props.holds[sample][kind];
               return (
                 <div key={kind}>
@@ -72,25 +73,25 @@ export function Conclude({ props, practice, unknowns, session, moved, onChange }
                           set(sample, kind, { ...own, ions });
                         }}
                       >
-                        <option value="">choose</option>
+                        <option value="">{say.CHOOSE}</option>
                         {table.paper[kind].map((ion) => (
                           <option key={ion} value={ion}>
                             {plain(withName(ion, props.names))}
                           </option>
                         ))}
-                        <option value={OPEN}>these tests leave it open</option>
+                        <option value={OPEN}>{say.LEFT_OPEN}</option>
                       </select>
                     </label>
                   ))}
                   <fieldset class="proved-by">
-                    <legend class="small">proved by</legend>
+                    <legend class="small">{say.PROVED_BY}</legend>
                     {props.tests.map(({ id }, c) =>
                       seen[c] ? (
                         <label key={id}>
                           <input
                             type="checkbox"
                             checked={own.because.includes(id)}
-                            aria-label={`${what} of ${sample} proved by ${id}`}
+                            aria-label={say.ionProvedBy(what, sample, id)}
                             onChange={({ currentTarget: { checked } }) =>
                               set(sample, kind, {
                                 ...own,
@@ -108,10 +109,10 @@ export function Conclude({ props, practice, unknowns, session, moved, onChange }
             })}
           </fieldset>
         ))}
-        <p class="small soft">Tick as few tests as will do: those without which the ion could be another one.</p>
+        <p class="small soft">{say.AS_FEW}</p>
         <p>
           <button type="submit" class="main">
-            Mark it all
+            {say.MARK_ALL}
           </button>
         </p>
       </form>
@@ -127,11 +128,11 @@ function OwnRecord({
 }: Pick<Props, "unknowns" | "session"> & { tests: PracticeProps["tests"] }) {
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable with the keyboard
-    <section class="scroll" aria-label="Your record" tabIndex={0}>
+    <section class="scroll" aria-label={say.OWN_RECORD} tabIndex={0}>
       <table class="record">
         <thead>
           <tr>
-            <th scope="col">Test</th>
+            <th scope="col">{say.TEST}</th>
             {unknowns.map(({ sample }) => (
               <th scope="col" key={sample}>
                 {sample}
@@ -150,7 +151,7 @@ function OwnRecord({
               </th>
               {unknowns.map(({ sample, seen }) => (
                 <td key={sample} data-head={sample}>
-                  {seen[c] ? session.lines[id]?.[sample]?.trim() || "nothing written" : "not done"}
+                  {seen[c] ? session.lines[id]?.[sample]?.trim() || say.NOTHING_WRITTEN : say.NOT_DONE}
                 </td>
               ))}
             </tr>

@@ -3,6 +3,7 @@
  * wording with the marks; at the end they conclude. Everything stays in this browser.
  */
 import { useEffect, useMemo, useRef, useState } from "preact/hooks";
+import * as say from "#words/practise.ts";
 import { useLater } from "../later.ts";
 import { Begin } from "./Begin.tsx";
 import { Conclude } from "./Conclude.tsx";
@@ -64,13 +65,13 @@ export default function Practice(props: PracticeProps) {
     ask(undefined);
     hold(undefined);
     change(begun(seed));
-    tell(`Set ${seed} is drawn. First test: ${tests[0].id}.`);
+    tell(say.drawn(seed, tests[0].id));
   };
   const leave = () => {
     clearSession(slug);
     set(undefined);
     history.replaceState(history.state, "", location.pathname);
-    tell("Cleared: nothing of this practice is kept.");
+    tell(say.CLEARED);
   };
 
   const unknowns = useMemo(() => session && unknownsOf(practice, session.seed), [practice, session?.seed]);
@@ -84,17 +85,14 @@ export default function Practice(props: PracticeProps) {
         <>
           <p class="tools screen">
             <span>
-              Set <b>{session.seed}</b>: whoever enters this number gets the same unknowns.
+              {say.SET} <b>{session.seed}</b>
+              {say.SAME_UNKNOWNS}
             </span>
             <button type="button" onClick={leave}>
-              Clear and choose another number
+              {say.CLEAR}
             </button>
           </p>
-          {!isKept && (
-            <p class="caution">
-              This browser keeps nothing: what you write is lost when the page is closed or loaded again.
-            </p>
-          )}
+          {!isKept && <p class="caution">{say.NOT_KEPT}</p>}
           {!session.concluded && <Way session={session} tests={tests.map(({ id }) => id)} />}
           {session.at < tests.length && (
             <TestStep
@@ -130,11 +128,7 @@ export default function Practice(props: PracticeProps) {
             />
           )}
           {session.concluded && !reckoning && (
-            <p class={failed ? "caution" : "soft"}>
-              {failed
-                ? "The marks could not be fetched. What you wrote is kept: check the connection and load the page again."
-                : "Marking …"}
-            </p>
+            <p class={failed ? "caution" : "soft"}>{failed ? say.NOT_FETCHED : say.MARKING}</p>
           )}
         </>
       )}
@@ -145,15 +139,15 @@ export default function Practice(props: PracticeProps) {
 /** Where the reader is on the way. */
 function Way({ session, tests }: { session: Session; tests: string[] }) {
   return (
-    <ol class="way" aria-label="Tests of this practical">
-      {[...tests, "conclude"].map((id, index) => (
+    <ol class="way" aria-label={say.WAY}>
+      {[...tests, say.LAST].map((id, index) => (
         <li
           key={id}
           aria-current={index === session.at ? "step" : undefined}
           class={index < session.at ? "done" : undefined}
         >
           {id}
-          {index < session.at && <span class="vh"> done</span>}
+          {index < session.at && <span class="vh"> {say.DONE}</span>}
         </li>
       ))}
     </ol>

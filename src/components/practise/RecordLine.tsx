@@ -1,5 +1,6 @@
 /** Where one observation is written, in the writer's own words; below it how it is read, and what is asked. */
 import { useMemo } from "preact/hooks";
+import * as say from "#words/practise.ts";
 import { phrase } from "../../engine/wording/phrase.ts";
 import { type AskedOf, readWords } from "../../engine/wording/read-words.ts";
 import { plain } from "../sentence.ts";
@@ -16,12 +17,12 @@ interface Props {
 
 export function RecordLine({ sample, text, asked, choices, onWrite, tell }: Props) {
   const read = useMemo(() => (text.trim() ? readWords(text, asked) : undefined), [text, asked.solid]);
-  const understood = read?.seen ? `Read as: ${phrase(read.seen, asked.solid ? "solid" : "precipitate")}.` : undefined;
+  const understood = read?.seen ? say.readAs(phrase(read.seen, asked.solid ? "solid" : "precipitate")) : undefined;
   const hint = `hint-${sample}`;
   return (
     <div class="own">
       <label>
-        Your record for {sample}
+        {say.recordFor(sample)}
         <input
           type="text"
           class="wide"
@@ -35,7 +36,7 @@ export function RecordLine({ sample, text, asked, choices, onWrite, tell }: Prop
         />
       </label>
       <label class="small choose-words">
-        or choose{" "}
+        {say.OR_CHOOSE}{" "}
         <select value="" onChange={({ currentTarget }) => onWrite(currentTarget.value)}>
           <option value="">…</option>
           {choices.map((words) => (

@@ -1,5 +1,7 @@
 /** The marked practice: every line with reasons, the conclusion, what the reader's own record leads to, and what to practise next. */
 import { useEffect, useMemo, useRef } from "preact/hooks";
+import { marked, marks as marksWords, mark as markWords, NOTHING_WRITTEN } from "#words/practise.ts";
+import * as say from "#words/practise-result.ts";
 import { saltWords } from "../names.ts";
 import { dayOf, exportAll, mark, read } from "../progress.ts";
 import { Words } from "../Words.tsx";
@@ -24,7 +26,7 @@ export function Result({ props, practice, unknowns, session, moved, tell, onClea
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => {
     if (moved) heading.current?.focus();
-    tell(`${of.earned} of ${of.of} marks.`);
+    tell(marksWords(of.earned, of.of));
     const same = read(props.slug)?.occasions.at(-1);
     const marks = { earned: of.earned, of: of.of };
     // A page that is loaded again is no second practice.
@@ -37,14 +39,14 @@ export function Result({ props, practice, unknowns, session, moved, tell, onClea
   return (
     <section class="result" aria-labelledby="result-heading">
       <h2 id="result-heading" tabIndex={-1} ref={heading}>
-        Marked: {of.earned} of {of.of}{" "}
+        {marked(of.earned, of.of)}{" "}
         <small>
-          set {session.seed}
-          {standing && standing !== "undecided" && `, ${standing}`}
+          {say.set(session.seed)}
+          {standing && standing !== "undecided" && `, ${say.STANDINGS[standing]}`}
         </small>
       </h2>
       <p>
-        The unknowns were{" "}
+        {say.UNKNOWNS_WERE}{" "}
         {unknowns.map(({ sample, salt }, index) => (
           <span key={sample}>
             {index > 0 && ", "}
@@ -53,15 +55,15 @@ export function Result({ props, practice, unknowns, session, moved, tell, onClea
         ))}
         .
       </p>
-      <h3>Conclusion</h3>
+      <h3>{say.CONCLUSION}</h3>
       <Conclusions of={of.conclusions} />
-      <h3>Your record, line by line</h3>
+      <h3>{say.LINES}</h3>
       <Lines of={of.lines} />
-      <h3>Where your own record leads</h3>
+      <h3>{say.LEADS}</h3>
       <Leads of={of} />
       {next.length > 0 && (
         <>
-          <h3>What to practise next</h3>
+          <h3>{say.NEXT}</h3>
           <ul>
             {next.map((words) => (
               <li key={words}>{words}</li>
@@ -71,15 +73,15 @@ export function Result({ props, practice, unknowns, session, moved, tell, onClea
       )}
       <p class="tools screen">
         <button type="button" onClick={() => save(props, session, of)}>
-          Save as a file
+          {say.SAVE}
         </button>
         <button type="button" onClick={() => window.print()}>
-          Print
+          {say.PRINT}
         </button>
         <button type="button" onClick={onClear}>
-          Clear and draw another set
+          {say.CLEAR}
         </button>
-        <a href={props.walkthrough}>To the walkthrough</a>
+        <a href={props.walkthrough}>{say.TO_WALKTHROUGH}</a>
       </p>
     </section>
   );
@@ -90,8 +92,8 @@ function Conclusions({ of }: { of: ConclusionMark[] }) {
     <ul class="marks">
       {of.map(({ sample, what, answer, earned, reason }) => (
         <li key={`${sample} ${what}`}>
-          <b class={earned ? "fit" : "clash"}>{earned ? "1 mark" : "no mark"}</b> {sample}, {what}:{" "}
-          <Words of={answer} />. <Words of={reason} />
+          <b class={earned ? "fit" : "clash"}>{markWords(earned)}</b> {sample}, {what}: <Words of={answer} />.{" "}
+          <Words of={reason} />
         </li>
       ))}
     </ul>
@@ -107,15 +109,15 @@ function Lines({ of }: { of: MarkedPlace[] }) {
             <b>
               {sample} {cell}
             </b>
-            : {text.trim() ? <q>{text}</q> : "nothing written"}{" "}
+            : {text.trim() ? <q>{text}</q> : NOTHING_WRITTEN}{" "}
             <span class={marks.every(({ earned }) => earned) ? "fit" : "clash"}>
-              {marks.filter(({ earned }) => earned).length} of {marks.length}
+              {say.earned(marks.filter(({ earned }) => earned).length, marks.length)}
             </span>
           </p>
           {marks.some(({ earned }) => !earned) && (
             <p class="small">
-              Model: <Words of={model} />. {[...new Set(marks.flatMap(({ reason }) => reason ?? []))].join(" ")}
-              {besides.length > 0 && ` Not to be seen there: ${besides.join("; ")}.`}
+              {say.MODEL} <Words of={model} />. {[...new Set(marks.flatMap(({ reason }) => reason ?? []))].join(" ")}
+              {besides.length > 0 && ` ${say.notSeenThere(besides.join("; "))}`}
             </p>
           )}
         </li>
@@ -130,11 +132,7 @@ const NAMED = 6;
 function Leads({ of }: { of: Reckoning }) {
   return (
     <>
-      <p>
-        {of.right
-          ? "From your record alone, with what the paper says, the unknowns follow: it is enough to conclude from."
-          : "From your record, as it was read, this follows:"}
-      </p>
+      <p>{of.right ? say.ENOUGH : say.FOLLOWS}</p>
       {!of.right && (
         <ul>
           {of.leads.map((words) => (
@@ -146,18 +144,18 @@ function Leads({ of }: { of: Reckoning }) {
       )}
       {of.misread.length > 0 && (
         <>
-          <p>These lines say something the tube did not show:</p>
+          <p>{say.SAY_WRONG}</p>
           <ul>
             {of.misread.slice(0, NAMED).map(({ cell, sample, text, model }) => (
               <li key={`${cell} ${sample}`}>
-                {sample} {cell}: you wrote <q>{text}</q>; it showed <Words of={model} />.
+                {sample} {cell}: {say.YOU_WROTE} <q>{text}</q>; {say.IT_SHOWED} <Words of={model} />.
               </li>
             ))}
           </ul>
-          {of.misread.length > NAMED && <p>And {of.misread.length - NAMED} more: they are marked above.</p>}
+          {of.misread.length > NAMED && <p>{say.andMore(of.misread.length - NAMED)}</p>}
         </>
       )}
-      {!of.right && of.misread.length === 0 && <p>No line says anything wrong; what is missing leaves it open.</p>}
+      {!of.right && of.misread.length === 0 && <p>{say.NOTHING_WRONG}</p>}
     </>
   );
 }

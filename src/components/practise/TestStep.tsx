@@ -1,5 +1,7 @@
 /** One test on all its samples: expect, carry out and look, record, then the model wording with the marks. */
 import { useEffect, useRef, useState } from "preact/hooks";
+import { PAPER_SAYS, TAKE_CARE } from "#words/carry-out.ts";
+import * as say from "#words/practise.ts";
 import { Words } from "../Words.tsx";
 import type { Session } from "./kept.ts";
 import { wordSight, wordTube } from "./look-words.ts";
@@ -51,16 +53,16 @@ export function TestStep({ practice, tests, unknowns, session, moved, onChange, 
     if (empty && !warned) {
       warn(true);
       form.current?.querySelector<HTMLInputElement>(`[name="${empty.sample}"]`)?.focus();
-      tell(`${empty.sample} is still empty.`);
+      tell(say.stillEmpty(empty.sample));
       return;
     }
     onChange({ ...session, stage: "shown" });
     const all = done.flatMap((of) => markedLine(practice, tests, of, at, lines[of.sample] ?? "").marks);
-    tell(`${all.filter(({ earned }) => earned).length} of ${all.length} marks.`);
+    tell(say.marks(all.filter(({ earned }) => earned).length, all.length));
   };
   const next = () => {
     onChange({ ...session, at: at + 1, stage: "before" });
-    tell(at + 1 < tests.length ? `Next test: ${tests[at + 1].id}.` : "All tests are done. Now conclude.");
+    tell(at + 1 < tests.length ? say.nextTest(tests[at + 1].id) : say.ALL_DONE);
   };
 
   return (
@@ -73,11 +75,13 @@ export function TestStep({ practice, tests, unknowns, session, moved, onChange, 
       </h2>
       <div class="leaf">
         {test.cautions.length > 0 && (
-          <aside class="margin" aria-label={`Cautions for ${test.id}`}>
+          <aside class="margin" aria-label={say.cautionsFor(test.id)}>
             {test.cautions.map(({ hazard, summary, title, href }) => (
               <div class="caution" key={title}>
                 <p>
-                  <b>Take care: {hazard}.</b>{" "}
+                  <b>
+                    {TAKE_CARE} {hazard}.
+                  </b>{" "}
                   {summary && (
                     <>
                       <Words of={summary} />{" "}
@@ -92,7 +96,7 @@ export function TestStep({ practice, tests, unknowns, session, moved, onChange, 
         <div>
           {test.says && (
             <p>
-              The paper says:{" "}
+              {PAPER_SAYS}{" "}
               <q>
                 <Words of={test.says} />
               </q>
@@ -109,7 +113,7 @@ export function TestStep({ practice, tests, unknowns, session, moved, onChange, 
             <>
               <p>
                 <label>
-                  What could you see, and what would it mean? <span class="soft">(yours to fill in or leave)</span>
+                  {say.EXPECT} <span class="soft">{say.EXPECT_OR_LEAVE}</span>
                   <input
                     type="text"
                     class="wide"
@@ -124,13 +128,15 @@ export function TestStep({ practice, tests, unknowns, session, moved, onChange, 
               </p>
               <p>
                 <button type="button" class="main" onClick={() => onChange({ ...session, stage: "seen" })}>
-                  Carry it out
+                  {say.CARRY_OUT}
                 </button>
               </p>
             </>
           )}
           {stage !== "before" && session.expected[test.id] && (
-            <p class="small">You expected: {session.expected[test.id]}</p>
+            <p class="small">
+              {say.EXPECTED} {session.expected[test.id]}
+            </p>
           )}
         </div>
       </div>
@@ -144,7 +150,7 @@ export function TestStep({ practice, tests, unknowns, session, moved, onChange, 
       >
         {stage !== "before" && (
           <h3 tabIndex={-1} ref={look}>
-            What you see
+            {say.SEE}
           </h3>
         )}
         <div class="tubes">
@@ -178,36 +184,33 @@ export function TestStep({ practice, tests, unknowns, session, moved, onChange, 
         </div>
         {done.length < unknowns.length && stage !== "before" && (
           <p class="small soft">
-            {unknowns
-              .filter((of) => !done.includes(of))
-              .map(({ sample }) => sample)
-              .join(", ")}
-            : not done here.
+            {say.notDoneOn(
+              unknowns
+                .filter((of) => !done.includes(of))
+                .map(({ sample }) => sample)
+                .join(", "),
+            )}
           </p>
         )}
-        {warned && (
-          <p class="caution">
-            A line is still empty. Write what you see there, or press the button again to leave it out.
-          </p>
-        )}
+        {warned && <p class="caution">{say.LINE_EMPTY}</p>}
         {stage === "seen" && (
           <p>
             <button type="submit" class="main">
-              Show the model wording
+              {say.SHOW_MODEL}
             </button>
           </p>
         )}
         {stage === "shown" && (
           <>
             <h3 tabIndex={-1} ref={shown}>
-              Marked: {count(marked)}
+              {count(marked)}
             </h3>
             {done.map((of, index) => (
               <Marked key={of.sample} sample={of.sample} text={lines[of.sample] ?? ""} of={marked[index]} />
             ))}
             <p>
               <button type="submit" class="main">
-                {at + 1 < tests.length ? `On to ${tests[at + 1].id}` : "On to the conclusion"}
+                {at + 1 < tests.length ? say.onTo(tests[at + 1].id) : say.ON_TO_CONCLUSION}
               </button>
             </p>
           </>
@@ -221,7 +224,7 @@ type MarkedOf = ReturnType<typeof markedLine>;
 
 const count = (marked: MarkedOf[]): string => {
   const all = marked.flatMap(({ marks }) => marks);
-  return `${all.filter(({ earned }) => earned).length} of ${all.length}`;
+  return say.marked(all.filter(({ earned }) => earned).length, all.length);
 };
 
 /** One line with its marks. */
@@ -230,19 +233,19 @@ function Marked({ sample, text, of }: { sample: string; text: string; of: Marked
     <div class="marked">
       <p>
         <b>{sample}</b>: <Words of={of.model} />
-        <span class="small soft"> (model wording)</span>
+        <span class="small soft"> {say.MODEL_WORDING}</span>
         <br />
-        You wrote: {text.trim() ? <q>{text}</q> : "nothing"}
+        {say.YOU_WROTE} {text.trim() ? <q>{text}</q> : say.WROTE_NOTHING}
       </p>
       <ul class="marks">
         {of.marks.map(({ words, earned, reason }) => (
           <li key={words}>
-            <b class={earned ? "fit" : "clash"}>{earned ? "1 mark" : "no mark"}</b> <Words of={words} />
+            <b class={earned ? "fit" : "clash"}>{say.mark(earned)}</b> <Words of={words} />
             {reason && <span class="reason">. {reason}</span>}
           </li>
         ))}
       </ul>
-      {of.besides.length > 0 && <p class="small">Not to be seen here: {of.besides.join("; ")}.</p>}
+      {of.besides.length > 0 && <p class="small">{say.notSeenHere(of.besides.join("; "))}</p>}
     </div>
   );
 }

@@ -1,5 +1,6 @@
 /** All marks of a practice, with what the reader's own record would have led to. */
 
+import * as say from "#words/practise-result.ts";
 import type { PredictionTable, TableRecord } from "../../engine/bench/prediction-table.ts";
 import { type OwnObservations, ownRecord } from "../../engine/deduction/own-record.ts";
 import { ionsLeft } from "../../engine/deduction/reason-holds.ts";
@@ -47,9 +48,6 @@ export interface Reckoning {
   misread: { cell: string; sample: string; text: string; model: string }[];
 }
 
-const TOO_MUCH =
-  "Your record leaves so much open, and the paper says so much of the samples, that it cannot be followed here.";
-
 export function reckon(
   practice: Practice,
   tests: PracticeTest[],
@@ -83,7 +81,7 @@ export function reckon(
     earned: marks.filter(({ earned }) => earned).length,
     of: marks.length,
     lost: lostOf(lines, conclusions),
-    leads: left ? leadsOf(mine.table, mine.record, left, names) : [TOO_MUCH],
+    leads: left ? leadsOf(mine.table, mine.record, left, names) : [say.TOO_MUCH],
     right:
       left !== undefined &&
       unknowns.every(({ sample, salt }) => left[sample]?.length === 1 && left[sample][0] === salt),
@@ -126,30 +124,22 @@ function conclusionMarks(
   kind: "cations" | "anions",
   { ions, because }: Answer,
 ): ConclusionMark[] {
-  const what = kind === "cations" ? "cation" : "anion";
   const right = table.salts[salt][kind];
   const all = Object.keys(truth[sample]);
   const leftBy = (cells: readonly string[]) => ionsLeft(table, truth, sample, kind, cells);
   const left = unlessTooMuch(() => leftBy(all));
   const answer = ions.filter((ion) => ion !== "");
-  const shown = answer.length === 0 ? "nothing" : answer.map((ion) => (ion === OPEN ? "left open" : ion)).join(" and ");
-  const mark = (earned: boolean, reason: string) => ({ sample, what, answer: shown, earned, reason });
+  const shown = answer.length === 0 ? say.NOTHING : say.both(answer.map((ion) => (ion === OPEN ? say.LEFT_OPEN : ion)));
+  const mark = (earned: boolean, reason: string) => ({ sample, what: say.ION[kind], answer: shown, earned, reason });
   if (left && left.length > 1) {
-    return [
-      answer.includes(OPEN)
-        ? mark(true, `These tests leave ${list(left, "or")}.`)
-        : mark(
-            false,
-            `These tests do not prove it: ${list(left, "or")} would give the same record. It was ${right.join(" and ")}.`,
-          ),
-    ];
+    return [answer.includes(OPEN) ? mark(true, say.testsLeave(left)) : mark(false, say.notProved(left, right))];
   }
   const named = answer.toSorted().join() === right.toSorted().join();
-  const ion = mark(named, named ? "Right." : `It was ${right.join(" and ")}.`);
+  const ion = mark(named, named ? say.RIGHT : say.itWas(right));
   const proved = left && unlessTooMuch(() => proofMark(right, because, leftBy));
   if (!proved) return [ion];
-  const proof = { what: `proof of the ${what}`, answer: because.length > 0 ? list(inOrder(all, because)) : "nothing" };
-  return [ion, { ...ion, ...proof, ...(named ? proved : { earned: false, reason: "Only with the right ion." }) }];
+  const proof = { what: say.proofOf(kind), answer: because.length > 0 ? list(inOrder(all, because)) : say.NOTHING };
+  return [ion, { ...ion, ...proof, ...(named ? proved : { earned: false, reason: say.ONLY_WITH_ION }) }];
 }
 
 /** @param leftBy the ions that these tests leave of the kind */
@@ -160,19 +150,16 @@ function proofMark(
 ): Pick<ConclusionMark, "earned" | "reason"> {
   if (because.length === 0) {
     return leftBy([]).length === 1
-      ? { earned: true, reason: "The paper and the other samples leave nothing else." }
-      : { earned: false, reason: "No test is named." };
+      ? { earned: true, reason: say.NOTHING_ELSE_LEFT }
+      : { earned: false, reason: say.NO_TEST };
   }
   const also = leftBy(because);
   if (also.length > 1) {
     const others = also.filter((one) => one !== right.join(" and "));
-    const reason = `With these alone it could also be ${list(others.slice(0, 3), "or")}${others.length > 3 ? ` or ${others.length - 3} more` : ""}.`;
-    return { earned: false, reason };
+    return { earned: false, reason: say.couldAlsoBe(others.slice(0, 3), others.length - 3) };
   }
   const idle = idleOf(because, (cells) => leftBy(cells).length === 1);
-  return idle.length > 1
-    ? { earned: false, reason: `They do prove it, but ${list(idle)} add nothing: name only what decides.` }
-    : { earned: true, reason: "Nothing else would give these observations." };
+  return idle.length > 1 ? { earned: false, reason: say.idle(idle) } : { earned: true, reason: say.PROVED };
 }
 
 const inOrder = (all: string[], some: string[]) => all.filter((cell) => some.includes(cell));

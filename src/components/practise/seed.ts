@@ -1,4 +1,5 @@
 /** The number of a draw of unknowns, as it is typed or stands in an address (`?seed=1234`). */
+import * as say from "#words/practise.ts";
 import { GREATEST_SEED, isSeed } from "../../engine/deduction/drawn-set.ts";
 
 const QUOTED = 20;
@@ -9,7 +10,7 @@ export function readSeed(text: string): number | string {
   const seed = /^\d{1,6}$/.test(typed) ? Number(typed) : Number.NaN;
   if (isSeed(seed)) return seed;
   const shown = typed.length > QUOTED ? `${typed.slice(0, QUOTED)}…` : typed;
-  return `${typed === "" ? "No number is given" : `“${shown}” is no number of a set`}: expected a whole number from 1 to ${GREATEST_SEED}.`;
+  return say.expected(typed === "" ? say.NO_NUMBER : say.noNumberOfASet(shown), GREATEST_SEED);
 }
 
 /** One to begin with. Four figures are easily read out. */
