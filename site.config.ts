@@ -4,6 +4,7 @@ import sitemap from "@astrojs/sitemap";
 import { defineConfig } from "astro/config";
 import type { Plugin } from "vite";
 import { LANGUAGE } from "#words/language.ts";
+import { fetchAhead } from "./scripts/fetch-ahead.ts";
 import { siteAddress } from "./scripts/site-address.ts";
 import { withoutSources } from "./scripts/without-sources.ts";
 import { wordsOf } from "./scripts/words-of.ts";
@@ -76,7 +77,7 @@ export default defineConfig({
   },
   vite: {
     resolve: { alias: wordsOf(LANGUAGE) },
-    plugins: [islandsShareFiles, departmentPlugin()],
+    plugins: [islandsShareFiles, fetchAhead(), departmentPlugin()],
     // The engine's worker loads its rooms as modules.
     worker: { format: "es", plugins: () => [withoutSources()] },
     build: {

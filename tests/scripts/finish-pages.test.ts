@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { finished } from "../../scripts/finish-pages.ts";
+import { scriptHash } from "../../src/build/hosting/script-hash.ts";
 
 // A script and its hash as the Content Security Policy specification (W3C) gives them for an example.
 const SCRIPT = "alert('Hello, world.');";
@@ -17,6 +18,35 @@ describe("a finished page", () => {
     const page = (hashes: string) =>
       `<meta http-equiv="content-security-policy" content="style-src 'self'${hashes};"><style>${SCRIPT}</style>`;
     expect(finished(page(` ${ITS_HASH} ${OF_ANOTHER}`))).toBe(page(` ${ITS_HASH}`));
+  });
+
+  test("holds scripts that follow each other as one, allowed by its own hash", () => {
+    const page = (hashes: string[], scripts: string[]) =>
+      `<meta http-equiv="content-security-policy" content="script-src 'self'${hashes.map((hash) => ` '${hash}'`).join("")}">` +
+      scripts.map((script) => `<script>${script}</script>`).join("");
+    const all = ["a()", "if (b < c) d()", "e()"];
+    const one = all.join("\n");
+    expect(finished(page(all.map(scriptHash), all))).toBe(page([scriptHash(one)], [one]));
+  });
+
+  test("leaves a script with a mark of its own where it stands", () => {
+    const page = "<script data-early>a()</script><script>b()</script>";
+    expect(finished(page)).toBe(page);
+  });
+
+  test("quotes what an island starts from without escapes, unless an apostrophe stands in it", () => {
+    const island = (props: string) => `<astro-island props=${props} ssr></astro-island>`;
+    expect(finished(island('"{&quot;a&quot;:[0,&quot;x &amp; y&quot;]}"'))).toBe(island(`'{"a":[0,"x &amp; y"]}'`));
+    const kept = island(`"{&quot;a&quot;:[0,&quot;it's&quot;]}"`);
+    expect(finished(kept)).toBe(kept);
+    expect(finished('<p title="&quot;">="&quot;"</p>')).toBe('<p title="&quot;">="&quot;"</p>');
+  });
+
+  test("leaves what the site's style sheet says to that sheet", () => {
+    const css = "astro-island,astro-slot,astro-static-slot{display:contents}";
+    const policy = (styles: string) =>
+      `<meta http-equiv="content-security-policy" content="style-src 'self'${styles};">`;
+    expect(finished(`${policy(` '${scriptHash(css)}'`)}<style>${css}</style>`)).toBe(policy(""));
   });
 
   test("carries no marks for the search index", () => {

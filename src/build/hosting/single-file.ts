@@ -72,7 +72,7 @@ const hrefOf = (element: HTMLElement, at: URL): URL => new URL(element.getAttrib
 const withData = (html: string, at: URL, read: SingleFile["read"]): string =>
   html
     .replace(/ (?:component|renderer|before-hydration)-url="[^"]*"/g, "")
-    .replace(/(?<=At&quot;:\[0,&quot;)[^&]+\.json(?=&quot;)/g, (address) =>
+    .replace(/(?<=At":\[0,")[^"]+\.json(?=")/g, (address) =>
       dataUrl("application/json", read(new URL(address, at).pathname)),
     );
 
