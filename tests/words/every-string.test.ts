@@ -9,7 +9,6 @@ const STILL_TO_BE_MOVED = [
   "src/components/cautions/",
   "src/components/choose/",
   "src/components/class/",
-  "src/components/conclude/",
   "src/components/ion-tests/",
   "src/components/ions/",
   "src/components/keep/",

@@ -1,4 +1,5 @@
 import type { ComponentChildren } from "preact";
+import * as say from "#words/conclude.ts";
 import { AND_ALSO } from "#words/paper-says.ts";
 import type { TableRecord } from "../../engine/bench/prediction-table.ts";
 import type { Agreement } from "../../engine/deduction/conclusion.ts";
@@ -53,8 +54,7 @@ export function ConclusionPanel({
     <>
       {isEmpty(record) && (
         <p>
-          <b>Nothing is recorded yet.</b> This is what the paper alone leaves open. Enter what you saw, and every ion
-          that does not fit is struck out.
+          <b>{say.NOTHING_YET}</b> {say.NOTHING_YET_ABOUT}
         </p>
       )}
       <ul class="verdict">
@@ -68,16 +68,10 @@ export function ConclusionPanel({
       {changed && <AfterPaint on={record} of={() => changed} />}
       {paper.length > 0 && (
         <p class="small">
-          <b>What the paper adds:</b> <Words of={paper.join("; ")} />.
+          <b>{say.PAPER_ADDS}</b> <Words of={paper.join("; ")} />.
         </p>
       )}
-      {ways < MANY_WAYS && (
-        <p class="small soft">
-          {ways === 0 && "No way to give every sample a salt agrees with the record and the paper."}
-          {ways === 1 && "This is the only way to give every sample a salt that agrees with the record and the paper."}
-          {ways > 1 && `${ways} ways to give every sample a salt still agree with the record and the paper.`}
-        </p>
-      )}
+      {ways < MANY_WAYS && <p class="small soft">{say.ways(ways)}</p>}
       <AfterPaint
         on={record}
         of={() => (
@@ -92,13 +86,12 @@ export function ConclusionPanel({
       />
       <InSight class="side" on={conclusion} of={() => <Standings conclusion={conclusion} names={names} />} />
       <p class="small">
-        <span class="tick" /> fits, <span class="cross" /> clashes, <span class="none" /> says nothing: not done, or all
-        ions look the same there.
+        <span class="tick" /> {say.LEGEND.fits} <span class="cross" /> {say.LEGEND.clashes} <span class="none" />{" "}
+        {say.LEGEND.nothing}
         {table.sets.some(({ atBorder }) => atBorder.length > 0) && (
           <>
             {" "}
-            <span class="just" /> only just fits: seen where a bottle is weaker or stronger than usual, or at the limit
-            of what our figures can tell.
+            <span class="just" /> {say.LEGEND.border}
           </>
         )}
       </p>

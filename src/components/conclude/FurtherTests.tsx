@@ -1,4 +1,5 @@
 /** Where no test of the paper would tell more: the standard test that would, what each sight would mean, and what to do after it. */
+import * as say from "#words/further-tests.ts";
 import type { PredictionTable } from "../../engine/bench/prediction-table.ts";
 import { furtherTests, onward, type Remaining } from "../../engine/deduction/further-tests.ts";
 import { unlessTooMuch } from "../../engine/deduction/work.ts";
@@ -21,17 +22,15 @@ interface Props extends FurtherSource {
 
 export function FurtherTests({ table, left, further: given, furtherAt }: Props) {
   const { further, failed } = useFurther(given, furtherAt);
-  if (failed) return <p class="caution">The list of standard tests could not be fetched. Check the connection.</p>;
-  if (!further) return furtherAt ? <p class="soft">Looking through the standard tests …</p> : null;
+  if (failed) return <p class="caution">{say.NOT_FETCHED}</p>;
+  if (!further) return furtherAt ? <p class="soft">{say.LOOKING}</p> : null;
   const samples = unlessTooMuch(() => furtherTests({ ...table, cells: further.cells, sets: further.sets }, left));
-  if (!samples) return <p class="soft">Too much is still open to look for another test here.</p>;
+  if (!samples) return <p class="soft">{say.TOO_OPEN}</p>;
   const some = samples.some(({ remaining }) => remaining.test);
   return (
     <section aria-labelledby="further">
-      <h3 id="further">{some ? "A test that is not on the paper could settle more" : "Other tests would not help"}</h3>
-      {some && (
-        <p class="small">Not part of this practical: ask your teacher first, and take a fresh portion for each test.</p>
-      )}
+      <h3 id="further">{some ? say.COULD_SETTLE : say.WOULD_NOT_HELP}</h3>
+      {some && <p class="small">{say.ASK_FIRST}</p>}
       {samples.map(({ sample, remaining }) => (
         <FurtherTest key={sample} table={table} further={further} sample={sample} remaining={remaining} />
       ))}
@@ -62,16 +61,13 @@ function FurtherTest({ table, further, sample, remaining }: One) {
   return (
     <>
       <p>
-        <b>
-          {title} for {sample}
-        </b>
-        . <Words of={does} />
+        <b>{say.titleFor(title, sample)}</b>. <Words of={does} />
       </p>
       {cautions.length > 0 && (
         <div class="caution">
           {cautions.map((n) => (
             <p key={n}>
-              <b>Take care.</b> <Words of={further.cautions[n].says} />{" "}
+              <b>{say.TAKE_CARE}</b> <Words of={further.cautions[n].says} />{" "}
               <a href={further.cautions[n].href}>{further.cautions[n].title}</a>
             </p>
           ))}

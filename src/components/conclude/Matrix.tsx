@@ -1,4 +1,5 @@
 import { useMemo } from "preact/hooks";
+import * as say from "#words/conclude.ts";
 import type { PredictionTable, TableRecord } from "../../engine/bench/prediction-table.ts";
 import type { Candidate } from "../../engine/deduction/candidates.ts";
 import type { IonStanding, SampleConclusion } from "../../engine/deduction/conclusion.ts";
@@ -68,19 +69,19 @@ export function Matrix({ table, names, record, of, candidates }: Props) {
   return (
     <>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable with the keyboard */}
-      <section class="scroll" aria-label={`Evidence for ${of.sample}`} tabIndex={0}>
+      <section class="scroll" aria-label={say.evidenceFor(of.sample)} tabIndex={0}>
         <table class="matrix" data-sample={of.sample}>
-          <caption>Evidence for {of.sample}</caption>
+          <caption>{say.evidenceFor(of.sample)}</caption>
           <thead>
             <tr>
-              <th scope="col">Ion</th>
+              <th scope="col">{say.ION}</th>
               {tests.map((test) => (
                 <th scope="col" key={test}>
                   {table.cells[test].id}
                 </th>
               ))}
               <th scope="col" class="why">
-                Standing
+                {say.STANDING}
               </th>
             </tr>
           </thead>

@@ -1,10 +1,10 @@
 /** One ion of the evidence: a mark for each test, and how it stands. */
 import type { VNode } from "preact";
 import { useMemo, useRef } from "preact/hooks";
+import * as say from "#words/conclude.ts";
 import type { IonStanding } from "../../engine/deduction/conclusion.ts";
 import { Words } from "../Words.tsx";
 import type { Evidence } from "./evidence.ts";
-import { markWord } from "./mark-reason.ts";
 
 const CLASS: Record<Evidence, string | undefined> = { fits: undefined, border: "b", clashes: "n", nothing: "o" };
 
@@ -27,7 +27,7 @@ export function MatrixRow({ ion, name, standing, waitsFor, why, said, done, ids 
   const marks = useRef(new Map<string, { word: string; mark: VNode }>());
   /** A mark that says what it said is the same element again: a change of the record changes one or two of a row. */
   const markOf = (id: string, says: Evidence, isDone: boolean): VNode => {
-    const word = markWord(says, isDone);
+    const word = isDone ? say.MARK[says] : say.NOT_DONE;
     const known = marks.current.get(id);
     if (known?.word === word) return known.mark;
     const mark = (
@@ -47,16 +47,16 @@ export function MatrixRow({ ion, name, standing, waitsFor, why, said, done, ids 
         </th>
         {ids.map((id, test) => markOf(id, said[test], done[test]))}
         <td class="why">
-          {standing === "possible" && <b class="fit">still possible</b>}
+          {standing === "possible" && <b class="fit">{say.STILL_POSSIBLE}</b>}
           {standing === "certain" && (
             <b class="fit">
-              <Words of={why ?? "certain"} />
+              <Words of={why ?? say.CERTAIN} />
             </b>
           )}
-          {waitsFor && <>waits for {waitsFor}</>}
+          {waitsFor && say.waitsFor(waitsFor)}
           {out && (
             <>
-              <b class="clash">out:</b> {why && <Words of={why} />}
+              <b class="clash">{say.OUT}</b> {why && <Words of={why} />}
             </>
           )}
         </td>

@@ -1,9 +1,10 @@
 import type { ComponentChildren } from "preact";
+import { list } from "#words/language.ts";
+import * as say from "#words/next-test.ts";
 import type { PredictionTable, TableRecord } from "../../engine/bench/prediction-table.ts";
 import { nextTests } from "../../engine/deduction/next-test.ts";
 import { type Round, toTheEnd } from "../../engine/deduction/to-the-end.ts";
 import { unlessTooMuch } from "../../engine/deduction/work.ts";
-import { list } from "../sentence.ts";
 import { Words } from "../Words.tsx";
 import { askFirst, meaning, warnUnsafe, wordSight } from "./further-words.ts";
 
@@ -28,13 +29,13 @@ const FOLLOWED = 60;
 export function NextTest({ table, tests, record, ways, beyond }: Props) {
   if (ways < 2) return null;
   const next = unlessTooMuch(() => nextTests(table, record));
-  if (!next) return <p class="soft">So much is still open that the best next test cannot be worked out here.</p>;
+  if (!next) return <p class="soft">{say.TOO_OPEN}</p>;
   const [best, ...others] = next;
   if (!best) {
     return (
       <>
         <p>
-          <b>No test left here would tell more.</b> What is still open stays open on this paper.
+          <b>{say.NONE_LEFT}</b> {say.NONE_LEFT_ABOUT}
         </p>
         {beyond}
       </>
@@ -42,15 +43,12 @@ export function NextTest({ table, tests, record, ways, beyond }: Props) {
   }
   const c = table.cells.findIndex(({ id }) => id === best.cell);
   const round = toTheEnd(table, record, ways, FOLLOWED);
-  const nextBest = others.slice(0, OTHERS).map((one) => `${one.cell} for ${one.sample}${askFirst(one)}`);
+  const nextBest = others.slice(0, OTHERS).map((one) => say.other(one.cell, one.sample) + askFirst(one));
   return (
     <>
       <p>
-        <b>
-          Next: {best.cell} for {best.sample}
-        </b>
-        , <Words of={tests[c]} />. Of the {figure(ways)} ways still open it leaves at most {figure(best.worst)},
-        whatever it shows.{round && ` ${inTheEnd(round)}`}
+        <b>{say.next(best.cell, best.sample)}</b>, <Words of={tests[c]} />. {say.leaves(ways, best.worst)}
+        {round && ` ${inTheEnd(round)}`}
       </p>
       {best.unsafeOn && (
         <p class="caution">
@@ -66,7 +64,11 @@ export function NextTest({ table, tests, record, ways, beyond }: Props) {
           </li>
         ))}
       </ul>
-      {nextBest.length > 0 && <p class="small soft">Next best: {list(nextBest)}.</p>}
+      {nextBest.length > 0 && (
+        <p class="small soft">
+          {say.NEXT_BEST} {list(nextBest)}.
+        </p>
+      )}
     </>
   );
 }
@@ -74,14 +76,9 @@ export function NextTest({ table, tests, record, ways, beyond }: Props) {
 /** "; then c for L" */
 function onward(round: Round | undefined): string {
   if (!round) return "";
-  if (round.test) return `; then ${round.test.cell} for ${round.test.sample}${askFirst(round.test)}`;
-  return round.settles ? "; that settles everything" : "; no test left tells more";
+  if (round.test) return say.THEN.test(round.test.cell, round.test.sample) + askFirst(round.test);
+  return round.settles ? say.THEN.settled : say.THEN.noMore;
 }
 
 /** What doing all rounds comes to. */
-function inTheEnd({ most, settles }: Round): string {
-  if (!settles) return "Even with every test left here something may stay open.";
-  return most === 1 ? "It settles everything." : `Round by round, at most ${most} tests settle everything.`;
-}
-
-const figure = (ways: number): string => (ways < 1e6 ? String(ways) : "over a million");
+const inTheEnd = ({ most, settles }: Round): string => (settles ? say.settlesAll(most) : say.IN_THE_END_OPEN);

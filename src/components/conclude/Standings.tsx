@@ -1,3 +1,4 @@
+import * as say from "#words/conclude.ts";
 import type { Agreement } from "../../engine/deduction/conclusion.ts";
 import type { IonNames } from "../names.ts";
 import { list } from "../sentence.ts";
@@ -13,12 +14,12 @@ export function Standings({ conclusion, names }: { conclusion: Agreement; names:
   return (
     <>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable with the keyboard */}
-      <section class="scroll" aria-label="The samples side by side" tabIndex={0}>
+      <section class="scroll" aria-label={say.SIDE_BY_SIDE} tabIndex={0}>
         <table class="standings">
-          <caption>The samples side by side</caption>
+          <caption>{say.SIDE_BY_SIDE}</caption>
           <thead>
             <tr>
-              <th scope="col">Ion</th>
+              <th scope="col">{say.ION}</th>
               {samples.map(({ sample }) => (
                 <th scope="col" key={sample}>
                   {sample}
@@ -35,7 +36,7 @@ export function Standings({ conclusion, names }: { conclusion: Agreement; names:
                   </th>
                   {standings.map((standing, s) => (
                     <td key={samples[s].sample} class={standing}>
-                      {standing}
+                      {say.STANDINGS[standing]}
                     </td>
                   ))}
                 </tr>
@@ -46,7 +47,7 @@ export function Standings({ conclusion, names }: { conclusion: Agreement; names:
       </section>
       {outOfAll.length > 0 && (
         <p class="small soft">
-          Out of every sample: <Words of={list(outOfAll)} />.
+          {say.OUT_OF_ALL} <Words of={list(outOfAll)} />.
         </p>
       )}
     </>

@@ -1,7 +1,7 @@
 /** What a reader's changes to the walkthrough's record come to. */
+import * as say from "#words/what-changed.ts";
 import type { TableRecord } from "../../engine/bench/prediction-table.ts";
 import { unlessTooMuch } from "../../engine/deduction/work.ts";
-import { list } from "../sentence.ts";
 import { Words } from "../Words.tsx";
 import type { Recorded } from "./finding.ts";
 import { whatChanged } from "./what-changed.ts";
@@ -17,26 +17,24 @@ export function WhatChanged({ given, ...of }: Recorded & { given: TableRecord })
   const more = observations.length - SHOWN;
   return (
     <section class="compared" aria-labelledby="changed">
-      <h3 id="changed">What changed</h3>
+      <h3 id="changed">{say.HEADING}</h3>
       <ul>
         {observations.slice(0, SHOWN).map(({ cell, sample, was, now }) => (
           <li key={cell + sample}>
-            <b>
-              {cell} for {sample}
-            </b>{" "}
-            was: <Words of={was} />; now: <Words of={now} />.
+            <b>{say.placeOf(cell, sample)}</b> {say.WAS} <Words of={was} />
+            {say.NOW} <Words of={now} />.
           </li>
         ))}
-        {more > 0 && <li>{more} more, each marked in the record.</li>}
+        {more > 0 && <li>{say.moreMarked(more)}</li>}
       </ul>
       {samples.length > 0 && (
         <table class="stack">
           <thead>
             <tr>
-              <th scope="col">Sample</th>
-              <th scope="col">Walkthrough</th>
-              <th scope="col">Now</th>
-              <th scope="col">Why</th>
+              <th scope="col">{say.HEADS.sample}</th>
+              <th scope="col">{say.HEADS.was}</th>
+              <th scope="col">{say.HEADS.now}</th>
+              <th scope="col">{say.HEADS.why}</th>
             </tr>
           </thead>
           <tbody>
@@ -45,10 +43,10 @@ export function WhatChanged({ given, ...of }: Recorded & { given: TableRecord })
                 <th scope="row">
                   <b>{sample}</b>
                 </th>
-                <td data-head="Walkthrough">
+                <td data-head={say.HEADS.was}>
                   <Words of={was} />
                 </td>
-                <td data-head="Now">
+                <td data-head={say.HEADS.now}>
                   <Words of={now} />
                 </td>
                 <td>
@@ -59,12 +57,8 @@ export function WhatChanged({ given, ...of }: Recorded & { given: TableRecord })
           </tbody>
         </table>
       )}
-      {waiting.length > 0 && <p>Not decided before the record agrees again: {list(waiting)}.</p>}
-      {unchanged.length > 0 && (
-        <p class="soft">
-          {samples.length === 0 ? "The conclusion stays as it was." : `As before: ${list(unchanged)}.`}
-        </p>
-      )}
+      {waiting.length > 0 && <p>{say.notDecided(waiting)}</p>}
+      {unchanged.length > 0 && <p class="soft">{samples.length === 0 ? say.AS_IT_WAS : say.asBefore(unchanged)}</p>}
     </section>
   );
 }

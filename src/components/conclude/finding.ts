@@ -27,10 +27,6 @@ export interface Finding {
 /** Records are replaced and never changed, so one that is met again leads to the same. */
 const known = new WeakMap<PredictionTable, WeakMap<TableRecord, Finding | undefined>>();
 
-/** Said where `findingOf` finds nothing. */
-export const TOO_MUCH =
-  "The paper makes too many statements about its samples at once to follow here: leave some out, or record more tests.";
-
 /** @returns undefined where the paper ties its samples together in too many ways to follow */
 export function findingOf(of: Recorded): Finding | undefined {
   const ofTable = known.get(of.table) ?? new WeakMap<TableRecord, Finding | undefined>();

@@ -1,5 +1,6 @@
 /** The standard tests as the page needs them where the paper's own leave something open. Made at build; a reader's page fetches it. */
-
+import { THE_SAMPLE } from "#words/further-tests.ts";
+import { reagentName } from "#words/steps.ts";
 import type { PredictionTable } from "../../engine/bench/prediction-table.ts";
 import { reagents } from "../../engine/constants/reagents.ts";
 import type { FurtherPredictions } from "../../engine/deduction/further-predictions.ts";
@@ -23,10 +24,10 @@ export interface FurtherList extends Pick<PredictionTable, "cells" | "sets"> {
 const bench: Bench = {
   reagents: reagents.map(({ id, name, concentration }) => ({
     id,
-    name,
+    name: reagentName(id, name),
     ...(concentration !== null && { concentration: `${concentration} mol/dm3` }),
   })),
-  sample: { words: "the sample", letters: "", several: false },
+  sample: { words: THE_SAMPLE, letters: "", several: false },
   excess: {},
   dry: false,
   heated: false,

@@ -1,25 +1,17 @@
 /** Why a test says of an ion what its mark says: what was seen, and what the ion would have shown there. */
+import { MARK, NOT_DONE } from "#words/conclude.ts";
+import * as say from "#words/mark-reason.ts";
 import type { PredictionTable } from "../../engine/bench/prediction-table.ts";
 import type { Candidate } from "../../engine/deduction/candidates.ts";
 import { plainly } from "../../engine/deduction/plainly.ts";
 import { inWords } from "../record/in-words.ts";
-import { list } from "../sentence.ts";
-import { type Evidence, evidence, holds, testsOf } from "./evidence.ts";
+import { evidence, holds, testsOf } from "./evidence.ts";
 import { findingOf, type Recorded } from "./finding.ts";
 import { sight } from "./reason.ts";
 
 /** Salts named before they are only counted, and different sights told of one ion. */
 const NAMED = 3;
 const TOLD = 2;
-
-/** A mark in a word. */
-const WORD: Record<Evidence, string> = {
-  fits: "fits",
-  border: "only just fits",
-  clashes: "clashes",
-  nothing: "says nothing",
-};
-export const markWord = (said: Evidence, done: boolean): string => (done ? WORD[said] : "not done");
 
 /** One mark: the word it stands for and the sentence behind it; formulas in mhchem notation. */
 export interface MarkReason {
@@ -47,15 +39,15 @@ export function reasonOfMark(of: Recorded, sample: string, ion: string, cell: st
   const at = testsOf(table, sample).indexOf(test);
   const said = row.tests[at];
   const seen = record[sample]?.[cell];
-  const word = markWord(said, seen !== undefined);
+  const word = seen === undefined ? NOT_DONE : MARK[said];
   const own = all.filter(({ salt }) => holds(table.salts[salt], ion));
-  if (seen === undefined) return { word, why: `${cell} for ${sample} is not in the record.` };
-  if (own.length === 0) return { word, why: `No salt of ${ion} can be such a sample, whatever is seen here.` };
+  if (seen === undefined) return { word, why: say.notRecorded(cell, sample) };
+  if (own.length === 0) return { word, why: say.noSalt(ion) };
   const { words, agrees } = table.cells[test];
   const set = table.sets[table.samples[place].set];
   const predicted = own.filter(({ row }) => set.accepts[row][test] !== 0);
-  if (predicted.length === 0) return { word, why: `What a salt of ${ion} shows here is not predicted.` };
-  const begin = `Seen: ${inWords(table.cells[test], seen)}. `;
+  if (predicted.length === 0) return { word, why: say.notPredicted(ion) };
+  const begin = say.seen(inWords(table.cells[test], seen));
   const clashing = ({ clashes }: Candidate) => clashes.includes(test);
   const plain = ({ row }: Candidate) => (plainly(set, row, test) & agrees[seen]) !== 0;
   switch (said) {
@@ -65,24 +57,20 @@ export function reasonOfMark(of: Recorded, sample: string, ion: string, cell: st
       const each = some
         ? kin.every((one) => shown.some(({ salt }) => holds(table.salts[salt], one)))
         : shown.length === all.length;
-      return { word, why: begin + nothing(kind, some, each ? "shows" : "may show") };
+      return { word, why: begin + (some ? say.eachKindShows(kind, each) : say.allShow(each)) };
     }
     case "clashes": {
       const would = row.wouldShow[at].map((reading) => {
         const shows = predicted.find((one) => set.main[one.row][test] === reading) as Candidate;
-        const as = row.wouldShow[at].length > 1 ? ` as ${table.salts[shows.salt].formula}` : "";
-        return sight(table, set, shows.row, test) + as;
+        const as = row.wouldShow[at].length > 1 ? table.salts[shows.salt].formula : undefined;
+        return { sight: sight(table, set, shows.row, test), as };
       });
-      const more = would.length > TOLD ? ", or something else again with other partners" : "";
-      return { word, why: `${begin}With ${ion} you would have seen: ${list(would.slice(0, TOLD), "or")}${more}.` };
+      return { word, why: begin + say.wouldHaveSeen(ion, would.slice(0, TOLD), would.length > TOLD) };
     }
     case "border": {
       const just = predicted.filter((one) => !clashing(one));
       const usual = words[set.main[just[0].row][test]];
-      return {
-        word,
-        why: `${begin}With ${ion} the usual sight is: ${usual}. This one is seen only where a bottle is weaker or stronger than usual, or at the limit of what our figures can tell.`,
-      };
+      return { word, why: begin + say.usualIs(ion, usual) };
     }
     case "fits": {
       const fit = own.filter(plain);
@@ -91,15 +79,6 @@ export function reasonOfMark(of: Recorded, sample: string, ion: string, cell: st
       return { word, why: begin + fits(table, ion, { own, fit, border, not }) };
     }
   }
-}
-
-/**
- * @param some some allowed salt clashes here
- * @param shows "may show" where it takes a salt that shows it only at the border, or one that is not predicted
- */
-function nothing(kind: string, some: boolean, shows: "shows" | "may show"): string {
-  if (!some) return `Every salt the paper allows ${shows} that, so it says nothing.`;
-  return `With each ${kind} some allowed salt ${shows} that, so it rules no ${kind} out.`;
 }
 
 /** The salts of an ion, by whether they show what was seen; one that is not predicted is in none of the last three. */
@@ -116,22 +95,14 @@ interface SaltsOfIon {
  */
 function fits({ salts }: PredictionTable, ion: string, { own, fit, border, not }: SaltsOfIon): string {
   if (fit.length === own.length) {
-    return own.length === 1
-      ? `The one salt with ${ion}, ${salts[own[0].salt].formula}, shows that.`
-      : `All ${own.length} salts with ${ion} show that.`;
+    return own.length === 1 ? say.oneShows(ion, salts[own[0].salt].formula) : say.everyShows(ion, own.length);
   }
   const who =
     fit.length > NAMED
-      ? `${fit.length} of the ${own.length} salts with ${ion} show that`
-      : `${list(fit.map(({ salt }) => salts[salt].formula))} ${fit.length === 1 ? "shows" : "show"} that`;
+      ? say.someShow(fit.length, own.length, ion)
+      : say.theseShow(fit.map(({ salt }) => salts[salt].formula));
   const rest = own.length - fit.length;
-  const theRest = rest === 1 ? `the other salt with ${ion}` : `the other ${rest} salts with ${ion}`;
-  const some = ({ length }: Candidate[]) =>
-    length === rest ? theRest : `${length} ${length === 1 ? "other" : "others"} with ${ion}`;
-  const may = border.length > 0 ? [`${some(border)} may show it at the border`] : [];
-  const none =
-    not.length > 0 && (may.length > 0 || fit.length <= NAMED)
-      ? [`${some(not)} ${not.length === 1 ? "does" : "do"} not`]
-      : [];
+  const may = border.length > 0 ? [say.mayAtBorder(border.length, rest, ion)] : [];
+  const none = not.length > 0 && (may.length > 0 || fit.length <= NAMED) ? [say.doNot(not.length, rest, ion)] : [];
   return `${[who, ...may, ...none].join(", ")}.`;
 }

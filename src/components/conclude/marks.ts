@@ -4,6 +4,7 @@
  * tables as they stand in the page, so that those built into it answer as well and no mark is drawn anew.
  * Keys as the grid pattern of the ARIA Authoring Practices Guide has them: one stop of the Tab key for each table, arrows, Home and End.
  */
+import { mark as aboutMark } from "#words/mark-reason.ts";
 import { rich } from "../sentence.ts";
 import type { Recorded } from "./finding.ts";
 import { reasonOfMark } from "./mark-reason.ts";
@@ -78,7 +79,7 @@ export function answerMarks(section: HTMLElement, of: Recorded, tapped?: EventTa
       return;
     }
     const { word, why } = reasonOfMark(of, sample, ion, test);
-    under.innerHTML = `<b>${rich(`${ion} at ${test}: ${word}.`)}</b> ${rich(why)}`;
+    under.innerHTML = `<b>${rich(aboutMark(ion, test, word))}</b> ${rich(why)}`;
   };
   const onFocus = ({ target }: FocusEvent) => {
     const cell = cellOf(target);

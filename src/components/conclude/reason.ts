@@ -1,4 +1,5 @@
 /** Why an ion is ruled out, in words: by the salt it would make with the partner the sample really has. */
+import * as say from "#words/conclude.ts";
 import type { PredictionSet, PredictionTable } from "../../engine/bench/prediction-table.ts";
 import type { Candidate } from "../../engine/deduction/candidates.ts";
 import type { IonStanding, Reason, SampleConclusion } from "../../engine/deduction/conclusion.ts";
@@ -41,7 +42,7 @@ export function reasonFor(of: Case, ion: IonStanding, row: EvidenceRow): string 
   const clauses = [...new Set(reasons.map((reason) => clause(of, reason, row)))];
   if (clauses.length <= TOLD) return clauses.join("; ");
   const closest = reasons.find(isOf(row.closest));
-  return `${closest ? clause(of, closest, row) : clauses[0]}; its other salts clash elsewhere`;
+  return say.othersElsewhere(closest ? clause(of, closest, row) : clauses[0]);
 }
 
 const isOf = (salt: number | undefined) => (reason: Reason) => reason.by === "observation" && reason.salt === salt;
@@ -70,11 +71,11 @@ function withLikelyPartner({ table, of }: Case, ion: IonStanding): Reason[] {
 function clause(of: Case, reason: Reason, row: EvidenceRow): string {
   switch (reason.by) {
     case "paper":
-      return `its own tests fit, but the paper says: ${reason.statement}`;
+      return say.notWithPaper(reason.statement);
     case "not together":
-      return `its own tests fit, but not together with the other samples: the paper says ${reason.statement}`;
+      return say.notTogether(reason.statement);
     case "another sample":
-      return `waits until ${reason.sample} is put right`;
+      return say.waitsUntilRight(reason.sample);
     case "cannot be":
       return cannotBe(of, reason.salt, reason.reason);
     case "observation":
@@ -100,8 +101,8 @@ function observed(of: Case, salt: number, row: EvidenceRow): string {
     return { cell, plain: plainness(table.cells[cell].readings[reading]) };
   });
   const [{ cell }] = sights.sort((a, b) => a.plain - b.plain || a.cell - b.cell);
-  const as = common.length > 0 ? "" : `as ${table.salts[salt].formula}, `;
-  return `${as}at ${table.cells[cell].id} it would show: ${sight(table, set, candidate.row, cell)}`;
+  const as = common.length > 0 ? undefined : table.salts[salt].formula;
+  return say.wouldShow(table.cells[cell].id, sight(table, set, candidate.row, cell), as);
 }
 
 /** What a salt (its row in the set) most likely shows at a cell, with the figure behind it. */

@@ -1,14 +1,14 @@
 /** Observations to repeat, in half sentences; formulas in mhchem notation. */
+import * as say from "#words/repeats.ts";
 import type { PredictionTable, TableRecord } from "../../engine/bench/prediction-table.ts";
 import type { Repeat, RepeatedPlace } from "../../engine/deduction/conclusion.ts";
 import { SOMETHING_ELSE } from "../../engine/deduction/something-else.ts";
-import { list } from "../sentence.ts";
 
 /** Salts named before they are only counted. */
 const NAMED = 4;
 
 /** "a(i) for R". */
-export const placeName = ({ cell, sample }: RepeatedPlace): string => `${cell} for ${sample}`;
+export const placeName = ({ cell, sample }: RepeatedPlace): string => say.placeOf(cell, sample);
 
 const isElse =
   (record: TableRecord) =>
@@ -26,15 +26,12 @@ export const unlistedFirst = (places: readonly RepeatedPlace[], record: TableRec
 
 /** "look for precipitate dissolves", with the test named where there are several. */
 export function lookFor(table: PredictionTable, places: readonly RepeatedPlace[]): string {
-  const at = (place: RepeatedPlace) => {
-    const words = table.cells.find(({ id }) => id === place.cell)?.words ?? [];
-    const sights = list(
-      place.lookFor.map((reading) => words[reading]),
-      "or",
-    );
-    return places.length > 1 ? `${sights} at ${placeName(place)}` : sights;
-  };
-  return `look for ${places.map(at).join("; ")}`;
+  return say.lookFor(
+    places.map((place) => {
+      const words = table.cells.find(({ id }) => id === place.cell)?.words ?? [];
+      return { sights: place.lookFor.map((reading) => words[reading]), place: placeName(place) };
+    }),
+  );
 }
 
 /** "R may be ZnSO4, S may be one of 7 salts". */
@@ -42,6 +39,6 @@ export const thenLeft = (table: PredictionTable, leadsTo: Repeat["leadsTo"]): st
   Object.entries(leadsTo)
     .map(([sample, salts]) => {
       const formulas = salts.map((salt) => table.salts[salt].formula);
-      return `${sample} may be ${salts.length > NAMED ? `one of ${salts.length} salts` : list(formulas, "or")}`;
+      return salts.length > NAMED ? say.mayBeOneOf(sample, salts.length) : say.mayBe(sample, formulas);
     })
     .join(", ");

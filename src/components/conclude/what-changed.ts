@@ -1,10 +1,10 @@
 /** A changed record against the walkthrough's: which observations differ, what each sample was and is now, and why. */
+import * as say from "#words/what-changed.ts";
 import type { PredictionTable, TableRecord } from "../../engine/bench/prediction-table.ts";
 import type { Candidate } from "../../engine/deduction/candidates.ts";
 import type { IonStanding, SampleConclusion } from "../../engine/deduction/conclusion.ts";
 import { TooMuchWork } from "../../engine/deduction/work.ts";
 import { inWords } from "../record/in-words.ts";
-import { list } from "../sentence.ts";
 import { type EvidenceRow, evidence, holds, testsOf } from "./evidence.ts";
 import { type Finding, findingOf, type Recorded } from "./finding.ts";
 import { reasonFor, sight } from "./reason.ts";
@@ -80,23 +80,19 @@ function atOdds(table: PredictionTable, old: Finding, now: Finding, s: number): 
   const { formula } = table.salts[salt];
   const shown = clashes
     .slice(0, TOLD)
-    .map((cell) => `At ${table.cells[cell].id} ${formula} would show: ${sight(table, set, row, cell)}.`);
-  if (now.candidates[s].every((one) => one.clashes.length > 0)) return [...shown, "No other salt fits all its tests."];
+    .map((cell) => say.wouldShow(table.cells[cell].id, formula, sight(table, set, row, cell)));
+  if (now.candidates[s].every((one) => one.clashes.length > 0)) return [...shown, say.NO_OTHER_FITS];
   const reasons = now.conclusion.samples[s].ions.flatMap((ion) => ion.reasons);
   const said = reasons.find((reason) => reason.by === "not together");
-  return [...shown, ...(said ? [`Other salts fit its tests, but not what the paper says: ${said.statement}.`] : [])];
+  return [...shown, ...(said ? [say.othersFitAlone(said.statement)] : [])];
 }
 
 /** "ZnSO4", "ZnSO4 or ZnCl2", "one of 12 salts"; "no salt" where its own tests fit none. */
 function saltsLeft({ salts: entries }: PredictionTable, { conclusion, candidates }: Finding, s: number): string {
   const { salts } = conclusion.samples[s];
-  if (salts.length > NAMED) return `one of ${salts.length} salts`;
-  if (salts.length > 0)
-    return list(
-      salts.map((salt) => entries[salt].formula),
-      "or",
-    );
-  return candidates[s].some(({ clashes }) => clashes.length === 0) ? "not decided" : "no salt";
+  if (salts.length > NAMED) return say.oneOf(salts.length);
+  if (salts.length > 0) return say.these(salts.map((salt) => entries[salt].formula));
+  return candidates[s].some(({ clashes }) => clashes.length === 0) ? say.UNDECIDED : say.NO_SALT;
 }
 
 const isIn = ({ standing }: IonStanding) => standing !== "impossible";
@@ -112,12 +108,12 @@ function ruledOut({ table, names, record }: Recorded, old: Finding, now: Finding
   const why = (ion: IonStanding) => {
     const kin = of.ions.filter(({ kind }) => kind === ion.kind).map((one) => one.ion);
     const rows = evidence(table, record, of.sample, candidates, kin);
-    return `${ion.ion} is out: ${reasonFor(about, ion, rows[kin.indexOf(ion.ion)] as EvidenceRow)}.`;
+    return say.isOut(ion.ion, reasonFor(about, ion, rows[kin.indexOf(ion.ion)] as EvidenceRow));
   };
   const certain = gone.filter((ion) => was(before, ion).standing === "certain");
   const first = certain.length > 0 ? certain : gone;
   const more = first.length - TOLD;
-  return [...first.slice(0, TOLD).map(why), ...(more > 0 ? [`${more} more ions are out.`] : [])];
+  return [...first.slice(0, TOLD).map(why), ...(more > 0 ? [say.moreOut(more)] : [])];
 }
 
 /** The ions that were out and are open now, with the tests or the statement that kept them out. */
@@ -125,22 +121,19 @@ function openAgain(table: PredictionTable, old: Finding, now: Finding, s: number
   const [before, of] = [old.conclusion.samples[s], now.conclusion.samples[s]];
   const open = of.ions.filter((ion) => isIn(ion) && !isIn(was(before, ion)));
   const kept = open.map((ion) => ({ ion: ion.ion, by: keptOut(table, old, of, was(before, ion), s) }));
-  const reasons = [...new Set(kept.map(({ by }) => by))];
-  return reasons.map((by) => {
-    const ions = kept.filter((one) => one.by === by).map(({ ion }) => ion);
-    const who = ions.length > TOLD ? `${ions.length} ions` : list(ions);
-    return ions.length > 1 ? `${who} are possible: ${by} them out.` : `${who} is possible: ${by} it out.`;
+  const keepers = new Map(kept.map(({ by }) => [JSON.stringify(by), by]));
+  return [...keepers].map(([key, by]) => {
+    const ions = kept.filter((one) => JSON.stringify(one.by) === key).map(({ ion }) => ion);
+    return say.openAgain(ions.length > TOLD ? ions.length : ions, by);
   });
 }
 
-/** "b(ii) no longer rules": the tests that an ion's readiest salt clashed with before, else what the paper says. */
-function keptOut(table: PredictionTable, old: Finding, of: SampleConclusion, ion: IonStanding, s: number): string {
+/** The tests that an ion's readiest salt clashed with before, else what the paper says. */
+function keptOut(table: PredictionTable, old: Finding, of: SampleConclusion, ion: IonStanding, s: number): say.Keeper {
   const [{ clashes }] = old.candidates[s]
     .filter(({ salt }) => of.salts.includes(salt) && holds(table.salts[salt], ion.ion))
     .toSorted((a, b) => a.clashes.length - b.clashes.length);
-  if (clashes.length > 0) {
-    return `${list(clashes.map((cell) => table.cells[cell].id))} no longer ${clashes.length > 1 ? "rule" : "rules"}`;
-  }
+  if (clashes.length > 0) return { tests: clashes.map((cell) => table.cells[cell].id) };
   const said = ion.reasons.find((reason) => reason.by === "paper");
-  return said?.by === "paper" ? `the paper (${said.statement}) no longer rules` : "the other samples no longer rule";
+  return said?.by === "paper" ? { statement: said.statement } : undefined;
 }

@@ -1,5 +1,6 @@
 /** Which salts a sample may hold: every pair of the paper's ions, less those that cannot be such a sample, each with the computed reason. */
-
+import * as say from "#words/cannot-be.ts";
+import { list } from "#words/language.ts";
 import { salts as store } from "../constants/salts.ts";
 import { HARDLY_SOLUBLE } from "../constants/solubility-rules.ts";
 import { VISIBILITY } from "../constants/visibility.ts";
@@ -32,7 +33,7 @@ function sameIons(a: Readonly<Record<string, number>>, b: Readonly<Record<string
 /** Why a salt cannot be a sample given in this form, in words with the engine's number; undefined when it can. */
 export function cannotBe(salt: Content, form: Form, solve: Solver): string | undefined {
   if (form.given !== "solution") {
-    if (salt.formula.includes(" + ")) return "no mixture of solids is predicted, only mixtures in solution";
+    if (salt.formula.includes(" + ")) return say.NO_MIXTURE;
     const reason = noSolid(salt, solve);
     if (reason !== undefined || form.given === "solid") return reason;
   }
@@ -46,10 +47,10 @@ const FALLS_APART = 0.5;
 /** A salt that water takes apart as soon as it meets it, or that oxidises itself, is no salt to put in a jar. */
 function noSolid(salt: Content, solve: Solver): string | undefined {
   const { tube, result } = inWater(salt, TRIAL_STRENGTH, solve);
-  if (destroysItself(tube)) return `${nameOf(salt)} oxidises itself, so there is no such solid`;
+  if (destroysItself(tube)) return say.oxidisesItself(nameOf(salt));
   const ammonium = ((TRIAL_STRENGTH * TRIAL_CM3) / 1000) * (salt.ions["NH4+"] ?? 0);
   if (ammonium > 0 && (result.molality.get("NH3") ?? 0) * result.waterKg >= ammonium * FALLS_APART) {
-    return `${nameOf(salt)} turns into ammonia, so there is no such solid to give out`;
+    return say.turnsIntoAmmonia(nameOf(salt));
   }
   const foreign = look(result).solids.filter(({ id }) => !Object.keys(salt.ions).every((ion) => madeOf(id, ion)));
   const fallsApart = salt.cations.some((cation) => {
@@ -57,18 +58,16 @@ function noSolid(salt: Content, solve: Solver): string | undefined {
     return lost >= ((TRIAL_STRENGTH * TRIAL_CM3) / 1000) * salt.ions[cation] * FALLS_APART;
   });
   if (!fallsApart && !tube.left.has("CO2(g)")) return undefined;
-  return `water takes ${nameOf(salt)} apart at once, so there is no such solid to give out`;
+  return say.takenApart(nameOf(salt));
 }
 
 /** "zinc sulfate"; of several ions all of them: "ammonium, iron(II) and sulfate". */
 export function nameOf({ cations, anions }: Content): string {
   if (cations.length + anions.length === 2) return saltName(cations[0], anions[0]);
-  const names = [...cations, ...anions].map(ionName);
-  return `${names.slice(0, -1).join(", ")} and ${names[names.length - 1]}`;
+  return list([...cations, ...anions].map(ionName));
 }
 
-const changesItself = ({ cations, anions }: Content): string =>
-  cations.length + anions.length > 2 ? "oxidise one another" : "oxidises itself";
+const isMixture = ({ cations, anions }: Content): boolean => cations.length + anions.length > 2;
 
 /** True when the ions of the salt have changed each other's oxidation state. */
 const destroysItself = (tube: Tube): boolean => tube.reactions.size > 0;
@@ -97,20 +96,17 @@ function ruledOut(salt: Content): boolean {
 
 function noSolution(salt: Content, molPerDm3: number, solve: Solver): string | undefined {
   const { tube, result } = inWater(salt, molPerDm3, solve);
-  if (destroysItself(tube)) return `${nameOf(salt)} ${changesItself(salt)}, so there is no such solution`;
+  if (destroysItself(tube)) return say.noSolution(nameOf(salt), isMixture(salt));
   const [solid] = look(result).solids.sort((a, b) => b.gramsPerDm3 - a.gramsPerDm3);
   const name = nameOf(salt);
   if (!solid || solid.gramsPerDm3 < VISIBILITY.visible.value) {
-    return ruledOut(salt) ? `${name} hardly dissolves (textbook rule; no constant)` : undefined;
+    return ruledOut(salt) ? say.hardlyDissolves(name) : undefined;
   }
   const amount = `${Number(solid.gramsPerDm3.toPrecision(2))} g/dm3`;
   const at = `${molPerDm3} mol/dm3`;
-  if (salt.cations.length + salt.anions.length > 2)
-    return `${name} do not stay dissolved together at ${at}: ${amount} of ${solid.id} comes out`;
+  if (isMixture(salt)) return say.notTogether(name, at, amount, solid.id);
   const own = Object.keys(salt.ions).every((ion) => madeOf(solid.id, ion));
-  return own
-    ? `${name} does not dissolve to ${at}: ${amount} stays solid`
-    : `water splits ${name} at ${at}: ${amount} of another solid comes out`;
+  return own ? say.doesNotDissolve(name, at, amount) : say.splits(name, at, amount);
 }
 
 /** True when a solid's formula shows the ion without its charge: "PbCl2(s)" shows Pb and Cl. */

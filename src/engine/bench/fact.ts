@@ -1,4 +1,5 @@
 /** The one number that best explains a prediction, as a short phrase for a page: "7.8 g/dm3 of BaSO4". */
+import * as say from "#words/fact.ts";
 import { VISIBILITY } from "../constants/visibility.ts";
 import type { BenchEvent, Prediction } from "./prediction.ts";
 
@@ -17,12 +18,11 @@ export function factOf(prediction: Prediction | undefined): string | undefined {
 /** One event as a short phrase. */
 export function factOfEvent(event: BenchEvent): string | undefined {
   const what = event.phase ? plain(event.phase) : "";
-  const where = event.where ? ` in the ${event.where}` : "";
   if (event.pH !== undefined) return `pH ${event.pH.toFixed(1)}`;
-  if (event.dissolved !== undefined) return `${Math.round(event.dissolved * 100)} % of the ${what} dissolves${where}`;
-  if (event.gramsPerDm3 !== undefined) return `${twoFigures(event.gramsPerDm3)} g/dm3 of ${what}${where}`;
-  if (event.cm3 !== undefined) return `${twoFigures(event.cm3)} cm3 of ${what}`;
-  if (event.atm !== undefined) return `${what} at ${twoFigures(event.atm * 1e6)} ppm above the liquid`;
+  if (event.dissolved !== undefined) return say.dissolves(Math.round(event.dissolved * 100), what, event.where);
+  if (event.gramsPerDm3 !== undefined) return say.perDm3(twoFigures(event.gramsPerDm3), what, event.where);
+  if (event.cm3 !== undefined) return say.ofGas(twoFigures(event.cm3), what);
+  if (event.atm !== undefined) return say.above(what, twoFigures(event.atm * 1e6));
   return undefined;
 }
 

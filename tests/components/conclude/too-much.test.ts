@@ -1,7 +1,8 @@
 /** What a page says of a paper whose statements are too many to follow. */
 import { expect, test } from "vitest";
+import { TOO_MUCH } from "#words/conclude.ts";
 import { changeInWords } from "../../../src/components/conclude/change-in-words.ts";
-import { findingOf, TOO_MUCH } from "../../../src/components/conclude/finding.ts";
+import { findingOf } from "../../../src/components/conclude/finding.ts";
 import { freeTable } from "../../engine/deduction/free-table.ts";
 import { HOSTILE, uneven } from "../../engine/deduction/hostile-paper.ts";
 
