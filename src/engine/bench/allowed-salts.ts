@@ -30,8 +30,18 @@ function sameIons(a: Readonly<Record<string, number>>, b: Readonly<Record<string
   return keys.length === Object.keys(b).length && keys.every((ion) => a[ion] === b[ion]);
 }
 
-/** Why a salt cannot be a sample given in this form, in words with the engine's number; undefined when it can. */
+const known = new WeakMap<Solver, Map<string, string | undefined>>();
+
+/** Why a salt cannot be a sample given in this form, in words with the engine's number; undefined when it can. Each solver's answers are kept. */
 export function cannotBe(salt: Content, form: Form, solve: Solver): string | undefined {
+  const answers = known.get(solve) ?? new Map<string, string | undefined>();
+  known.set(solve, answers);
+  const key = `${salt.formula} ${form.given} ${form.concentration?.molPerDm3}`;
+  if (!answers.has(key)) answers.set(key, triedAs(salt, form, solve));
+  return answers.get(key);
+}
+
+function triedAs(salt: Content, form: Form, solve: Solver): string | undefined {
   if (form.given !== "solution") {
     if (salt.formula.includes(" + ")) return say.NO_MIXTURE;
     const reason = noSolid(salt, solve);

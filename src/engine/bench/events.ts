@@ -65,15 +65,20 @@ export function eventsOf(trace: TestTrace, grown: readonly Growth[], fate: FateR
 
 /** True when the metal of a precipitate is found in more of another solid: it was changed, not dissolved. */
 function isReplaced(id: string, { before, after }: TestTrace): boolean {
-  const metals = metalsOf(id);
+  const own = metalsOf(id);
   const start = new Map(before?.solids.map((solid) => [solid.id, solid.mol]));
   const grown = after?.solids.filter((solid) => solid.mol > (start.get(solid.id) ?? 0) * GROWN) ?? [];
-  return grown.some((other) => other.id !== id && metalsOf(other.id).some((metal) => metals.includes(metal)));
+  return grown.some((other) => other.id !== id && metalsOf(other.id).some((metal) => own.includes(metal)));
 }
 /** More than this many times what there was of a solid: less is rounding. */
 const GROWN = 1.01;
-const metalsOf = (id: string): string[] =>
-  Object.keys(parseFormula(id).elements).filter((symbol) => METALS.has(symbol));
+/** The metals of the solids met so far. */
+const metals = new Map<string, string[]>();
+function metalsOf(id: string): string[] {
+  const before = metals.get(id) ?? Object.keys(parseFormula(id).elements).filter((symbol) => METALS.has(symbol));
+  metals.set(id, before);
+  return before;
+}
 const METALS = new Set(
   CATIONS.flatMap((cation) => Object.keys(parseFormula(cation).elements)).filter(
     (symbol) => !["N", "H"].includes(symbol),

@@ -29,17 +29,24 @@ export interface Memories {
   bordered: Memory<Map<string, Borderline>>;
 }
 
-/** Parts kept in mind, each with one salt; the oldest are forgotten first. A practical has some hundred. */
+/** Parts kept in mind, each with one salt; those of the part met first are forgotten first. A practical has some hundred. */
 const MOST = 20_000;
 
-/** A memory that ends with the run. */
+/** A memory that ends with the run: by part and then by sample, for to put the two texts together takes longer than to look for both. */
 function inMind<T>(): Memory<T> {
-  const memory = new Map<string, T>();
+  const memory = new Map<string, Map<string, T>>();
+  let kept = 0;
   return {
-    get: (part, sample) => memory.get(sample + part),
+    get: (part, sample) => memory.get(part)?.get(sample),
     set: (part, sample, value) => {
-      memory.set(sample + part, value);
-      if (memory.size > MOST) memory.delete(memory.keys().next().value as string);
+      const ofPart = memory.get(part) ?? new Map<string, T>();
+      memory.set(part, ofPart.set(sample, value));
+      kept += 1;
+      for (const [oldest, { size }] of memory) {
+        if (kept <= MOST || oldest === part) break;
+        memory.delete(oldest);
+        kept -= size;
+      }
     },
   };
 }
@@ -74,13 +81,21 @@ export function createPredictor(
 
 const contentOf = (value: unknown): string => JSON.stringify(value);
 
-/** The cells of every part, each part with its content: what is done and how it is numbered, not its title nor how the paper words it. */
-const together = <T>(parts: Procedure, each: (part: Part, content: string) => Map<string, T>): Map<string, T> =>
-  new Map(
-    parts.flatMap((part) => [
-      ...each(part, contentOf([part.label, part.tests.map(({ label, steps }) => [label, steps])])),
-    ]),
-  );
+const partContents = new WeakMap<Part, string>();
+
+/** What is done in a part and how it is numbered, not its title nor how the paper words it; a part that was read is not written out again. */
+function contentOfPart(part: Part): string {
+  const before = partContents.get(part) ?? contentOf([part.label, part.tests.map(({ label, steps }) => [label, steps])]);
+  partContents.set(part, before);
+  return before;
+}
+
+/** The cells of every part, each part with its content. */
+function together<T>(parts: Procedure, each: (part: Part, content: string) => Map<string, T>): Map<string, T> {
+  const cells = new Map<string, T>();
+  for (const part of parts) for (const [id, cell] of each(part, contentOfPart(part))) cells.set(id, cell);
+  return cells;
+}
 
 function recall<T>(memory: Memory<T>, part: string, sample: string, make: () => T): T {
   const before = memory.get(part, sample);

@@ -71,9 +71,11 @@ export function look(result: EquilibriumResult, starch = false): Sight {
     const grams = mol * mass;
     solids.push({ id, mol, grams, gramsPerDm3: (grams / cm3) * 1000, colour: colourOf.get(id) ?? "white" });
   }
+  const coloured = colouredAmong(result.molality.names);
+  if (coloured.length === 0) return { solids, solution: "colourless", absorbance: 0, cm3 };
   // Absorbances add up; the colour that takes away most light is the one that is named.
   const byColour = new Map<Colour, number>();
-  for (const { id, colour, strength } of colouredAmong(result.molality.names)) {
+  for (const { id, colour, strength } of coloured) {
     const molality = result.molality.get(id) ?? 0;
     byColour.set(colour, (byColour.get(colour) ?? 0) + strength * molality * VISIBILITY.path.value);
   }

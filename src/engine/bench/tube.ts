@@ -102,7 +102,7 @@ export const MOST_ROUNDS = 100;
  * @throws NoEquilibrium when the solver gives up or the reactions do not end
  */
 export function settle(tube: Tube, solve: Solver): EquilibriumResult {
-  const tried = new Set<string>();
+  const tried: string[] = [];
   for (let round = 0; round < MOST_ROUNDS; round++) {
     const result = atEquilibrium(tube, solve);
     if (!openByHeat(tube, result, tried) && !react(tube, result)) return result;
@@ -155,12 +155,13 @@ function react(tube: Tube, { pH, molality, phases }: EquilibriumResult): boolean
 const ABSENT = 1e-13;
 
 /** Opens the solids that heat makes of those there, each once in a rest. Returns whether there were any. */
-function openByHeat(tube: Tube, { phases }: EquilibriumResult, tried: Set<string>): boolean {
+function openByHeat(tube: Tube, { phases }: EquilibriumResult, tried: string[]): boolean {
+  if (tube.celsius <= TEMPERATURE.room.value || phases.size === 0) return false;
   const opens = HEAT_OPENS.filter(
-    ({ solid, of, fromCelsius }) => tube.celsius >= fromCelsius && (phases.get(of) ?? 0) > 0 && !tried.has(solid),
+    ({ solid, of, fromCelsius }) => tube.celsius >= fromCelsius && (phases.get(of) ?? 0) > 0 && !tried.includes(solid),
   ).map(({ solid }) => solid);
   if (opens.length === 0) return false;
-  for (const solid of opens) tried.add(solid);
+  tried.push(...opens);
   tube.opened = [...new Set([...tube.opened, ...opens])];
   return true;
 }

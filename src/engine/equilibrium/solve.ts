@@ -53,14 +53,17 @@ export function createSolver(database: Database = compileDatabase()): Solver {
 
   const proton = database.componentIndex.get("H+") as number;
 
-  /** Database indices of the components there are, H+ always among them, in ascending order. */
+  /** Database indices of the components there are, H+ always among them, in ascending order: each is put in its place, for they are few. */
   function presentIn({ totals }: EquilibriumProblem): number[] {
     const present = [proton];
     for (const id in totals) {
       const index = database.componentIndex.get(id);
-      if (index !== undefined && index !== proton && totals[id] !== 0) present.push(index);
+      if (index === undefined || index === proton || totals[id] === 0) continue;
+      let place = present.length;
+      for (; place > 0 && present[place - 1] > index; place--) present[place] = present[place - 1];
+      present[place] = index;
     }
-    return present.sort((a, b) => a - b);
+    return present;
   }
 
   return (problem, conditions = {}, start) => {
@@ -70,14 +73,8 @@ export function createSolver(database: Database = compileDatabase()): Solver {
     const present = presentIn(problem);
     const { system, work } = systemFor(present, celsius);
     const balance = balanceOf(system, database, problem, conditions, work);
-    const begin = [
-      () => (start?.system.species === system.species ? resume(balance, start, problem.waterKg, work) : undefined),
-      () => coldStart(system, balance, problem.waterKg, work, { phases: true }),
-      () => coldStart(system, balance, problem.waterKg, work, { phases: false }),
-      () => idealStart(system, balance, problem.waterKg, work),
-    ];
-    for (const from of begin) {
-      const at = from();
+    for (const from of BEGINNINGS) {
+      const at = from(system, balance, problem.waterKg, work, start);
       if (at === undefined) continue;
       const iterations = settle(system, balance, at, work);
       if (iterations >= 0) return resultOf(system, balance, at, work, { iterations, poured: problem.waterKg });
@@ -137,6 +134,21 @@ function balanceOf(
     allowed,
   };
 }
+
+/** Where to begin, in the order in which it is tried: an iterate, or nothing where this beginning cannot be made. */
+const BEGINNINGS: readonly ((
+  system: System,
+  balance: Balance,
+  waterKg: number,
+  work: Workspace,
+  start: Start | undefined,
+) => Iterate | undefined)[] = [
+  (system, balance, waterKg, work, start) =>
+    start?.system.species === system.species ? resume(balance, start, waterKg, work) : undefined,
+  (system, balance, waterKg, work) => coldStart(system, balance, waterKg, work, { phases: true }),
+  (system, balance, waterKg, work) => coldStart(system, balance, waterKg, work, { phases: false }),
+  idealStart,
+];
 
 /** Last resort: the equilibrium of the ideal solution, which is convex and settles where the real one does not. */
 function idealStart(system: System, balance: Balance, waterKg: number, work: Workspace): Iterate | undefined {
