@@ -56,9 +56,11 @@ const firstWith = ({ tests }: Part, what: "warm" | "stand"): number =>
   tests.findIndex(({ steps }) => steps.some((step) => step.do === what));
 
 /** The first prediction, with the readings of all; no opinion as soon as one of them has none, but the gases to be ready for. */
-function together(predictions: readonly Prediction[]): Prediction {
+function together(all: readonly Prediction[]): Prediction {
+  const predictions = [...new Set(all)];
   if (predictions.some(({ readings }) => readings.length === 0))
     return { ...NO_OPINION, gases: [...new Set(predictions.flatMap(({ gases }) => gases))] };
+  if (predictions.length === 1) return predictions[0];
   const readings = new Map(
     predictions.flatMap((one) => one.readings.map((reading) => [JSON.stringify(reading), reading])),
   );

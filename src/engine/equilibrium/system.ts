@@ -137,13 +137,36 @@ function productsOf({ start, column, value }: SparseRows, columns: number): Spar
   return products;
 }
 
-/** Those of which every component has a place. A plain loop: it goes through the whole constant set for each new mixture. */
-function madeOf<T extends Species>(entries: readonly T[], place: Int32Array): T[] {
+/** Components as bits, 32 to a word. */
+const bitsOf = (components: Iterable<number>, words: number): Int32Array => {
+  const bits = new Int32Array(words);
+  for (const component of components) bits[component >> 5] |= 1 << (component & 31);
+  return bits;
+};
+
+/** The components of every entry of a list, as bits, entry by entry. */
+const neededBy = new WeakMap<readonly Species[], Int32Array>();
+
+/** Those made of the given components only. Bits are compared, for it goes through the whole constant set for each new mixture. */
+function madeOf<T extends Species>(entries: readonly T[], present: readonly number[], components: number): T[] {
+  const words = (components >> 5) + 1;
+  const there = bitsOf(present, words);
+  let needed = neededBy.get(entries);
+  if (!needed) {
+    needed = new Int32Array(entries.length * words);
+    for (let i = 0; i < entries.length; i++) {
+      const ofEntry = bitsOf(
+        entries[i].nu.map(([component]) => component),
+        words,
+      );
+      needed.set(ofEntry, i * words);
+    }
+    neededBy.set(entries, needed);
+  }
   const found: T[] = [];
-  next: for (const entry of entries) {
-    const { nu } = entry;
-    for (let k = 0; k < nu.length; k++) if (place[nu[k][0]] < 0) continue next;
-    found.push(entry);
+  next: for (let i = 0; i < entries.length; i++) {
+    for (let w = 0; w < words; w++) if ((needed[i * words + w] & ~there[w]) !== 0) continue next;
+    found.push(entries[i]);
   }
   return found;
 }
@@ -157,8 +180,8 @@ export function buildSystem(database: Database, present: readonly number[], cels
   present.forEach((which, index) => {
     place[which] = index;
   });
-  const species = madeOf(database.species, place);
-  const phases = madeOf(database.phases, place);
+  const species = madeOf(database.species, present, place.length);
+  const phases = madeOf(database.phases, present, place.length);
   const ionic = present.length;
   const columns: Columns = { ionic, water: ionic + 1, neutral: ionic + 2, columns: ionic + 3 };
   const speciesRows = rowsOf(species, place, columns, true);
