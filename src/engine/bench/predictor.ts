@@ -85,7 +85,8 @@ const partContents = new WeakMap<Part, string>();
 
 /** What is done in a part and how it is numbered, not its title nor how the paper words it; a part that was read is not written out again. */
 function contentOfPart(part: Part): string {
-  const before = partContents.get(part) ?? contentOf([part.label, part.tests.map(({ label, steps }) => [label, steps])]);
+  const before =
+    partContents.get(part) ?? contentOf([part.label, part.tests.map(({ label, steps }) => [label, steps])]);
   partContents.set(part, before);
   return before;
 }

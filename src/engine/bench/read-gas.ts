@@ -34,8 +34,12 @@ export function gasReadings(seen: GasTestSeen): (GasSeen | false)[] {
       return strongest(seen.test, { NH3: NH3 / VISIBILITY.ammonia.value, Cl2 });
     case "rod with hydrochloric acid":
       return judged(NH3 / VISIBILITY.ammonia.value, signOf(seen.test, ["NH3"]));
-    case "damp blue litmus":
-      return strongest(seen.test, { SO2: SO2 / VISIBILITY.sulfurDioxide.value, NO2, Cl2 });
+    case "damp blue litmus": {
+      const plain = strongest(seen.test, { SO2: SO2 / VISIBILITY.sulfurDioxide.value, NO2, Cl2 });
+      const faint = signOf(seen.test, ["CO2"]);
+      const some = seen.left.CO2 >= VISIBILITY.carbonDioxideOnLitmus.value;
+      return some && faint && plain.every((gas) => !gas) ? [faint, false] : plain;
+    }
     case "acidified manganate(VII) paper":
     case "acidified dichromate(VI) paper":
       // Nitrogen oxides reduce both papers too, at a pace of their own.

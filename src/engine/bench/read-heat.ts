@@ -1,13 +1,13 @@
 /** From what heating does to a solid to what is said of it: residue hot and cold, coloured fumes, drops, a solid on the cool wall, gases. */
 import { GASES } from "../practical/gases.ts";
 import type { GasSeen, GasTest, Observation } from "../practical.ts";
-import { signOf } from "./gas-signs.ts";
+import { isFaint, signOf } from "./gas-signs.ts";
 import type { HeatOutcome } from "./heat/heat-solid.ts";
 
 /** What a gas test held over a heated solid shows, the likeliest first; false when it shows nothing. A trace may or may not be found. */
 export function gasOverHeated({ gases, traces }: HeatOutcome, test: GasTest): (GasSeen | false)[] {
   const plain = signOf(test, gases);
-  if (plain) return [plain];
+  if (plain) return isFaint(test, plain.formula) ? [plain, false] : [plain];
   const faint = signOf(test, [...gases, ...GASES.filter((gas) => traces.includes(gas))]);
   return faint ? [false, faint] : [false];
 }

@@ -61,4 +61,11 @@ export const VISIBILITY = {
     unit: "cm3",
     source: "stoichiometry: 1 cm3 of 0.02 mol/dm3 limewater takes 0.5 cm3; half of it shows",
   },
+  /** Carbon dioxide set free that may redden damp blue litmus: it dissolves slowly and the red is faint, so a hand may find it or not. */
+  carbonDioxideOnLitmus: {
+    value: 0.4,
+    unit: "cm3",
+    source:
+      "log K of its rows here: water under 0.0066 atm of it has pH 5, where litmus is red; that is 0.13 cm3 in the 20 cm3 of air of a tube, and three times as much lets a good part get away",
+  },
 } as const satisfies Record<string, Limit>;

@@ -44,7 +44,7 @@ export const SIGNS: readonly SignWords[] = [
   {
     test: "damp blue litmus",
     evidence: GAS_EVIDENCE.HCl,
-    shows: ["HCl", "SO2", "NO2"],
+    shows: ["HCl", "SO2", "NO2", "CO2"],
     whole: `${DAMP}blue ${LITMUS}${BECOMES} red|${TURNS} (?:the )?${DAMP}blue ${LITMUS}(?: to)? red`,
     short: `(?:${LITMUS} )?(?:turns |goes |turned |went |becomes )?(?:from )?(?:blue )?(?:to )?red`,
   },

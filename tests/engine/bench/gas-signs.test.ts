@@ -27,6 +27,19 @@ test("a nitrite in acid reddens damp blue litmus, so red litmus does not leave t
   }
 });
 
+/** Water under 1 atm of carbon dioxide has pH 3.9 (any data book); that the red is faint and slow is common practice, no source. */
+test("carbon dioxide may redden damp blue litmus, over a carbonate in acid and over one that is heated", () => {
+  const red = { formula: "CO2", evidence: "damp blue litmus turns red" } as const;
+  expect(gasesOver("CO3^2-", "HCl(aq)", "damp blue litmus").readings.map(({ gas }) => gas)).toEqual([red, false]);
+  expect(gasesOver("CO3^2-", "H2O(l)", "damp blue litmus").readings.map(({ gas }) => gas)).toEqual([false]);
+  const heated = show({ ions: { "Cu^2+": 1, "CO3^2-": 1 }, solid: "CuCO3" }, [
+    { take: "0.5 g" },
+    { heat: "strongly" },
+    tryGas("damp blue litmus"),
+  ]);
+  expect(heated[0].readings.map(({ gas }) => gas)).toEqual([red, false]);
+});
+
 test("papers that nitrogen dioxide may bleach give no opinion, and it is still named among the gases", () => {
   const shown = gasesOver("NO2-", "H2SO4(aq)", "acidified manganate(VII) paper");
   expect(shown.readings).toEqual([]);
