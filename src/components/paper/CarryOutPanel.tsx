@@ -1,4 +1,5 @@
 /** The tests as instructions, with the cautions of each part and what may mislead. */
+import * as say from "#words/paper.ts";
 import { Words } from "../Words.tsx";
 import type { PaperWork } from "./paper-work.types.ts";
 
@@ -9,19 +10,19 @@ export function CarryOutPanel({ work: { parts, whole } }: { work: PaperWork }) {
         <div class="leaf part" key={part.label}>
           <h3>
             {part.label} <Words of={part.title} />
-            {part.only.length > 0 && <span class="soft"> ({part.only.join(", ")} only)</span>}
+            {part.only.length > 0 && <span class="soft"> {say.only(part.only.join(", "))}</span>}
           </h3>
           {part.askFirst.map((says) => (
             <p class="caution" key={says}>
-              <b>Ask first.</b> <Words of={says} />
+              <b>{say.ASK_FIRST}</b> <Words of={says} />
             </p>
           ))}
           {part.cautions.length > 0 && (
-            <aside class="margin" aria-label={`Cautions for part ${part.label}`}>
+            <aside class="margin" aria-label={say.cautionsForPart(part.label)}>
               {part.cautions.map(({ title, says, href }) => (
                 <div class="caution" key={href}>
                   <p>
-                    <b>{title}.</b> <Words of={says} /> <a href={href}>More</a>
+                    <b>{title}.</b> <Words of={says} /> <a href={href}>{say.MORE}</a>
                   </p>
                 </div>
               ))}
@@ -33,7 +34,7 @@ export function CarryOutPanel({ work: { parts, whole } }: { work: PaperWork }) {
                 {part.tests.length > 1 && <h4>{id}</h4>}
                 {says && (
                   <p>
-                    The paper says: <q>{says}</q>
+                    {say.PAPER_SAYS} <q>{says}</q>
                   </p>
                 )}
                 <ol>
@@ -45,7 +46,7 @@ export function CarryOutPanel({ work: { parts, whole } }: { work: PaperWork }) {
                 </ol>
                 {warnings.map((warning) => (
                   <p class="soft" key={warning}>
-                    <b>What may mislead here.</b> <Words of={warning} />
+                    <b>{say.MAY_MISLEAD}</b> <Words of={warning} />
                   </p>
                 ))}
               </div>
@@ -53,7 +54,7 @@ export function CarryOutPanel({ work: { parts, whole } }: { work: PaperWork }) {
           </div>
         </div>
       ))}
-      {!whole && <p class="soft">Still looking for what may mislead these tests …</p>}
+      {!whole && <p class="soft">{say.STILL_LOOKING}</p>}
     </>
   );
 }

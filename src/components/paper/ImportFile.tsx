@@ -1,5 +1,7 @@
 /** A paper from the file of a practical, chosen or pasted, fetched when a reader opens it. A file with faults opens nothing until the reader says so. */
+
 import { useState } from "preact/hooks";
+import * as say from "#words/paper-files.ts";
 import { type Draft, written } from "./draft.ts";
 import { draftOf } from "./draft-of.ts";
 
@@ -24,14 +26,12 @@ export function ImportFile({ onOpen, onFault }: Props) {
 
   const read = async (name: string, file: string) => {
     work(true);
-    const result = await readPaperFile(name, file).catch(
-      (): Found => ({ faults: ["The reader could not be loaded. Check the connection and load the page again."] }),
-    );
+    const result = await readPaperFile(name, file).catch((): Found => ({ faults: [say.NOT_LOADED] }));
     work(false);
     if (result.draft && result.faults.length === 0) {
       type("");
       tell(undefined);
-      onOpen(result.draft, "The paper of the file is open. An answer in it is left out: here the record decides.");
+      onOpen(result.draft, say.IS_OPEN);
     } else {
       onFault();
       tell(result);
@@ -42,7 +42,7 @@ export function ImportFile({ onOpen, onFault }: Props) {
     <>
       <p>
         <label>
-          File (.mdx):{" "}
+          {say.FILE}{" "}
           <input
             type="file"
             accept=".mdx,.md,.txt,text/markdown,text/plain"
@@ -53,7 +53,7 @@ export function ImportFile({ onOpen, onFault }: Props) {
               if (!file) return;
               if (file.size > 256_000) {
                 onFault();
-                return tell({ faults: [`The file has ${file.size} bytes; no practical is so long.`] });
+                return tell({ faults: [say.tooManyBytes(file.size)] });
               }
               const content = await file.text();
               type(content);
@@ -62,7 +62,7 @@ export function ImportFile({ onOpen, onFault }: Props) {
           />
         </label>
       </p>
-      <label for="file-text">Or its text, from the first --- to the second</label>
+      <label for="file-text">{say.OR_ITS_TEXT}</label>
       <textarea
         id="file-text"
         rows={4}
@@ -71,37 +71,33 @@ export function ImportFile({ onOpen, onFault }: Props) {
         onInput={(event) => type(event.currentTarget.value)}
       />
       <p class="tools">
-        <button type="button" disabled={text.trim() === "" || reading} onClick={() => read("this text", text)}>
-          {reading ? "Reading …" : "Open this text"}
+        <button type="button" disabled={text.trim() === "" || reading} onClick={() => read(say.THIS_TEXT, text)}>
+          {reading ? say.READING : say.OPEN_TEXT}
         </button>
       </p>
       <div role="status">
         {found && (
           <div class="caution">
             <p>
-              <b>
-                {found.faults.length === 1 ? "This has a fault." : `This has ${found.faults.length} faults.`} Your paper
-                is as it was.
-              </b>
+              <b>{say.hasFaults(found.faults.length)}</b>
             </p>
             <ul>
               {found.faults.slice(0, TOLD).map((fault) => (
                 <li key={fault}>{fault}</li>
               ))}
-              {found.faults.length > TOLD && <li>And {found.faults.length - TOLD} more.</li>}
+              {found.faults.length > TOLD && <li>{say.andMore(found.faults.length - TOLD)}</li>}
             </ul>
             {found.draft && (
               <p class="tools">
                 <button
                   type="button"
                   onClick={() => {
-                    if (found.draft)
-                      onOpen(found.draft, "What could be read of the file is open; what is wrong is marked.");
+                    if (found.draft) onOpen(found.draft, say.IS_OPEN_IN_PART);
                     type("");
                     tell(undefined);
                   }}
                 >
-                  Open what could be read, as a new paper
+                  {say.OPEN_WHAT_COULD}
                 </button>
               </p>
             )}
@@ -121,10 +117,6 @@ async function readPaperFile(name: string, text: string): Promise<Found> {
   const { desk } = await import("./paper-desk.ts");
   const checked = await desk.check(written(draft));
   if ("refused" in checked) return { faults: [checked.refused] };
-  const faults = checked.map(
-    ({ path, message }) => `${capital(file.placeOf(path))} (${path.join(" > ")}): ${message}.`,
-  );
+  const faults = checked.map(({ path, message }) => say.faultAt(file.placeOf(path), path.join(" > "), message));
   return { draft, faults: [...leftOut, ...faults] };
 }
-
-const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);

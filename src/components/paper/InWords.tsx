@@ -1,5 +1,7 @@
 /** An observation typed in the reader's own words, read as a mark scheme reads it, completed or questioned. */
+
 import { useState } from "preact/hooks";
+import * as say from "#words/paper-parts.ts";
 import type { Observation } from "../../engine/practical.ts";
 import { phrase } from "../../engine/wording/phrase.ts";
 import { type AskedOf, readWords } from "../../engine/wording/read-words.ts";
@@ -19,7 +21,7 @@ interface Props {
   onWrite(place: Place, seen: Observation): void;
 }
 
-const key = ({ sample, cell }: Place) => `${cell} for ${sample}`;
+const key = ({ sample, cell }: Place) => say.place(cell, sample);
 
 export function InWords({ places, onWrite }: Props) {
   const [at, choose] = useState("");
@@ -32,7 +34,7 @@ export function InWords({ places, onWrite }: Props) {
   const write = () => {
     if (!read?.seen) return;
     onWrite(place, read.seen);
-    tell(`${key(place)}: ${words}.`);
+    tell(say.wroteDown(key(place), words ?? ""));
     type("");
     choose("");
   };
@@ -46,14 +48,14 @@ export function InWords({ places, onWrite }: Props) {
     >
       <div class="row">
         <Choice
-          name="Test and sample"
+          name={say.TEST_AND_SAMPLE}
           place="words.place"
           value={key(place)}
-          of={places.map((one) => [key(one), `${key(one)}${one.done ? " (written)" : ""}`] as const)}
+          of={places.map((one) => [key(one), `${key(one)}${one.done ? ` ${say.WRITTEN}` : ""}`] as const)}
           onChoose={choose}
         />
         <span class="field wide-field">
-          <label for="in-words">What you saw</label>
+          <label for="in-words">{say.YOU_SAW}</label>
           <input
             id="in-words"
             type="text"
@@ -61,19 +63,19 @@ export function InWords({ places, onWrite }: Props) {
             maxLength={300}
             autocomplete="off"
             value={text}
-            placeholder="white ppt, sol in xs giving colourless soln"
+            placeholder={say.SUCH_AS}
             aria-describedby="in-words-read"
             onInput={(event) => type(event.currentTarget.value)}
           />
         </span>
         <button type="submit" disabled={!read?.seen}>
-          Write it down
+          {say.WRITE_DOWN}
         </button>
       </div>
       <div id="in-words-read">
         {words && (
           <p>
-            Read as:{" "}
+            {say.READ_AS}{" "}
             <b>
               <Words of={words} />
             </b>
@@ -82,7 +84,7 @@ export function InWords({ places, onWrite }: Props) {
         )}
         {read?.questions.map((question) => (
           <p class="asks" key={question}>
-            <b>Question:</b> {question}
+            <b>{say.QUESTION}</b> {question}
           </p>
         ))}
       </div>

@@ -1,5 +1,7 @@
 /** The paper as a link and as a file. Both are made in this browser; nothing is sent. */
+
 import { useState } from "preact/hooks";
+import * as say from "#words/paper.ts";
 import type { TableRecord } from "../../engine/bench/prediction-table.ts";
 import type { Draft } from "./draft.ts";
 import type { Kept } from "./keep-paper.ts";
@@ -19,9 +21,7 @@ export function KeepPanel({ draft, work, record }: Props) {
   const text = file?.of === draft ? file.text : undefined;
 
   const make = async (of: (keeping: typeof import("./keep-paper.ts")) => Promise<Kept>) => {
-    const made = await import("./keep-paper.ts")
-      .then(of)
-      .catch((): Kept => ({ news: "This part could not be fetched. Check the connection and load the page again." }));
+    const made = await import("./keep-paper.ts").then(of).catch((): Kept => ({ news: say.PART_NOT_FETCHED }));
     if (made.address) setLink({ of: draft, address: made.address });
     if (made.text) setFile({ of: draft, text: made.text });
     tell(made.news);
@@ -31,19 +31,19 @@ export function KeepPanel({ draft, work, record }: Props) {
     <>
       <p class="tools screen">
         <button type="button" onClick={() => make(({ makeLink }) => makeLink(draft))}>
-          Make a link to this paper
+          {say.MAKE_LINK}
         </button>
         <button type="button" onClick={() => make(({ makeFile }) => makeFile(draft, work, record))}>
-          Save it as the file of a practical
+          {say.SAVE_FILE}
         </button>
         <button type="button" onClick={() => print()}>
-          Print
+          {say.PRINT}
         </button>
       </p>
       <p role="status">{news}</p>
       {address && (
         <p class="screen">
-          <label for="link">The link holds the whole paper and its record</label>
+          <label for="link">{say.LINK_HOLDS}</label>
           <input
             id="link"
             class="whole"
@@ -56,12 +56,11 @@ export function KeepPanel({ draft, work, record }: Props) {
       )}
       {text && (
         <div class="screen">
-          <label for="made-file">The file</label>
+          <label for="made-file">{say.FILE}</label>
           <textarea id="made-file" rows={12} readOnly spellcheck={false} value={text} />
           <p class="small">
-            Put it into <code>src/content/practicals/</code> of a site. Where a salt is not certain from your record it
-            says <code>salt: "?"</code>: write the answer there, and a summary of your own at the top; until then the
-            build names these places.
+            {say.PUT_IT.into} <code>src/content/practicals/</code> {say.PUT_IT.says} <code>salt: "?"</code>
+            {say.PUT_IT.until}
           </p>
         </div>
       )}

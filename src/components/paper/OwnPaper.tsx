@@ -1,5 +1,8 @@
 /** A paper of the reader's own, through the whole job: read, prepare, carry out, record, conclude. */
+
 import { useEffect, useMemo, useRef, useState } from "preact/hooks";
+import * as say from "#words/paper.ts";
+import * as form from "#words/paper-form.ts";
 import { useLater } from "../later.ts";
 import { CarryOutPanel } from "./CarryOutPanel.tsx";
 import type { Draft } from "./draft.ts";
@@ -29,14 +32,7 @@ interface Props {
 }
 
 const NO_RECORD = {};
-const PARTS = [
-  ["read", "Read"],
-  ["prepare", "Prepare"],
-  ["carry-out", "Carry out"],
-  ["record", "Record"],
-  ["conclude", "Conclude"],
-  ["keep", "Keep"],
-] as const;
+type RoomId = keyof typeof say.PARTS;
 
 export default function OwnPaper({ vocabulary, ions, cautions, examples, examplesAt }: Props) {
   const [news, tell] = useState("");
@@ -50,14 +46,14 @@ export default function OwnPaper({ vocabulary, ions, cautions, examples, example
     () => (work && fresh ? recordOf(draft, work) : { record: NO_RECORD, unknown: false }),
     [draft, work, fresh],
   );
-  const form = { draft, faults, edit: paper.edit, focus: paper.focus };
+  const entry = { draft, faults, edit: paper.edit, focus: paper.focus };
   const tested = work && work.tests.length > 0 ? work : undefined;
   const room = { open: tested !== undefined, until: untilTested(draft, opening || (state.working && !state.fresh)) };
   return (
     <>
-      <nav class="job" aria-label="Parts of the job">
+      <nav class="job" aria-label={say.JOB}>
         <ol>
-          {PARTS.map(([id, name]) => (
+          {Object.entries(say.PARTS).map(([id, [name]]) => (
             <li key={id}>
               <a href={`#${id}`}>{name}</a>
             </li>
@@ -70,12 +66,12 @@ export default function OwnPaper({ vocabulary, ions, cautions, examples, example
       </p>
       <section class="step" aria-labelledby="read">
         <h2 id="read" tabIndex={-1}>
-          Read <small>what the paper gives and asks</small>
+          {say.PARTS.read[0]} <small>{say.PARTS.read[1]}</small>
         </h2>
         <div class="paper-form screen">
           <div class="row">
             <Field
-              name="Title"
+              name={form.TITLE}
               place="title"
               size={30}
               value={draft.title}
@@ -83,7 +79,7 @@ export default function OwnPaper({ vocabulary, ions, cautions, examples, example
               onType={(title) => paper.edit({ ...draft, title })}
             />
             <Field
-              name="Minutes allowed"
+              name={form.MINUTES}
               place="minutes"
               size={4}
               value={draft.minutes}
@@ -91,8 +87,8 @@ export default function OwnPaper({ vocabulary, ions, cautions, examples, example
               onType={(minutes) => paper.edit({ ...draft, minutes })}
             />
           </div>
-          <SamplesForm {...form} />
-          <StatementForm {...form} ions={ions} house={vocabulary.house} />
+          <SamplesForm {...entry} />
+          <StatementForm {...entry} ions={ions} house={vocabulary.house} />
           <Paste
             draft={draft}
             edit={paper.edit}
@@ -100,19 +96,19 @@ export default function OwnPaper({ vocabulary, ions, cautions, examples, example
             bottles={vocabulary.bottles}
             house={vocabulary.house}
           />
-          <ProcedureForm {...form} {...vocabulary} />
+          <ProcedureForm {...entry} {...vocabulary} />
         </div>
         <p class="print paper-title">{draft.title}</p>
         <Standing state={state} count={state.faults.length} untouched={paper.untouched} />
         {work && <ReadPanel work={work} />}
       </section>
-      <Room id="prepare" name="Prepare" small="before anything is opened" {...room}>
+      <Room id="prepare" {...room}>
         {tested && <Bench draft={draft} work={tested} />}
       </Room>
-      <Room id="carry-out" name="Carry out" small="one fresh tube for each sample in each part" {...room}>
+      <Room id="carry-out" {...room}>
         {tested && <CarryOutPanel work={tested} />}
       </Room>
-      <Room id="record" name="Record" small="what you see, in words that earn the mark" {...room}>
+      <Room id="record" {...room}>
         {tested && (
           <RecordPanel
             draft={draft}
@@ -125,12 +121,12 @@ export default function OwnPaper({ vocabulary, ions, cautions, examples, example
           />
         )}
       </Room>
-      <Room id="conclude" name="Conclude" small="from this record and what the paper says" {...room}>
+      <Room id="conclude" {...room}>
         {tested && fresh && <Follows {...{ draft, work: tested, record, cautions }} />}
       </Room>
       <section class="step screen" aria-labelledby="keep">
         <h2 id="keep" tabIndex={-1}>
-          Keep and share <small>nothing leaves this machine</small>
+          {say.KEEP_AND_SHARE} <small>{say.PARTS.keep[1]}</small>
         </h2>
         <KeepPanel draft={draft} work={fresh ? work : undefined} record={record} />
       </section>
@@ -139,9 +135,7 @@ export default function OwnPaper({ vocabulary, ions, cautions, examples, example
 }
 
 interface RoomProps {
-  id: string;
-  name: string;
-  small: string;
+  id: RoomId;
   open: boolean;
   /** What is said while it is not. */
   until: string;
@@ -150,13 +144,13 @@ interface RoomProps {
 
 /** What a part of the job says while there is no test to work with. */
 function untilTested({ parts }: Draft, isWorking: boolean): string {
-  if (isWorking) return "Working it out …";
-  if (parts.length > 0) return "This follows as soon as one test is whole: what is missing is marked at its steps.";
-  return "This follows as soon as the paper has a test.";
+  if (isWorking) return say.WORKING;
+  return parts.length > 0 ? say.WHEN_A_TEST_IS_WHOLE : say.WHEN_THERE_IS_A_TEST;
 }
 
 /** One part of the job. */
-function Room({ id, name, small, open, until, children }: RoomProps) {
+function Room({ id, open, until, children }: RoomProps) {
+  const [name, small] = say.PARTS[id];
   return (
     <section class="step" aria-labelledby={id}>
       <h2 id={id} tabIndex={-1}>
@@ -171,7 +165,7 @@ function Room({ id, name, small, open, until, children }: RoomProps) {
 function Standing({ state, count, untouched }: { state: WorkState; count: number; untouched: boolean }) {
   const { working, progress, refused, work, fresh } = state;
   if (untouched) return null;
-  const word = working && !fresh ? "Working it out …" : work ? "Worked out." : "";
+  const word = working && !fresh ? say.WORKING : work ? say.WORKED_OUT : "";
   return (
     <div class="standing screen">
       <p role="status">
@@ -180,15 +174,13 @@ function Standing({ state, count, untouched }: { state: WorkState; count: number
         ) : (
           <>
             {word}
-            {count > 0 &&
-              ` ${count === 1 ? "One entry is" : `${count} entries are`} not finished, and left out of what follows.`}
+            {count > 0 && ` ${say.notFinished(count)}`}
           </>
         )}
       </p>
       {progress && (
         <p class="soft small" aria-hidden="true">
-          {fresh ? "Looking for what stands near a limit" : "Carrying the tests out on each salt"}: {progress.done} of{" "}
-          {progress.of} <progress value={progress.done} max={progress.of} />
+          {say.progress(fresh, progress.done, progress.of)} <progress value={progress.done} max={progress.of} />
         </p>
       )}
     </div>
@@ -205,8 +197,8 @@ function Bench(of: Parameters<Later["PreparePanel"]>[0]) {
   useEffect(() => {
     if (whole) load();
   }, [whole]);
-  if (failed) return <p class="caution">The bench plan could not be fetched. Load the page again.</p>;
-  return module ? <module.PreparePanel {...of} /> : <p class="soft">Drawing the bench …</p>;
+  if (failed) return <p class="caution">{say.BENCH_NOT_FETCHED}</p>;
+  return module ? <module.PreparePanel {...of} /> : <p class="soft">{say.DRAWING_BENCH}</p>;
 }
 
 type Followed = typeof import("./PaperConclusion.tsx");
@@ -225,13 +217,12 @@ function Follows({ draft, work: { table, names, tests }, record, cautions }: Fol
     load();
     return undefined;
   }, [isRecorded]);
-  if (failed)
-    return <p class="caution">The conclusion could not be fetched. Your record is kept; load the page again.</p>;
+  if (failed) return <p class="caution">{say.CONCLUSION_NOT_FETCHED}</p>;
   return module ? (
     <module.PaperConclusion {...{ table, names, tests, record, cautions, draft }} />
   ) : (
     <p class="soft" ref={place}>
-      {isRecorded ? "Working it out …" : "Nothing is recorded yet."}
+      {isRecorded ? say.WORKING : say.NOTHING_RECORDED}
     </p>
   );
 }

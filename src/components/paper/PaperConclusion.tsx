@@ -1,5 +1,7 @@
 /** What follows from the record of a paper, and the tests besides those of the paper that could settle what it leaves open. */
+
 import { useEffect, useRef, useState } from "preact/hooks";
+import * as say from "#words/paper-parts.ts";
 import { nextTests } from "../../engine/deduction/next-test.ts";
 import { unlessTooMuch } from "../../engine/deduction/work.ts";
 import { ConclusionPanel } from "../conclude/ConclusionPanel.tsx";
@@ -83,11 +85,11 @@ export function PaperConclusion({ table, names, record, tests, draft, cautions }
         <p>
           {!none && (
             <button type="button" disabled={looking} onClick={ask}>
-              {looking ? "Looking through the standard tests …" : "Look for a test that would settle it"}
+              {looking ? say.LOOKING : say.LOOK}
             </button>
           )}
           <span role="status">
-            {none && "No standard test would tell these salts apart."}
+            {none && say.NONE_WOULD}
             {refused}
           </span>
         </p>

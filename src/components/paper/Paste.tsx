@@ -1,5 +1,8 @@
 /** The paper's own sentences, read by the grammar: how each was understood, what was taken for granted, what must be asked. */
+
 import { useState } from "preact/hooks";
+import { LANGUAGE } from "#words/language.ts";
+import * as say from "#words/paper.ts";
 import type { ReadInstruction } from "../../engine/wording/read-instruction.ts";
 import { useLater } from "../later.ts";
 import type { Draft } from "./draft.ts";
@@ -9,7 +12,10 @@ import { LONGEST_PASTED } from "./paper-question.ts";
 import type { Bottles } from "./step-kinds.ts";
 import type { Editing } from "./use-draft.ts";
 
-const NOT_LOADED = { refused: "The reader could not be loaded. Check the connection and load the page again." };
+const NOT_LOADED = { refused: say.READER_NOT_LOADED };
+
+/** The language the sentences are in, where it is not that of the page. */
+const ENGLISH = say.PASTED_IN === LANGUAGE ? undefined : say.PASTED_IN;
 
 const EXAMPLE =
   "(a) To 1 cm3 of solution P add aqueous sodium hydroxide drop by drop, then in excess. Warm gently and test any gas with damp red litmus paper.";
@@ -33,11 +39,7 @@ export function Paste({ draft, edit, focus, bottles, house }: Props) {
     setRead(found);
     const tests = found.parts.flatMap((part) => part.tests);
     const open = tests.flatMap(({ stretches }) => stretches.flatMap(({ questions }) => questions)).length;
-    tell(
-      tests.length === 0
-        ? "No instruction was found in this text."
-        : `${count(tests.length, "line")} of the record read in ${count(found.parts.length, "part")}${open > 0 ? `, with ${count(open, "question")}` : ""}.`,
-    );
+    tell(tests.length === 0 ? say.NO_INSTRUCTION : say.linesRead(tests.length, found.parts.length, open));
   };
 
   const take = () => {
@@ -48,25 +50,19 @@ export function Paste({ draft, edit, focus, bottles, house }: Props) {
     edit({ ...draft, samples, parts: [...draft.parts, ...parts] });
     setRead(undefined);
     paste("");
-    const more =
-      added.length > 0
-        ? ` ${added.length === 1 ? "Sample" : "Samples"} ${added.join(", ")} ${added.length === 1 ? "was" : "were"} added above: see what is given.`
-        : "";
-    tell(
-      parts.length > 0
-        ? `The tests are in the paper below.${more} Fields that are still open are marked there.`
-        : "There is no test in these sentences.",
-    );
+    const more = added.length > 0 ? say.samplesWereAdded(added) : "";
+    tell(parts.length > 0 ? say.testsTaken(more) : say.NO_TEST_IN_THESE);
     focus(placeId(`parts.${first}.title`));
   };
 
   return (
     <fieldset class="entry">
-      <legend>Paste the tests</legend>
-      <label for="pasted">The sentences of the paper, one or many</label>
+      <legend>{say.PASTE}</legend>
+      <label for="pasted">{say.SENTENCES}</label>
       <textarea
         id="pasted"
         rows={5}
+        lang={ENGLISH}
         maxLength={LONGEST_PASTED}
         placeholder={EXAMPLE}
         value={pasted}
@@ -74,10 +70,10 @@ export function Paste({ draft, edit, focus, bottles, house }: Props) {
       />
       <p class="tools">
         <button type="button" disabled={pasted.trim() === "" || reading} onClick={readIt}>
-          {reading ? "Reading …" : "Read these sentences"}
+          {reading ? say.READING : say.READ_SENTENCES}
         </button>
         <button type="button" onClick={() => paste(EXAMPLE)} disabled={pasted !== ""}>
-          Try an example
+          {say.TRY_EXAMPLE}
         </button>
       </p>
       <p role="status">{news}</p>
@@ -97,5 +93,3 @@ export function Paste({ draft, edit, focus, bottles, house }: Props) {
     </fieldset>
   );
 }
-
-const count = (many: number, what: string) => `${many} ${what}${many === 1 ? "" : "s"}`;

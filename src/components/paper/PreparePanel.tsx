@@ -1,5 +1,7 @@
 /** The bench for the paper: what to set out, the tubes, gases to be ready for, where the waste goes, the order of work, the checks. */
+
 import { useEffect, useState } from "preact/hooks";
+import * as say from "#words/paper-bench.ts";
 import { capital } from "../capital.ts";
 import { useLater } from "../later.ts";
 import BenchPlan from "../prepare/BenchPlan.tsx";
@@ -25,7 +27,7 @@ export function PreparePanel({ draft, work }: Props) {
     <>
       <div class="caution">
         <p>
-          <b>Take care</b>
+          <b>{say.TAKE_CARE}</b>
         </p>
         <ul>
           {plan.cautions.map((caution) => (
@@ -36,7 +38,7 @@ export function PreparePanel({ draft, work }: Props) {
         </ul>
       </div>
       <SetOut plan={plan} />
-      <h3>Tubes, drawn to one scale</h3>
+      <h3>{say.TUBES_TO_SCALE}</h3>
       <BenchPlan
         key={rack.map(({ labels, size }) => `${labels} ${size}`).join()}
         tubes={rack}
@@ -46,12 +48,12 @@ export function PreparePanel({ draft, work }: Props) {
       {rack.length > 0 && <HeightsNote />}
       {plan.warnings.map((warning) => (
         <p class="caution small" key={warning}>
-          <b>Mind:</b> <Words of={warning} />
+          <b>{say.MIND}</b> <Words of={warning} />
         </p>
       ))}
       <GasesAndWaste plan={plan} />
       <Order draft={draft} work={work} />
-      <h3>Check before you begin</h3>
+      <h3>{say.CHECK}</h3>
       <ol class="ready">
         {plan.checks.map((check) => (
           <li key={check}>
@@ -79,15 +81,15 @@ function Order({ draft, work }: Props) {
       isNewest = false;
     };
   }, [open, work]);
-  const refused = failed ? "It could not be fetched. Load the page again." : found.refused;
+  const refused = failed ? say.ORDER_NOT_FETCHED : found.refused;
   return (
     <>
-      <h3>Order of work</h3>
+      <h3>{say.ORDER}</h3>
       <details onToggle={({ currentTarget }) => setOpen(currentTarget.open)}>
-        <summary>Who does what when, minute by minute</summary>
+        <summary>{say.MINUTE_BY_MINUTE}</summary>
         {refused && <p class="caution">{refused}</p>}
         {module && found.order && <module.default key={JSON.stringify(found.order)} {...found.order} />}
-        {!refused && !(module && found.order) && <p class="soft">Working it out …</p>}
+        {!refused && !(module && found.order) && <p class="soft">{say.WORKING}</p>}
       </details>
     </>
   );
@@ -96,16 +98,16 @@ function Order({ draft, work }: Props) {
 function SetOut({ plan }: Pick<PaperWork, "plan">) {
   return (
     <>
-      <h3>Set out</h3>
+      <h3>{say.SET_OUT}</h3>
       <table>
         <thead>
           <tr>
-            <th scope="col">What</th>
+            <th scope="col">{say.WHAT}</th>
             <th scope="col" class="num">
-              Used
+              {say.USED}
             </th>
             <th scope="col" class="num">
-              Set out
+              {say.SET_OUT}
             </th>
           </tr>
         </thead>
@@ -113,7 +115,7 @@ function SetOut({ plan }: Pick<PaperWork, "plan">) {
           {plan.samples.map(({ sample, needed, setOut }) => (
             <tr key={sample}>
               <th scope="row">
-                sample <b>{sample}</b>
+                {say.SAMPLE} <b>{sample}</b>
               </th>
               <td class="num said">
                 <Words of={needed} />
@@ -135,7 +137,7 @@ function SetOut({ plan }: Pick<PaperWork, "plan">) {
               </th>
               {pieces !== undefined ? (
                 <td class="num" colSpan={2}>
-                  {pieces} small pieces
+                  {say.smallPieces(pieces)}
                 </td>
               ) : (
                 <>
@@ -183,14 +185,14 @@ function GasesAndWaste({ plan }: Pick<PaperWork, "plan">) {
     <>
       {plan.gases.length > 0 && (
         <>
-          <h3>Gases to be ready for</h3>
+          <h3>{say.GASES}</h3>
           <table class="stack">
             <thead>
               <tr>
-                <th scope="col">Gas</th>
-                <th scope="col">Tests</th>
-                <th scope="col">From</th>
-                <th scope="col">Have ready</th>
+                <th scope="col">{say.GAS}</th>
+                <th scope="col">{say.TESTS}</th>
+                <th scope="col">{say.FROM}</th>
+                <th scope="col">{say.HAVE_READY}</th>
               </tr>
             </thead>
             <tbody>
@@ -199,11 +201,11 @@ function GasesAndWaste({ plan }: Pick<PaperWork, "plan">) {
                   <th scope="row">
                     <Words of={gas} />
                   </th>
-                  <td data-head="Tests">{tests.join(", ")}</td>
-                  <td data-head="From">
+                  <td data-head={say.TESTS}>{tests.join(", ")}</td>
+                  <td data-head={say.FROM}>
                     <Words of={from.join(", ")} />
                   </td>
-                  <td data-head="Have ready">
+                  <td data-head={say.HAVE_READY}>
                     <Words of={have} />
                   </td>
                 </tr>
@@ -214,17 +216,14 @@ function GasesAndWaste({ plan }: Pick<PaperWork, "plan">) {
       )}
       {plan.waste.length > 0 && (
         <>
-          <h3>Where each tube is emptied</h3>
-          <p>
-            Tubes with alkali first, tubes with acid last and a little at a time, in the fume cupboard if a sulfite may
-            be there.
-          </p>
+          <h3>{say.EMPTIED}</h3>
+          <p>{say.ALKALI_FIRST}</p>
           <table class="stack">
             <thead>
               <tr>
-                <th scope="col">Tubes</th>
-                <th scope="col">Into</th>
-                <th scope="col">How</th>
+                <th scope="col">{say.TUBES}</th>
+                <th scope="col">{say.INTO}</th>
+                <th scope="col">{say.HOW}</th>
               </tr>
             </thead>
             <tbody>
@@ -233,8 +232,8 @@ function GasesAndWaste({ plan }: Pick<PaperWork, "plan">) {
                   <th scope="row">
                     <b>{unbroken(tubes)}</b>
                   </th>
-                  <td data-head="Into">{capital(into)}</td>
-                  <td data-head="How">
+                  <td data-head={say.INTO}>{capital(into)}</td>
+                  <td data-head={say.HOW}>
                     <Words of={how} />
                   </td>
                 </tr>

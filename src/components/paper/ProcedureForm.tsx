@@ -1,4 +1,5 @@
 /** What is to be done: parts, tests and steps. */
+import * as say from "#words/paper-form.ts";
 import type { WrittenStep } from "../../engine/constants/standard-tests.ts";
 import { MOST } from "../../engine/practical/bounds.ts";
 import {
@@ -15,6 +16,8 @@ import { Choice, Fault, type Faults, Field, Letters, placeId } from "./fields.ts
 import { StepForm, type Vocabulary } from "./StepForm.tsx";
 import type { Editing } from "./use-draft.ts";
 
+const TAKEN = Object.entries(say.TAKEN);
+
 export function ProcedureForm(props: Editing & Vocabulary & { draft: Draft; faults: Faults }) {
   const { draft, faults, edit, focus } = props;
   const { parts } = draft;
@@ -22,10 +25,8 @@ export function ProcedureForm(props: Editing & Vocabulary & { draft: Draft; faul
     edit({ ...draft, parts: parts.map((one, at) => (at === p ? { ...one, ...change } : one)) });
   return (
     <fieldset class="entry" id="tests" tabIndex={-1}>
-      <legend>Tests</legend>
-      {parts.length === 0 && (
-        <p class="soft">No test yet. Paste the sentences of the paper above, or add a part and choose its steps.</p>
-      )}
+      <legend>{say.TESTS}</legend>
+      {parts.length === 0 && <p class="soft">{say.NO_TEST}</p>}
       {parts.map((part, p) => (
         <Part
           key={p}
@@ -49,7 +50,7 @@ export function ProcedureForm(props: Editing & Vocabulary & { draft: Draft; faul
           focus(placeId(`parts.${parts.length}.title`));
         }}
       >
-        Add a part, with a fresh tube
+        {say.ADD_PART}
       </button>
     </fieldset>
   );
@@ -72,10 +73,10 @@ function Part(props: PartProps) {
   const setTest = (t: number, change: Partial<DraftTest>) =>
     set({ tests: tests.map((one, index) => (index === t ? { ...one, ...change } : one)) });
   return (
-    <fieldset class="part-entry" aria-label={`Part ${part.label}`}>
+    <fieldset class="part-entry" aria-label={say.part(part.label)}>
       <div class="row">
         <Field
-          name="Part"
+          name={say.PART}
           place={`${at}.label`}
           size={2}
           value={part.label}
@@ -83,36 +84,32 @@ function Part(props: PartProps) {
           onType={(label) => set({ label: label.trim() })}
         />
         <Field
-          name="What it is called"
-          says={`What part ${part.label} is called`}
+          name={say.CALLED}
+          says={say.partCalled(part.label)}
           place={`${at}.title`}
           size={22}
           value={part.title}
-          hint={`Part ${part.label}`}
+          hint={say.part(part.label)}
           fault={faults(`${at}.title`)}
           onType={(title) => set({ title })}
         />
         {both && (
           <Choice
-            name="Taken as"
-            says={`Part ${part.label} takes`}
+            name={say.TAKEN_AS}
+            says={say.partTakes(part.label)}
             place={`${at}.from`}
             value={part.from}
-            of={[
-              ["", "as the step says"],
-              ["solution", "the solution"],
-              ["solid", "the solid"],
-            ]}
+            of={TAKEN}
             onChoose={(from) => set({ from: from as DraftPart["from"] })}
           />
         )}
         <button type="button" onClick={remove}>
-          Remove part {part.label}
+          {say.removePart(part.label)}
         </button>
       </div>
       {draft.samples.length > 1 && (
         <Letters
-          name="Done on (none ticked: on all)"
+          name={say.DONE_ON}
           place={`${at}.samples`}
           letters={draft.samples.map(({ label }) => label)}
           chosen={part.samples}
@@ -143,7 +140,8 @@ function Part(props: PartProps) {
           focus(placeId(`${at}.tests.${tests.length}.steps.0.verb`));
         }}
       >
-        Add a test in the same tube<span class="vh">, part {part.label}</span>
+        {say.ADD_TEST}
+        <span class="vh">{say.ofPart(part.label)}</span>
       </button>
     </fieldset>
   );
@@ -162,7 +160,7 @@ function Test({ draft, faults, part, p, test, t, set, setTest, split, focus, ...
   const id = linesOf(draft.parts).find((line) => line.part === p && line.test === t)?.id ?? "";
   const setSteps = (steps: WrittenStep[]) => setTest({ steps });
   return (
-    <fieldset class="test-entry" aria-label={`Test ${id}`}>
+    <fieldset class="test-entry" aria-label={say.test(id)}>
       <p class="test-head">
         <b>{id}</b> {test.says && <q>{test.says}</q>}
       </p>
@@ -173,7 +171,7 @@ function Test({ draft, faults, part, p, test, t, set, setTest, split, focus, ...
             {...vocabulary}
             step={step}
             place={`${at}.steps.${s}`}
-            called={`step ${s + 1} of ${id}`}
+            called={say.stepOf(s + 1, id)}
             faults={faults}
             onChange={(next) => setSteps(test.steps.map((one, index) => (index === s ? next : one)))}
             onRemove={() => {
@@ -194,7 +192,8 @@ function Test({ draft, faults, part, p, test, t, set, setTest, split, focus, ...
             focus(placeId(`${at}.steps.${test.steps.length}.verb`));
           }}
         >
-          Add a step<span class="vh"> to {id}</span>
+          {say.ADD_STEP}
+          <span class="vh"> {say.toTest(id)}</span>
         </button>
         {t > 0 && (
           <button
@@ -210,7 +209,8 @@ function Test({ draft, faults, part, p, test, t, set, setTest, split, focus, ...
               focus(`${placeId(`parts.${p}.tests.${t - 1}`)}-add`);
             }}
           >
-            Join to the line above<span class="vh">, {id}</span>
+            {say.JOIN}
+            <span class="vh">, {id}</span>
           </button>
         )}
         <button
@@ -220,7 +220,7 @@ function Test({ draft, faults, part, p, test, t, set, setTest, split, focus, ...
             focus("tests");
           }}
         >
-          Remove test {id}
+          {say.removeTest(id)}
         </button>
       </p>
     </fieldset>

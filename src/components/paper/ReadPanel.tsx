@@ -1,4 +1,7 @@
 /** What the paper leaves before any test is done, and what each test is for. */
+import { OR } from "#words/language.ts";
+import * as say from "#words/paper.ts";
+import * as read from "#words/read.ts";
 import { list } from "../sentence.ts";
 import { Words } from "../Words.tsx";
 import type { PaperWork } from "./paper-work.types.ts";
@@ -8,13 +11,13 @@ const MANY = 12;
 const SHOWN = 6;
 
 const named = (ions: readonly string[]) =>
-  ions.length > MANY ? `${ions.slice(0, MANY).join(", ")} and ${ions.length - MANY} more` : ions.join(", ");
+  ions.length > MANY ? read.andMore(ions.slice(0, MANY).join(", "), ions.length - MANY) : ions.join(", ");
 
 export function ReadPanel({ work }: { work: PaperWork }) {
   const { given, says, pairs, table, purposes } = work;
   return (
     <>
-      <h3>What the paper leaves open</h3>
+      <h3>{say.LEAVES_OPEN}</h3>
       <ul class="print">
         {[...given, ...says].map((sentence) => (
           <li key={sentence}>
@@ -28,10 +31,7 @@ export function ReadPanel({ work }: { work: PaperWork }) {
           return (
             <li key={label}>
               <details>
-                <summary>
-                  {label} can be {salts.length === 1 ? "one salt" : `${salts.length} salts`}
-                  {salts.length === 0 && ": no such sample can be made of these ions"}
-                </summary>
+                <summary>{say.canBe(label, salts.length)}</summary>
                 <p class="small">
                   <Words of={salts.map((salt) => table.salts[salt].formula).join(", ")} />
                 </p>
@@ -42,9 +42,7 @@ export function ReadPanel({ work }: { work: PaperWork }) {
       </ul>
       {pairs.map(({ samples, pairs: all, possible, reasons }) => (
         <details key={samples}>
-          <summary>
-            {all - possible} of {all} pairs of ions cannot be {samples}, and why
-          </summary>
+          <summary>{say.cannotBe(all - possible, all, samples)}</summary>
           <ul class="small">
             {reasons.map(({ salts, reason }) => (
               <li key={reason}>
@@ -56,13 +54,13 @@ export function ReadPanel({ work }: { work: PaperWork }) {
       ))}
       {purposes.length > 0 && (
         <>
-          <h3>What each test is for</h3>
+          <h3>{read.PURPOSES}</h3>
           <table class="stack purpose">
             <thead>
               <tr>
-                <th scope="col">Test</th>
-                <th scope="col">What may be seen, and for which ions</th>
-                <th scope="col">Gas that may come off</th>
+                <th scope="col">{read.TEST}</th>
+                <th scope="col">{read.SEEN}</th>
+                <th scope="col">{read.GAS_HEAD}</th>
               </tr>
             </thead>
             <tbody>
@@ -79,8 +77,7 @@ export function ReadPanel({ work }: { work: PaperWork }) {
 
 function Purpose({ row }: { row: PaperWork["purposes"][number] }) {
   // Where salts decide and not ions alone, the list is long: it is folded away.
-  const byIon = row.tells.startsWith("Tells apart") && !row.tells.includes(" and which ");
-  const open = byIon ? row.sights.slice(0, SHOWN) : [];
+  const open = row.byIon ? row.sights.slice(0, SHOWN) : [];
   const folded = row.sights.slice(open.length);
   return (
     <tr>
@@ -104,8 +101,8 @@ function Purpose({ row }: { row: PaperWork["purposes"][number] }) {
         {folded.length > 0 && (
           <details>
             <summary>
-              {open.length > 0 ? `${folded.length} more` : `the ${folded.length} sights`}
-              <span class="vh"> of {row.id}</span>
+              {open.length > 0 ? say.more(folded.length) : read.theSights(folded.length)}
+              <span class="vh"> {read.ofTest(row.id)}</span>
             </summary>
             <ul>
               {folded.map(({ seen, shownBy }) => (
@@ -117,7 +114,7 @@ function Purpose({ row }: { row: PaperWork["purposes"][number] }) {
           </details>
         )}
       </td>
-      <td data-head="Gas">{row.gases.length > 0 ? list(row.gases, "or") : "none"}</td>
+      <td data-head={read.GAS}>{row.gases.length > 0 ? list(row.gases, OR) : read.NO_GAS}</td>
     </tr>
   );
 }

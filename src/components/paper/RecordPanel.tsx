@@ -1,5 +1,8 @@
 /** The record to fill in: an observation chosen from what the allowed salts would show, or typed in words. */
+
 import { useState } from "preact/hooks";
+import * as say from "#words/paper.ts";
+import { NOT_DONE } from "#words/record.ts";
 import type { TableCell, TableRecord } from "../../engine/bench/prediction-table.ts";
 import { useLater } from "../later.ts";
 import { RecordTable } from "../record/RecordTable.tsx";
@@ -35,7 +38,7 @@ export function RecordPanel({ draft, work, record, fresh, waiting, edit }: Props
   const done = places.filter((place) => place.done).length;
   const change = (sample: string, cell: TableCell, reading: number | undefined) => {
     edit(withSeen(draft, work, cell.id, sample, reading === undefined ? undefined : cell.readings[reading]));
-    tell(`${cell.id} for ${sample}: ${reading === undefined ? "not done" : cell.words[reading]}.`);
+    tell(say.wroteDown(cell.id, sample, reading === undefined ? NOT_DONE : cell.words[reading]));
   };
   const empty = () =>
     edit({
@@ -45,22 +48,20 @@ export function RecordPanel({ draft, work, record, fresh, waiting, edit }: Props
   return (
     <>
       <div class="tools">
-        <span>
-          {done} of {places.length} filled in.
-        </span>
+        <span>{say.filledIn(done, places.length)}</span>
         <button type="button" disabled={done === 0 || !fresh} onClick={empty}>
-          Empty the record
+          {say.EMPTY_RECORD}
         </button>
       </div>
-      {!fresh && <p class="soft">Working out the tests as they are now; then the record can be filled in.</p>}
-      {waiting && fresh && <p class="soft">Finding your words a place in the record …</p>}
+      {!fresh && <p class="soft">{say.TESTS_AS_NOW}</p>}
+      {waiting && fresh && <p class="soft">{say.FINDING_PLACE}</p>}
       <RecordTable table={table} tests={tests} record={record} before={NO_RECORD} awake={fresh} onChange={change} />
       <p class="vh" role="status">
         {news}
       </p>
       <details class="screen" onToggle={load}>
-        <summary>Write an observation in your own words</summary>
-        {failed && <p class="caution">This part could not be fetched. Check the connection and load the page again.</p>}
+        <summary>{say.OWN_WORDS}</summary>
+        {failed && <p class="caution">{say.PART_NOT_FETCHED}</p>}
         {words && fresh && (
           <words.InWords
             places={places}

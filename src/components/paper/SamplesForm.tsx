@@ -1,18 +1,12 @@
 /** What is given: the samples. */
+import * as say from "#words/paper-form.ts";
 import { MOST } from "../../engine/practical/bounds.ts";
 import { type Draft, type DraftSample, emptySample, freeLetter, renamed } from "./draft.ts";
 import { Choice, Fault, type Faults, Field, placeId } from "./fields.tsx";
 import type { Editing } from "./use-draft.ts";
 
-const GIVEN = [
-  ["solution", "a solution"],
-  ["solid", "a solid"],
-  ["both", "a solid and its solution"],
-] as const;
-const COUNTS = [
-  ["1", "one"],
-  ["2", "two"],
-] as const;
+const GIVEN = Object.entries(say.GIVEN);
+const COUNTS = Object.entries(say.COUNTS);
 
 export function SamplesForm({ draft, faults, edit, focus }: Editing & { draft: Draft; faults: Faults }) {
   const { samples } = draft;
@@ -20,15 +14,15 @@ export function SamplesForm({ draft, faults, edit, focus }: Editing & { draft: D
     edit({ ...draft, samples: samples.map((one, at) => (at === index ? { ...one, ...change } : one)) });
   return (
     <fieldset class="entry" id="samples" tabIndex={-1}>
-      <legend>Samples</legend>
+      <legend>{say.SAMPLES}</legend>
       {samples.map((one, index) => {
         const at = `samples.${index}`;
-        const who = one.label || `number ${index + 1}`;
+        const who = one.label || say.numbered(index + 1);
         return (
           <div class="row" key={index}>
             <Field
-              name="Letter"
-              says={`Letter of sample ${who}`}
+              name={say.LETTER}
+              says={say.letterOf(who)}
               place={`${at}.label`}
               size={3}
               value={one.label}
@@ -36,8 +30,8 @@ export function SamplesForm({ draft, faults, edit, focus }: Editing & { draft: D
               onType={(label) => edit(renamed(draft, index, label.trim()))}
             />
             <Choice
-              name="Given as"
-              says={`Sample ${who} is given as`}
+              name={say.GIVEN_AS}
+              says={say.isGivenAs(who)}
               place={`${at}.given`}
               value={one.given}
               of={GIVEN}
@@ -46,18 +40,18 @@ export function SamplesForm({ draft, faults, edit, focus }: Editing & { draft: D
             />
             {one.given !== "solid" && (
               <Field
-                name="Strength of the solution"
-                says={`Strength of solution ${who}`}
+                name={say.STRENGTH}
+                says={say.strengthOf(who)}
                 place={`${at}.concentration`}
                 value={one.concentration}
-                hint="0.1 mol/dm3"
+                hint={say.USUAL_STRENGTH}
                 fault={faults(`${at}.concentration`)}
                 onType={(concentration) => set(index, { concentration })}
               />
             )}
             <Choice
-              name="Cations"
-              says={`Cations in sample ${who}`}
+              name={say.IONS.cations}
+              says={say.ionsIn("cations", who)}
               place={`${at}.holds.cations`}
               value={String(one.cations)}
               of={COUNTS}
@@ -65,8 +59,8 @@ export function SamplesForm({ draft, faults, edit, focus }: Editing & { draft: D
               onChoose={(count) => set(index, { cations: Number(count) })}
             />
             <Choice
-              name="Anions"
-              says={`Anions in sample ${who}`}
+              name={say.IONS.anions}
+              says={say.ionsIn("anions", who)}
               place={`${at}.holds.anions`}
               value={String(one.anions)}
               of={COUNTS}
@@ -80,7 +74,8 @@ export function SamplesForm({ draft, faults, edit, focus }: Editing & { draft: D
                   focus("samples");
                 }}
               >
-                Remove<span class="vh"> sample {who}</span>
+                {say.REMOVE}
+                <span class="vh"> {say.theSample(who)}</span>
               </button>
             )}
           </div>
@@ -98,7 +93,7 @@ export function SamplesForm({ draft, faults, edit, focus }: Editing & { draft: D
           focus(placeId(`samples.${samples.length}.label`));
         }}
       >
-        Add a sample
+        {say.ADD_SAMPLE}
       </button>
     </fieldset>
   );

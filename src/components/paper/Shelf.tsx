@@ -1,5 +1,7 @@
 /** The papers kept in this browser: which is open, a new one, an example, one from a file; and the open one deleted, after a question. */
+
 import { useState } from "preact/hooks";
+import * as say from "#words/paper.ts";
 import { useLater } from "../later.ts";
 import { type Draft, emptyDraft } from "./draft.ts";
 import { draftOf } from "./draft-of.ts";
@@ -27,9 +29,9 @@ export function Shelf({ paper, examples, examplesAt, tell }: Props) {
       if (!answer.ok) throw new Error(String(answer.status));
       const all = (await answer.json()) as Record<string, unknown>;
       paper.open(draftOf(all[slug]).draft);
-      tell("The example is open: its paper without its answer. Change what you like.");
+      tell(say.EXAMPLE_IS_OPEN);
     } catch {
-      tell("The example could not be fetched. Check the connection.");
+      tell(say.EXAMPLE_NOT_FETCHED);
     }
   };
 
@@ -44,16 +46,16 @@ export function Shelf({ paper, examples, examplesAt, tell }: Props) {
       <div class="tools">
         {ids.length > 0 && (
           <label>
-            Papers kept here:{" "}
+            {say.KEPT_HERE}{" "}
             <select
               autocomplete="off"
               value={kept.open}
               onChange={(event) => {
                 paper.choose(event.currentTarget.value);
-                tell(`Open now: ${nameOf(kept.papers[event.currentTarget.value])}.`);
+                tell(say.openNow(nameOf(kept.papers[event.currentTarget.value])));
               }}
             >
-              {kept.open === "" && <option value="">a new paper</option>}
+              {kept.open === "" && <option value="">{say.A_NEW_PAPER}</option>}
               {ids.map((id) => (
                 <option key={id} value={id}>
                   {id === kept.open ? name : nameOf(kept.papers[id])}
@@ -62,11 +64,11 @@ export function Shelf({ paper, examples, examplesAt, tell }: Props) {
             </select>
           </label>
         )}
-        <button type="button" onClick={() => start(emptyDraft(), "An empty paper is open.")}>
-          New paper
+        <button type="button" onClick={() => start(emptyDraft(), say.EMPTY_IS_OPEN)}>
+          {say.NEW_PAPER}
         </button>
         <label>
-          <span class="vh">Start from an example</span>
+          <span class="vh">{say.FROM_EXAMPLE}</span>
           <select
             autocomplete="off"
             value=""
@@ -76,7 +78,7 @@ export function Shelf({ paper, examples, examplesAt, tell }: Props) {
               if (slug) example(slug);
             }}
           >
-            <option value="">Start from an example …</option>
+            <option value="">{say.FROM_EXAMPLE} …</option>
             {examples.map(({ slug, title }) => (
               <option key={slug} value={slug}>
                 {title}
@@ -85,18 +87,18 @@ export function Shelf({ paper, examples, examplesAt, tell }: Props) {
           </select>
         </label>
         <button type="button" disabled={!paper.canUndo} onClick={paper.undo}>
-          Undo
+          {say.UNDO}
         </button>
         {kept.open !== "" && (
           <button type="button" aria-expanded={asking} onClick={() => ask(!asking)}>
-            Delete this paper …
+            {say.DELETE}
           </button>
         )}
       </div>
       {asking && kept.open !== "" && (
         <div class="caution">
           <p>
-            <b>Delete "{name}" from this browser?</b> It cannot be brought back.
+            <b>{say.deleteFrom(name)}</b> {say.NO_WAY_BACK}
           </p>
           <p class="tools">
             <button
@@ -104,21 +106,21 @@ export function Shelf({ paper, examples, examplesAt, tell }: Props) {
               onClick={() => {
                 ask(false);
                 paper.remove(kept.open);
-                tell(`"${name}" is deleted.`);
+                tell(say.deleted(name));
                 paper.focus("f-title");
               }}
             >
-              Delete it
+              {say.DELETE_IT}
             </button>
             <button type="button" onClick={() => ask(false)}>
-              Keep it
+              {say.KEEP_IT}
             </button>
           </p>
         </div>
       )}
       <details onToggle={load}>
-        <summary>Open the file of a practical</summary>
-        {failed && <p class="caution">This part could not be fetched. Check the connection and load the page again.</p>}
+        <summary>{say.OPEN_FILE}</summary>
+        {failed && <p class="caution">{say.PART_NOT_FETCHED}</p>}
         {file && <file.ImportFile onOpen={start} onFault={() => tell("")} />}
       </details>
       {paper.refused && <p class="caution">{paper.refused}</p>}

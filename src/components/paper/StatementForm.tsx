@@ -1,4 +1,5 @@
 /** What the paper says of its samples: the ions to choose from, and statements on some or all of them. */
+import * as say from "#words/paper-form.ts";
 import { ION_LISTS } from "../../engine/constants/ions.ts";
 import { MOST } from "../../engine/practical/bounds.ts";
 import { Words } from "../Words.tsx";
@@ -13,21 +14,13 @@ export interface KnownIons {
   anions: readonly (readonly [ion: string, name: string])[];
 }
 
-const LISTS = [
-  ["school", "the school list"],
-  ["advanced", "the advanced list"],
-  ["ticked", "those I tick"],
-] as const;
+const LISTS = Object.entries(say.LISTS);
 
 /** Its ions are ticked, and stay with the paper wherever it goes. */
-const OWN_LIST = ["own", "our department's list"] as const;
+const OWN_LIST = ["own", say.OWN_LIST] as const;
 
-const NEW: readonly (readonly [says: DraftStatement["says"], words: string])[] = [
-  ["share", "Some samples hold the same ion"],
-  ["differ", "Some samples hold different ions"],
-  ["same", "Some samples are the same salt"],
-  ["contains", "An ion is in some of the samples"],
-];
+const NEW = Object.entries(say.STATEMENTS) as [DraftStatement["says"], string][];
+const KINDS = Object.entries(say.KINDS);
 
 const fresh = (says: DraftStatement["says"], draft: Draft): DraftStatement => {
   const samples = draft.samples.map(({ label }) => label).slice(0, 2);
@@ -46,7 +39,7 @@ export function StatementForm({ draft, faults, edit, focus, ions, house }: Props
   const offered = [...ions.cations, ...ions.anions].map(([ion, name]) => [ion, `${ion} ${name}`] as const);
   return (
     <fieldset class="entry" id="says" tabIndex={-1}>
-      <legend>What the paper says</legend>
+      <legend>{say.PAPER_SAYS}</legend>
       {(["cations", "anions"] as const).map((kind) => (
         <Ions
           key={kind}
@@ -62,7 +55,7 @@ export function StatementForm({ draft, faults, edit, focus, ions, house }: Props
         {(["cations", "anions"] as const).map((kind) => (
           <Field
             key={kind}
-            name={`Different ${kind} in all, if the paper says`}
+            name={say.inAll(kind)}
             place={`paper.inAll.${kind}`}
             size={3}
             value={draft.inAll[kind]}
@@ -73,14 +66,14 @@ export function StatementForm({ draft, faults, edit, focus, ions, house }: Props
       </div>
       {statements.map((one, index) => {
         const at = statementPath(statements, index);
-        const words = NEW.find(([says]) => says === one.says)?.[1] ?? "";
+        const words = say.STATEMENTS[one.says];
         return (
-          <fieldset class="row statement" key={index} aria-label={`Statement ${index + 1}: ${words}`}>
+          <fieldset class="row statement" key={index} aria-label={say.statement(index + 1, words)}>
             <b>{words}</b>
             {one.says === "contains" && (
               <>
                 <Choice
-                  name="Ion"
+                  name={say.ION}
                   place={`${at}.ion`}
                   value={one.ion}
                   of={offered}
@@ -88,11 +81,11 @@ export function StatementForm({ draft, faults, edit, focus, ions, house }: Props
                   onChoose={(ion) => set(index, { ...one, ion })}
                 />
                 <Field
-                  name="In how many"
+                  name={say.IN_HOW_MANY}
                   place={`${at}.count`}
                   size={3}
                   value={one.count}
-                  hint="1 or more"
+                  hint={say.ONE_OR_MORE}
                   fault={faults(`${at}.count`)}
                   onType={(count) => set(index, { ...one, count })}
                 />
@@ -100,18 +93,15 @@ export function StatementForm({ draft, faults, edit, focus, ions, house }: Props
             )}
             {(one.says === "share" || one.says === "differ") && (
               <Choice
-                name="Ion"
+                name={say.ION}
                 place={`${at}.ion`}
                 value={one.ion}
-                of={[
-                  ["cation", "cation"],
-                  ["anion", "anion"],
-                ]}
+                of={KINDS}
                 onChoose={(ion) => set(index, { ...one, ion: ion as KindOfIon })}
               />
             )}
             <Letters
-              name={one.says === "contains" ? "Of these samples (none ticked: of all)" : "Samples"}
+              name={one.says === "contains" ? say.OF_THESE : say.SAMPLES}
               place={`${at}.samples`}
               letters={letters}
               chosen={one.samples}
@@ -125,13 +115,14 @@ export function StatementForm({ draft, faults, edit, focus, ions, house }: Props
                 focus("says");
               }}
             >
-              Remove<span class="vh"> statement {index + 1}</span>
+              {say.REMOVE}
+              <span class="vh"> {say.theStatement(index + 1)}</span>
             </button>
           </fieldset>
         );
       })}
       <label class="adding">
-        Add a statement:{" "}
+        {say.ADD_STATEMENT}{" "}
         <select
           autocomplete="off"
           value=""
@@ -144,7 +135,7 @@ export function StatementForm({ draft, faults, edit, focus, ions, house }: Props
             focus(placeId(`${statementPath(next, statements.length)}.${says === "same" ? "samples" : "ion"}`));
           }}
         >
-          <option value="">choose …</option>
+          <option value="">{say.CHOOSE}</option>
           {NEW.map(([says, words]) => (
             <option
               key={says}
@@ -176,7 +167,7 @@ function Ions({ kind, chosen, of, own, fault, onChoose }: IonsProps) {
   return (
     <div class="ions">
       <Choice
-        name={`The ${kind} can be`}
+        name={say.canBe(kind)}
         place={place}
         value={ticked ? "ticked" : chosen}
         of={own ? [...LISTS, OWN_LIST] : LISTS}
@@ -188,7 +179,7 @@ function Ions({ kind, chosen, of, own, fault, onChoose }: IonsProps) {
       />
       {ticked && (
         <fieldset class="letters" aria-describedby={fault === undefined ? undefined : `${placeId(place)}-ticked`}>
-          <legend>Tick the {kind} the paper offers</legend>
+          <legend>{say.tickOffered(kind)}</legend>
           {of.map(([ion, name]) => (
             <label key={ion}>
               <input
@@ -208,7 +199,7 @@ function Ions({ kind, chosen, of, own, fault, onChoose }: IonsProps) {
             .map((one) => (
               <label key={one}>
                 <input type="checkbox" checked onChange={() => onChoose(chosen.filter((other) => other !== one))} />{" "}
-                {one} (not known here)
+                {one} {say.NOT_KNOWN_HERE}
               </label>
             ))}
         </fieldset>

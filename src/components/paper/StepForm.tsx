@@ -1,5 +1,8 @@
 /** One step of a test: what is done, and how much or with what. */
+import * as say from "#words/paper-form.ts";
+import type { Indicator } from "../../engine/constants/indicators.ts";
 import type { WrittenStep } from "../../engine/constants/standard-tests.ts";
+import type { GasTest } from "../../engine/practical.ts";
 import { Choice, Fault, type Faults, Field, placeId } from "./fields.tsx";
 import { type House, withReagent } from "./house.ts";
 import {
@@ -17,8 +20,8 @@ import {
 /** What a step can name, from the engine's lists. */
 export interface Vocabulary {
   bottles: Bottles;
-  gasTests: readonly string[];
-  indicators: readonly string[];
+  gasTests: readonly GasTest[];
+  indicators: readonly Indicator[];
   house: House;
 }
 
@@ -34,8 +37,12 @@ interface Props extends Vocabulary {
   onBreak?: () => void;
 }
 
-const same = (words: readonly string[]) => words.map((word) => [word, word] as const);
-const VERBS = STEP_KINDS.map(({ verb, name }) => [verb, name] as const);
+const VERBS = Object.entries(say.STEPS);
+const KEEP = Object.entries(say.KEEP);
+const HEAT = Object.entries(say.HEAT);
+
+const named = <T extends string>(all: readonly T[], name: (one: T) => string) =>
+  all.map((one) => [one, name(one)] as const);
 
 export function StepForm(props: Props) {
   const { step, place, called, faults, bottles, onChange, onRemove, onBreak } = props;
@@ -45,7 +52,7 @@ export function StepForm(props: Props) {
   return (
     <li class="step-row">
       <Choice
-        name={<span class="vh">What is done in {called}</span>}
+        name={<span class="vh">{say.doneIn(called)}</span>}
         place={`${place}.verb`}
         value={kind?.verb ?? ""}
         of={VERBS}
@@ -58,11 +65,13 @@ export function StepForm(props: Props) {
       <span class="step-tools">
         {onBreak && (
           <button type="button" onClick={onBreak}>
-            New line from here<span class="vh">, {called}</span>
+            {say.NEW_LINE}
+            <span class="vh">, {called}</span>
           </button>
         )}
         <button type="button" onClick={onRemove}>
-          Remove<span class="vh"> {called}</span>
+          {say.REMOVE}
+          <span class="vh"> {called}</span>
         </button>
       </span>
       <Fault id={`${placeId(place)}-fault`} of={wrong} />
@@ -97,41 +106,38 @@ function Entries({ step, place, called, bottles, gasTests, indicators, house, on
   );
   switch (kindOf(step)?.verb) {
     case "take":
-      return text("take", `How much is taken, ${called}`, "1 cm3 or 0.2 g");
+      return text("take", say.ASKED.take(called), say.HINTS.take);
     case "add": {
       const key = amountKey(step);
       return (
         <>
-          {choice("add", `Reagent of ${called}`, bottles, (reagent) => withReagent(step, reagent, house))}
+          {choice("add", say.ASKED.reagent(called), bottles, (reagent) => withReagent(step, reagent, house))}
           <Choice
-            name={<span class="vh">How the amount is said, {called}</span>}
+            name={<span class="vh">{say.ASKED.amount(called)}</span>}
             place={`${place}.amount`}
             value={key}
             of={AMOUNTS}
             onChoose={(value) => onChange(withAmount(step, value as AmountKey))}
           />
-          {(key === "drops" || key === "pieces") && text(key, `How many ${key}, ${called}`, "5", 3)}
-          {key === "volume" && text(key, `Volume, ${called}`, "1 cm3", 6)}
-          {key !== "pieces" && text("at", `Strength, if the paper gives one, ${called}`, "usual strength", 12)}
+          {(key === "drops" || key === "pieces") && text(key, say.ASKED.count(key, called), "5", 3)}
+          {key === "volume" && text(key, say.ASKED.volume(called), "1 cm3", 6)}
+          {key !== "pieces" && text("at", say.ASKED.at(called), say.HINTS.strength, 12)}
         </>
       );
     }
     case "boil":
     case "stand": {
       const key = "boil" in step ? "boil" : "stand";
-      return text(key, `For how long, ${called}`, "2 min", 6);
+      return text(key, say.ASKED.time(called), "2 min", 6);
     }
     case "filter":
-      return choice("filter", `What is kept, ${called}`, [
-        ["filtrate", "keep the filtrate"],
-        ["residue", "keep the residue"],
-      ]);
+      return choice("filter", say.ASKED.filter(called), KEEP);
     case "heat":
-      return choice("heat", `How, ${called}`, same(["gently", "strongly"]));
+      return choice("heat", say.ASKED.heat(called), HEAT);
     case "testGas":
-      return choice("testGas", `With what, ${called}`, same(gasTests));
+      return choice("testGas", say.ASKED.testGas(called), named(gasTests, say.gasTest));
     case "indicator":
-      return choice("indicator", `Which indicator, ${called}`, same(indicators));
+      return choice("indicator", say.ASKED.indicator(called), named(indicators, say.indicator));
     case "leadThrough":
       return (
         <label class="field">
@@ -143,7 +149,7 @@ function Entries({ step, place, called, bottles, gasTests, indicators, house, on
               onChange({ leadThrough: "limewater", ...(checked && { until: "in excess" }) })
             }
           />{" "}
-          for as long as it comes
+          {say.AS_LONG_AS_IT_COMES}
         </label>
       );
     default:

@@ -1,8 +1,9 @@
 /** How each pasted sentence was understood, fetched with the first that is read. */
+import * as say from "#words/paper-parts.ts";
 import type { ReadInstruction } from "../../engine/wording/read-instruction.ts";
-import { list } from "../sentence.ts";
 import { Words } from "../Words.tsx";
-import { type Bottles, wordsOf } from "./step-kinds.ts";
+import { inFewWords } from "./in-few-words.ts";
+import type { Bottles } from "./step-kinds.ts";
 
 export { partsFrom, samplesFrom } from "./parts-from.ts";
 
@@ -27,8 +28,7 @@ export function Understood({ read, bottles, added, onTake, onLeave }: Props) {
       {read.parts.map((part, p) => (
         <div key={p}>
           <p>
-            <b>A fresh tube</b>
-            {part.samples.length > 0 ? ` for ${list(part.samples)}` : " for each sample"}
+            <b>{say.FRESH_TUBE}</b> {say.tubeFor(part.samples)}
           </p>
           <ol>
             {part.tests.map((test, t) => (
@@ -39,21 +39,21 @@ export function Understood({ read, bottles, added, onTake, onLeave }: Props) {
                       <q>{stretch.words}</q>{" "}
                       <span class="means">
                         {stretch.steps.length > 0 ? (
-                          <Words of={`${stretch.steps.map((step) => wordsOf(step, bottles)).join("; ")}.`} />
+                          <Words of={`${stretch.steps.map((step) => inFewWords(step, bottles)).join("; ")}.`} />
                         ) : (
-                          "nothing is done in the tube."
+                          say.NOTHING_IS_DONE
                         )}
                       </span>
                       {stretch.assumed.map((one) => (
                         <span class="soft" key={one}>
                           {" "}
-                          Taken for granted: <Words of={`${one}.`} />
+                          {say.TAKEN_FOR_GRANTED} <Words of={`${one}.`} />
                         </span>
                       ))}
                       {stretch.questions.map((one) => (
                         <span class="asks" key={one}>
                           {" "}
-                          <b>Question:</b> {one}
+                          <b>{say.QUESTION}</b> {one}
                         </span>
                       ))}
                     </li>
@@ -66,19 +66,15 @@ export function Understood({ read, bottles, added, onTake, onLeave }: Props) {
       ))}
       {added.length > 0 && (
         <p>
-          <b>
-            {added.length === 1
-              ? `Sample ${added[0]} is not in the paper yet: it is added with the tests.`
-              : `Samples ${list(added)} are not in the paper yet: they are added with the tests.`}
-          </b>
+          <b>{say.notInPaper(added)}</b>
         </p>
       )}
       <p class="tools">
         <button type="button" onClick={onTake}>
-          Put these tests into the paper
+          {say.TAKE_TESTS}
         </button>
         <button type="button" onClick={onLeave}>
-          Leave them
+          {say.LEAVE_THEM}
         </button>
       </p>
     </div>

@@ -2,6 +2,8 @@
  * A written paper, from a link, a file or the browser's storage, back into the fields of the form. Whatever comes: text that fits a field is
  * put there, right or wrong, and the schema speaks about it afterwards; what fits no field is named.
  */
+import { withFigures } from "#words/language.ts";
+import { LEFT_OUT as say } from "#words/paper.ts";
 import type { WrittenStep } from "../../engine/constants/standard-tests.ts";
 import { LONGEST, MOST } from "../../engine/practical/bounds.ts";
 import type { Observation } from "../../engine/practical.ts";
@@ -36,24 +38,24 @@ class Reader {
   readonly leftOut: string[] = [];
   tell(sentence: string): void {
     if (this.leftOut.length < TOLD) this.leftOut.push(sentence);
-    else if (this.leftOut.length === TOLD) this.leftOut.push("And more like these.");
+    else if (this.leftOut.length === TOLD) this.leftOut.push(say.more);
   }
   skip(place: string, why: string): void {
-    this.tell(`${place}: ${why}; it was left out.`);
+    this.tell(say.wasLeftOut(place, why));
   }
   group(input: unknown, place: string): Group {
     if (input === undefined) return {};
     if (isGroup(input)) return input;
-    this.skip(place, "expected a group of entries");
+    this.skip(place, say.group);
     return {};
   }
   list(input: unknown, place: string, most: number): unknown[] {
     if (input === undefined) return [];
     if (!Array.isArray(input)) {
-      this.skip(place, "expected a list");
+      this.skip(place, say.list);
       return [];
     }
-    if (input.length > most) this.skip(place, `found ${input.length} entries, at most ${most} are kept`);
+    if (input.length > most) this.skip(place, say.tooMany(input.length, most));
     return input.slice(0, most);
   }
   /** Text or a figure, as it stands in a field. */
@@ -61,26 +63,24 @@ class Reader {
     if (input === undefined || input === null) return otherwise;
     if (typeof input === "string" || typeof input === "number") {
       const text = String(input);
-      if (text.length > LONGEST.says)
-        this.tell(`${place}: found ${text.length} letters, at most ${LONGEST.says} fit; the rest was cut off.`);
+      if (text.length > LONGEST.says) this.tell(say.cutOff(place, text.length, LONGEST.says));
       return fitting(text);
     }
-    this.skip(place, "expected text");
+    this.skip(place, say.text);
     return otherwise;
   }
   texts(input: unknown, place: string, most: number): string[] {
-    return this.list(input, place, most).map((one, index) => this.text(one, `${place}, entry ${index + 1}`));
+    return this.list(input, place, most).map((one, index) => this.text(one, `${place}, ${say.entry(index + 1)}`));
   }
   oneOf<T extends string>(input: unknown, choices: readonly T[], place: string, otherwise: T): T {
     if (input === undefined) return otherwise;
     const found = choices.find((choice) => choice === input);
-    if (found === undefined) this.skip(place, `expected one of ${choices.join(", ")}`);
+    if (found === undefined) this.skip(place, say.oneOf(choices.join(", ")));
     return found ?? otherwise;
   }
   unknown(group: Group, known: readonly string[], place: string): void {
     for (const key of Object.keys(group)) {
-      if (!known.includes(key))
-        this.skip(place ? `${place}, ${key.slice(0, 40)}` : key.slice(0, 40), "it has no field");
+      if (!known.includes(key)) this.skip(place ? `${place}, ${key.slice(0, 40)}` : key.slice(0, 40), say.noField);
     }
   }
 }
@@ -95,7 +95,7 @@ export const holdsNoPaper = (input: unknown): boolean =>
 
 export function draftOf(input: unknown): FoundDraft {
   const read = new Reader();
-  const group = read.group(input, "the paper");
+  const group = read.group(input, say.paper);
   read.unknown(group, ["title", "minutes", "samples", "paper", "parts", "record", ...AUTHORS], "");
   const paper = read.group(group.paper, "paper");
   read.unknown(paper, ["cations", "anions", "inAll", "share", "differ", "same", "contains"], "paper");
@@ -128,7 +128,7 @@ function ionsOf(read: Reader, input: unknown, place: string): IonChoice {
 const GIVEN = ["solid", "solution", "both"] as const;
 
 function sampleOf(read: Reader, input: unknown, index: number): DraftSample {
-  const place = `sample ${index + 1}`;
+  const place = say.sample(index + 1);
   const group = read.group(input, place);
   read.unknown(group, ["label", "given", "concentration", "holds", "salt"], place);
   const holds = read.group(group.holds, `${place}, holds`);
@@ -136,7 +136,7 @@ function sampleOf(read: Reader, input: unknown, index: number): DraftSample {
   return {
     label: read.text(group.label, `${place}, label`, emptySample("").label),
     given: read.oneOf(group.given, GIVEN, `${place}, given`, "solution"),
-    concentration: read.text(group.concentration, `${place}, concentration`),
+    concentration: withFigures(read.text(group.concentration, `${place}, concentration`)),
     cations: count("cations"),
     anions: count("anions"),
   };
@@ -169,7 +169,7 @@ function statementsOf(read: Reader, paper: Group): DraftStatement[] {
 }
 
 function partOf(read: Reader, input: unknown, index: number): DraftPart {
-  const place = `part ${index + 1}`;
+  const place = say.part(index + 1);
   const group = read.group(input, place);
   read.unknown(group, ["label", "title", "samples", "from", "tests", "note"], place);
   return {
@@ -178,7 +178,7 @@ function partOf(read: Reader, input: unknown, index: number): DraftPart {
     samples: read.texts(group.samples, `${place}, samples`, MOST.samples),
     from: read.oneOf(group.from, ["", "solid", "solution"], `${place}, from`, ""),
     tests: read.list(group.tests, `${place}, tests`, MOST.tests).map((one, test) => {
-      const at = `${place}, test ${test + 1}`;
+      const at = `${place}, ${say.test(test + 1)}`;
       const of = read.group(one, at);
       read.unknown(of, ["label", "says", "steps", "seen"], at);
       return {
@@ -191,13 +191,15 @@ function partOf(read: Reader, input: unknown, index: number): DraftPart {
 }
 
 function stepOf(read: Reader, input: unknown, place: string): WrittenStep {
-  const group = read.group(input, `${place}, step`);
+  const group = read.group(input, `${place}, ${say.step}`);
   return Object.fromEntries(
     Object.entries(group)
       .slice(0, 6)
       .flatMap(([key, value]) => {
         const plain =
-          typeof value === "boolean" || typeof value === "number" ? value : read.text(value, `${place}, ${key}`);
+          typeof value === "boolean" || typeof value === "number"
+            ? value
+            : withFigures(read.text(value, `${place}, ${key}`));
         return FORBIDDEN.includes(key) || key.length > 20 ? [] : [[key, plain]];
       }),
   );
@@ -211,7 +213,7 @@ function seenOf(read: Reader, input: unknown, place: string): Record<string, Obs
       .flatMap(([letter, seen]) => {
         if (FORBIDDEN.includes(letter)) return [];
         if (fits(seen)) return [[letter, seen as Observation]];
-        read.skip(`${place}, record`, "found too much text");
+        read.skip(`${place}, record`, say.tooMuchText);
         return [];
       }),
   );
@@ -226,8 +228,8 @@ function takeRecord(read: Reader, input: unknown, draft: Draft): void {
     if (FORBIDDEN.includes(letter)) continue;
     for (const [id, seen] of Object.entries(read.group(row, `record, ${letter.slice(0, 4)}`))) {
       const line = lines.find((one) => one.id === id);
-      if (!line) read.skip(`record, ${letter.slice(0, 4)}, ${id.slice(0, 20)}`, "there is no such test");
-      else if (!fits(seen)) read.skip(`record, ${id}`, "found too much text");
+      if (!line) read.skip(`record, ${letter.slice(0, 4)}, ${id.slice(0, 20)}`, say.noSuchTest);
+      else if (!fits(seen)) read.skip(`record, ${id}`, say.tooMuchText);
       else draft.parts[line.part].tests[line.test].seen[letter] = seen as Observation;
     }
   }

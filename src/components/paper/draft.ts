@@ -2,6 +2,8 @@
  * A paper while it is being entered: what stands in the fields of the form, finished or not. It is turned into the form an author writes
  * (`written`), which the one schema reads; what the schema says of `samples[0].concentration` belongs to the field of that name.
  */
+import { typedFigures } from "#words/language.ts";
+import { part as partTitle, USUAL_STRENGTH } from "#words/paper-form.ts";
 import type { WrittenStep } from "../../engine/constants/standard-tests.ts";
 import { LONGEST } from "../../engine/practical/bounds.ts";
 import { ROMAN } from "../../engine/practical/cells.ts";
@@ -55,7 +57,7 @@ export interface Draft {
 export const emptySample = (label: string): DraftSample => ({
   label,
   given: "solution",
-  concentration: "0.1 mol/dm3",
+  concentration: USUAL_STRENGTH,
   cations: 1,
   anions: 1,
 });
@@ -102,6 +104,11 @@ export const freeLetter = (of: string, taken: readonly string[]): string =>
 
 /** A whole number where the field holds one; else what was typed, for the schema to speak about. */
 const figure = (text: string): number | string => (/^\d{1,4}$/.test(text.trim()) ? Number(text) : text);
+/** A step with its amounts as the engine reads them. */
+const inPoints = (step: WrittenStep): WrittenStep =>
+  Object.fromEntries(
+    Object.entries(step).map(([key, entry]) => [key, typeof entry === "string" ? typedFigures(entry) : entry]),
+  );
 const filled = (text: string): boolean => text.trim() !== "";
 
 /** The lines of the record, each with its place in the draft. */
@@ -159,7 +166,7 @@ export function written(draft: Draft): Record<string, unknown> {
     samples: samples.map(({ label, given, concentration, cations: c, anions: a }) => ({
       label,
       given,
-      ...(given !== "solid" && filled(concentration) && { concentration }),
+      ...(given !== "solid" && filled(concentration) && { concentration: typedFigures(concentration) }),
       ...((c !== 1 || a !== 1) && { holds: { cations: c, anions: a } }),
     })),
     paper: {
@@ -195,10 +202,13 @@ export function written(draft: Draft): Record<string, unknown> {
     },
     parts: parts.map((part) => ({
       label: part.label,
-      title: part.title.trim().length >= 3 ? part.title : `Part ${part.label}`,
+      title: part.title.trim().length >= 3 ? part.title : partTitle(part.label),
       ...(part.samples.length > 0 && { samples: part.samples }),
       ...(part.from && { from: part.from }),
-      tests: part.tests.map(({ says, steps }) => ({ ...(says.trim().length >= 3 && { says }), steps })),
+      tests: part.tests.map(({ says, steps }) => ({
+        ...(says.trim().length >= 3 && { says }),
+        steps: steps.map(inPoints),
+      })),
     })),
     ...(Object.keys(record).length > 0 && { record }),
   };

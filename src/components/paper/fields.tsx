@@ -1,5 +1,7 @@
 /** The fields of the form. Each has its name, and under it what is wrong with what stands in it. */
+
 import type { ComponentChildren } from "preact";
+import * as say from "#words/paper-form.ts";
 import type { PracticalFault } from "../../engine/practical/faults.ts";
 
 /** What the schema says, by place: `samples.0.concentration`. */
@@ -25,7 +27,7 @@ export const placeId = (place: string) => `f-${place.replace(/[^\w]+/g, "-")}`;
 export function Fault({ id, of }: { id: string; of: string | undefined }) {
   return of === undefined ? null : (
     <p class="fault" id={id}>
-      <b>To do:</b> {of}
+      <b>{say.TO_DO}</b> {of}
     </p>
   );
 }
@@ -96,7 +98,7 @@ export function Choice({ name, place, value, of, fault, says, onChoose }: Choice
         aria-describedby={fault === undefined ? undefined : `${id}-fault`}
         onChange={(event) => onChoose(event.currentTarget.value)}
       >
-        {!known && <option value={value}>{value === "" ? "choose …" : value}</option>}
+        {!known && <option value={value}>{value === "" ? say.CHOOSE : value}</option>}
         {of.map(([one, words]) => (
           <option key={one} value={one}>
             {words}
@@ -135,7 +137,7 @@ export function Letters({ name, place, letters, chosen, fault, onChoose }: Lette
             }
           />{" "}
           {letter}
-          {!letters.includes(letter) && " (no such sample)"}
+          {!letters.includes(letter) && ` ${say.NO_SUCH_SAMPLE}`}
         </label>
       ))}
       <Fault id={`${id}-fault`} of={fault} />

@@ -1,4 +1,5 @@
 /** A paper as a link and as a file, made in this browser when a reader asks for it; nothing is sent. */
+import * as say from "#words/paper-files.ts";
 import type { TableRecord } from "../../engine/bench/prediction-table.ts";
 import { findingOf } from "../conclude/finding.ts";
 import { type Draft, sharedLetters, stored } from "./draft.ts";
@@ -18,9 +19,9 @@ export async function makeLink(draft: Draft): Promise<Kept> {
   try {
     fragment = await toFragment(stored(draft));
   } catch {
-    return { news: "This browser cannot make such a link. Save the paper as a file." };
+    return { news: say.CANNOT_LINK };
   }
-  if (fragment.length > LONGEST_CODE) return { news: "The paper is too long for a link. Save it as a file." };
+  if (fragment.length > LONGEST_CODE) return { news: say.TOO_LONG_FOR_LINK };
   const address = `${location.origin}${location.pathname}${fragment}`;
   return { address, news: await copied(address) };
 }
@@ -30,19 +31,19 @@ export async function makeFile(draft: Draft, work: PaperWork | undefined, record
   const [shared] = sharedLetters(draft.parts);
   if (shared !== undefined) {
     // A file names an observation by the letter of its part: of two such parts it would hold one.
-    return { news: `Two parts are called ${shared || "nothing"}. Give each a letter of its own, then save.` };
+    return { news: say.twoParts(shared) };
   }
   const text = writeFile(draft, work ? certainSalts(work, record) : {});
   save(text, fileName(draft.title));
-  return { text, news: "The file is saved. Its text stands below as well." };
+  return { text, news: say.SAVED };
 }
 
 async function copied(text: string): Promise<string> {
   try {
     await navigator.clipboard.writeText(text);
-    return "The link is copied.";
+    return say.COPIED;
   } catch {
-    return "The link stands below: copy it from there.";
+    return say.COPY_BELOW;
   }
 }
 

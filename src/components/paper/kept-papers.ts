@@ -2,6 +2,8 @@
  * Papers kept in this browser, each as it is written, under a number of its own. Shape: { papers: { "3": written }, open: "3" }. The browser
  * may refuse to keep anything (a private window, a full store); then the page works on, and says so.
  */
+import * as say from "#words/paper.ts";
+
 const KEY = "ionwright papers";
 
 export interface KeptPapers {
@@ -22,7 +24,7 @@ export function loadKept(): Kept {
   try {
     text = localStorage.getItem(KEY);
   } catch {
-    return { ...NOTHING_KEPT, refused: NOT_KEPT };
+    return { ...NOTHING_KEPT, refused: say.KEEPS_NOTHING };
   }
   if (text === null) return NOTHING_KEPT;
   try {
@@ -40,7 +42,7 @@ export function loadKept(): Kept {
   } catch {
     // No room: there is nothing more to be done.
   }
-  return { ...NOTHING_KEPT, refused: "The papers kept in this browser could not be read." };
+  return { ...NOTHING_KEPT, refused: say.KEPT_UNREADABLE };
 }
 
 /** What a change of the list came to. */
@@ -55,12 +57,12 @@ export interface Kept extends KeptPapers {
  */
 export function changeKept(seen: KeptPapers, change: (now: KeptPapers) => KeptPapers): Kept {
   const { refused, ...found } = loadKept();
-  const next = change(refused === NOT_KEPT ? seen : found);
+  const next = change(refused === say.KEEPS_NOTHING ? seen : found);
   try {
     localStorage.setItem(KEY, JSON.stringify(next));
     return next;
   } catch {
-    return { ...next, refused: NOT_KEPT };
+    return { ...next, refused: say.KEEPS_NOTHING };
   }
 }
 
@@ -72,9 +74,6 @@ export function onKeptElsewhere(hear: (kept: KeptPapers) => void): () => void {
   addEventListener("storage", listen);
   return () => removeEventListener("storage", listen);
 }
-
-const NOT_KEPT =
-  "This browser does not keep anything for this page, so your paper is gone when you close it. Save it as a file, or copy its link.";
 
 /** The number of a kept paper that is just this one, as written; undefined where there is none. */
 export function sameAs(papers: Record<string, unknown>, paper: unknown): string | undefined {
@@ -89,5 +88,5 @@ export const freeNumber = (papers: Record<string, unknown>): string =>
 /** What a paper is called in the list. */
 export function nameOf(written: unknown): string {
   const title = isGroup(written) ? written.title : undefined;
-  return typeof title === "string" && title.trim() !== "" ? title.slice(0, 80) : "A paper without a title";
+  return typeof title === "string" && title.trim() !== "" ? title.slice(0, 80) : say.NO_TITLE;
 }

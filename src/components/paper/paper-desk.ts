@@ -1,4 +1,5 @@
 /** Asks the worker. Loaded, and the worker with it, when a paper is first worked with. */
+import * as say from "#words/paper-desk.ts";
 import type { PracticalFault } from "../../engine/practical/faults.ts";
 import type { ReadInstruction } from "../../engine/wording/read-instruction.ts";
 import { type Answer, readAnswer } from "./paper-answer.ts";
@@ -46,7 +47,7 @@ export function openDesk(start: () => Clerk, limit = TIME_LIMIT): PaperDesk {
 
   function watch(): void {
     clearTimeout(clock);
-    if (waiting.size > 0) clock = setTimeout(() => fail(TOO_LONG), limit);
+    if (waiting.size > 0) clock = setTimeout(() => fail(say.TOO_LONG), limit);
   }
 
   function started(): Clerk {
@@ -56,15 +57,15 @@ export function openDesk(start: () => Clerk, limit = TIME_LIMIT): PaperDesk {
     fresh.onmessage = ({ data }) =>
       onDuty(() => {
         const read = readAnswer(data);
-        if (!read) return fail(UNREADABLE);
+        if (!read) return fail(say.UNREADABLE);
         const { id, ...said } = read;
         const hear = waiting.get(id);
         if (said.done) waiting.delete(id);
         watch();
         hear?.(said);
       });
-    fresh.onerror = () => onDuty(() => fail(FAILED));
-    fresh.onmessageerror = () => onDuty(() => fail(UNREADABLE));
+    fresh.onerror = () => onDuty(() => fail(say.FAILED));
+    fresh.onmessageerror = () => onDuty(() => fail(say.UNREADABLE));
     return fresh;
   }
 
@@ -76,7 +77,7 @@ export function openDesk(start: () => Clerk, limit = TIME_LIMIT): PaperDesk {
       clerk.postMessage({ ...question, id } as Question);
       watch();
     } catch {
-      fail("The calculation could not be started in this browser.");
+      fail(say.NOT_STARTED);
     }
     return id;
   }
@@ -97,15 +98,15 @@ export function openDesk(start: () => Clerk, limit = TIME_LIMIT): PaperDesk {
       working = ask({ do: "work out", written, cautions: [...cautions] }, hear);
     },
     async readSentences(pasted) {
-      const { sentences, refused = FAILED } = await once({ do: "read sentences", pasted });
+      const { sentences, refused = say.FAILED } = await once({ do: "read sentences", pasted });
       return sentences ?? { refused };
     },
     async check(written) {
-      const { faults, refused = FAILED } = await once({ do: "check", written });
+      const { faults, refused = say.FAILED } = await once({ do: "check", written });
       return faults ?? { refused };
     },
     async order(written) {
-      const { order, refused = FAILED } = await once({ do: "order", written });
+      const { order, refused = say.FAILED } = await once({ do: "order", written });
       return order ?? { refused };
     },
     async lookFurther(written, left, cautions) {
@@ -114,11 +115,6 @@ export function openDesk(start: () => Clerk, limit = TIME_LIMIT): PaperDesk {
     },
   };
 }
-
-const TOO_LONG =
-  "The calculation took too long and was stopped. Tick fewer ions, or enter fewer tests; what you typed is kept.";
-const FAILED = "The calculation failed. What you typed is kept; load the page again to try once more.";
-const UNREADABLE = "The calculation gave an answer that cannot be read. Load the page again; what you typed is kept.";
 
 /** The desk of this page. */
 export const desk = openDesk(() => new Worker(new URL("./paper.worker.ts", import.meta.url), { type: "module" }));

@@ -3,6 +3,7 @@
  * not say. Read again by the same frontmatter reader that reads the course.
  */
 
+import * as say from "#words/paper-files.ts";
 import { ContentFaults } from "../../authoring/faults.ts";
 import { readFrontmatter } from "../../authoring/frontmatter.ts";
 
@@ -11,28 +12,27 @@ export const LONGEST_FILE = 64_000;
 
 export interface FileText {
   data: unknown;
-  /** "line 12, column 5" of an entry, or of the nearest around it that exists. */
+  /** "Line 12, column 5" of an entry, or of the nearest around it that exists. */
   placeOf(path: readonly (string | number)[]): string;
 }
 
 /** The frontmatter of a file, or what is wrong with it, each fault with its line and column. */
 export function readFile(name: string, text: string): FileText | { faults: string[] } {
   if (text.length > LONGEST_FILE) {
-    return { faults: [`The file has ${text.length} letters; a practical has at most ${LONGEST_FILE}.`] };
+    return { faults: [say.tooLong(text.length, LONGEST_FILE)] };
   }
   try {
     const { data, placeOf } = readFrontmatter(name, text);
     const place = (path: readonly (string | number)[]) => {
       const { line, column } = placeOf(path);
-      return `line ${line}, column ${column}`;
+      return say.line(line, column);
     };
     return { data, placeOf: place };
   } catch (error) {
     if (!(error instanceof ContentFaults)) throw error;
     return {
-      faults: error.faults.map(
-        ({ line, column, what, found, advice }) =>
-          `Line ${line}, column ${column}: ${what}. Found: ${found}. To do: ${advice}.`,
+      faults: error.faults.map(({ line, column, what, found, advice }) =>
+        say.fault(say.line(line, column), what, found, advice),
       ),
     };
   }

@@ -2,6 +2,7 @@
  * A whole paper in a link: the paper as it is written, as JSON, compressed (deflate-raw) and in base64url, after "#paper=". A fragment is not
  * sent to any server. Whatever a link holds, no more than a bound is unpacked, and what comes out is only ever read as data.
  */
+import * as say from "#words/paper-files.ts";
 import { MARK } from "./paper-mark.ts";
 
 /** Longest code of a link that is read, in letters, and most it may unpack to, in bytes. */
@@ -62,7 +63,7 @@ export async function toFragment(written: unknown): Promise<string> {
 export async function fromFragment(fragment: string): Promise<{ written: unknown } | { refused: string }> {
   const code = fragment.slice(MARK.length);
   if (code.length > LONGEST_CODE) {
-    return { refused: `It is ${code.length} letters long; a link with a paper has at most ${LONGEST_CODE}.` };
+    return { refused: say.codeTooLong(code.length, LONGEST_CODE) };
   }
   let bytes: Uint8Array | undefined;
   try {
@@ -71,12 +72,12 @@ export async function fromFragment(fragment: string): Promise<{ written: unknown
       MOST_UNPACKED,
     );
   } catch {
-    return { refused: "It is damaged or was cut off. Ask for the link again, and copy all of it." };
+    return { refused: say.CUT_OFF };
   }
-  if (!bytes) return { refused: `It unpacks to more than ${MOST_UNPACKED / 1000} kB; no paper is so long.` };
+  if (!bytes) return { refused: say.unpacksTo(MOST_UNPACKED / 1000) };
   try {
     return { written: JSON.parse(new TextDecoder("utf-8", { fatal: true }).decode(bytes)) };
   } catch {
-    return { refused: "What it holds is not a paper. Ask for the link again, and copy all of it." };
+    return { refused: say.NO_PAPER };
   }
 }

@@ -43,6 +43,8 @@ export interface Purposes {
   id: string;
   test: string;
   tells: string;
+  /** It tells ions of one kind apart, so that its sights are few. */
+  byIon: boolean;
   sights: Sight[];
   gases: string[];
 }

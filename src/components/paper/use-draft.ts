@@ -1,5 +1,7 @@
 /** The paper that is being entered: kept in the browser as it is typed, with a way back from every change. */
+
 import { useEffect, useRef, useState } from "preact/hooks";
+import * as say from "#words/paper.ts";
 import { type Draft, emptyDraft, stored } from "./draft.ts";
 import { draftOf } from "./draft-of.ts";
 import {
@@ -80,7 +82,7 @@ export function useDraft(tell: (news: string) => void): OpenPaper {
     const { id, known } = place.current;
     if ((id === "" && isEmpty(paper)) || text === known) return { ...now, open: id };
     const isElsewhere = id in now.papers && JSON.stringify(now.papers[id]) !== known;
-    if (isElsewhere) tell("Another tab has changed this paper too. Yours is kept beside it, as a paper of its own.");
+    if (isElsewhere) tell(say.OTHER_TAB);
     const own = id === "" || isElsewhere ? freeNumber(now.papers) : id;
     place.current = { id: own, known: text };
     return { papers: { ...now.papers, [own]: paper }, open: own };

@@ -1,5 +1,7 @@
 /** The link a page was reached by, with a whole paper in it. */
+
 import { useEffect, useState } from "preact/hooks";
+import * as say from "#words/paper.ts";
 import type { Draft } from "./draft.ts";
 import { draftOf, holdsNoPaper } from "./draft-of.ts";
 import { MARK } from "./paper-mark.ts";
@@ -11,8 +13,7 @@ export function useLink(open: (draft: Draft) => void, tell: (news: string) => vo
     const read = async () => {
       const { hash } = location;
       if (!hash.startsWith(MARK)) {
-        if (/^#\w+=/.test(hash))
-          tell("The link has something behind # that is no paper; a paper is behind #paper=. Ask for the link again.");
+        if (/^#\w+=/.test(hash)) tell(say.NO_PAPER_BEHIND);
         return;
       }
       set(true);
@@ -22,16 +23,14 @@ export function useLink(open: (draft: Draft) => void, tell: (news: string) => vo
     const readPaper = async (hash: string) => {
       const found = await import("./paper-link.ts")
         .then(({ fromFragment }) => fromFragment(hash))
-        .catch(() => ({ refused: "This browser cannot unpack such a link." }));
+        .catch(() => ({ refused: say.CANNOT_UNPACK }));
       // The paper is in the list now; the address is for the parts of the page again.
       history.replaceState(history.state, "", location.pathname + location.search);
-      if ("refused" in found)
-        return tell(`The link could not be opened. ${found.refused} Your own papers are as they were.`);
-      if (holdsNoPaper(found.written))
-        return tell("The link holds no paper. Ask for the link again. Your own papers are as they were.");
+      if ("refused" in found) return tell(say.linkNotOpened(found.refused));
+      if (holdsNoPaper(found.written)) return tell(say.LINK_HOLDS_NO_PAPER);
       const { draft, leftOut } = draftOf(found.written);
       open(draft);
-      tell(`The paper of the link is open.${leftOut.length > 0 ? ` ${leftOut.join(" ")}` : ""}`);
+      tell([say.LINK_IS_OPEN, ...leftOut].join(" "));
     };
     read();
     addEventListener("hashchange", read);

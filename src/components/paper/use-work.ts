@@ -1,5 +1,7 @@
 /** What the worker makes of the paper: asked when the tests change and typing pauses, and when an observation has no words in the table yet. */
+
 import { useEffect, useRef, useState } from "preact/hooks";
+import * as say from "#words/paper.ts";
 import type { PracticalFault } from "../../engine/practical/faults.ts";
 import { type Draft, written } from "./draft.ts";
 import type { CautionEntry, PaperWork } from "./paper-work.types.ts";
@@ -64,7 +66,7 @@ export function useWork(draft: Draft, cautions: readonly CautionEntry[], wanted:
           }));
         });
       } catch {
-        set((now) => ({ ...now, working: false, refused: NOT_LOADED }));
+        set((now) => ({ ...now, working: false, refused: say.NOT_LOADED }));
       }
     }, PAUSE);
     return () => clearTimeout(clock);
@@ -72,6 +74,3 @@ export function useWork(draft: Draft, cautions: readonly CautionEntry[], wanted:
 
   return { ...state, fresh };
 }
-
-const NOT_LOADED =
-  "The calculation could not be loaded. What you typed is kept; check the connection and load the page again.";

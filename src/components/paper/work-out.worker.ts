@@ -1,5 +1,6 @@
 /** What the page shows of a paper, worked out in the worker: first what every salt shows, then what stands near a limit and what misleads. */
 
+import * as say from "#words/paper-desk.ts";
 import { cannotBe } from "../../engine/bench/allowed-salts.ts";
 import { asSample } from "../../engine/bench/as-sample.ts";
 import { contentsOf } from "../../engine/bench/contents.ts";
@@ -38,7 +39,7 @@ const MOST_SALTS = 400;
 
 /** Steps that read well and cannot be done, as faults of the paper. */
 const impossible = (paper: Paper): PracticalFault[] =>
-  impossibleSteps(paper).map(({ path, found, advice }) => ({ path, message: `found ${found}; ${advice}` }));
+  impossibleSteps(paper).map(({ path, found, advice }) => ({ path, message: say.impossible(found, advice) }));
 
 /** Reads a paper as far as it can be. */
 export const readWritten = (written: unknown) => readAsFar(written, impossible);
@@ -70,8 +71,7 @@ export async function workOut(
   const salts = new Set(paper.samples.map(({ holds }) => contentsOf(paper.paper, holds).length));
   const many = Math.max(...salts);
   if (many > MOST_SALTS) {
-    const refused = `These lists of ions leave ${many} different things a sample could hold; more than ${MOST_SALTS} are not worked out. Tick the ions your paper names.`;
-    return tell({ faults, refused });
+    return tell({ faults, refused: say.tooManySalts(many, MOST_SALTS) });
   }
   const of = { written, paper, lines, faults, cautions };
   try {
@@ -90,12 +90,8 @@ export async function workOut(
 
 /** Why an engine gave up, as a sentence; what is no such reason is thrown on. */
 function refusal(error: unknown): string {
-  if (error instanceof TooManyReadings) {
-    return `Test ${error.cell} could show more different things than one line of a record has room for. Tick fewer ions, or give some of its steps a line of their own.`;
-  }
-  if (error instanceof NoEquilibrium || error instanceof RangeError) {
-    return `This could not be worked out: ${error.message}. Look at the strengths and volumes.`;
-  }
+  if (error instanceof TooManyReadings) return say.tooManySights(error.cell);
+  if (error instanceof NoEquilibrium || error instanceof RangeError) return say.noEquilibrium(error.message);
   throw error;
 }
 
@@ -150,6 +146,7 @@ function paperWork(
       id: purpose.cell,
       test: capital(tests[index]),
       tells: purposeWords(purpose),
+      byIon: purpose.tellsApart.length === 1,
       sights: purpose.groups.length > 1 ? sightsOf(purpose, table.cells[index].words, table) : [],
       gases: table.cells[index].comesOff.map(({ gas }) => gasName(gas)),
     })),
@@ -177,7 +174,7 @@ function partsOf(paper: Paper, plan: Plan, all: readonly CautionEntry[], mislead
   const told = new Map<string, string>();
   const says = (id: string, summary: string, part: string) => {
     const first = told.get(id);
-    if (first !== undefined) return `As beside part ${first}.`;
+    if (first !== undefined) return say.asBeside(first);
     told.set(id, part);
     return summary;
   };

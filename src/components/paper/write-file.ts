@@ -1,4 +1,5 @@
 /** A paper written as the file of a practical. Entries that only its author can fill in are marked, and the build refuses them as they are. */
+import * as say from "#words/paper-files.ts";
 import type { Draft } from "./draft.ts";
 import { written } from "./draft.ts";
 
@@ -28,8 +29,6 @@ type Group = Record<string, unknown>;
 const group = (value: unknown): Group => value as Group;
 const list = (value: unknown): Group[] => (value ?? []) as Group[];
 
-/** Most letters of a line of prose in a summary. */
-const SUMMARY = "A paper entered on the page for papers of one's own. Its author writes a summary here.";
 const DEFAULT_MINUTES = 60;
 
 /**
@@ -39,19 +38,19 @@ const DEFAULT_MINUTES = 60;
 export function writeFile(draft: Draft, certain: Readonly<Record<string, string>>): string {
   const paper = written(draft);
   const record = group(paper.record ?? {});
-  const title = draft.title.trim().length >= 3 ? draft.title.trim() : "A paper of my own";
+  const title = draft.title.trim().length >= 3 ? draft.title.trim() : say.TITLE;
   const lines = [
     "---",
     `title: ${JSON.stringify(title)}`,
-    `summary: ${JSON.stringify(SUMMARY)}`,
-    "level: core # foundation, core or stretch",
+    `summary: ${JSON.stringify(say.SUMMARY)}`,
+    `level: core # ${say.LEVEL_IS}`,
     `minutes: ${scalar(paper.minutes ?? DEFAULT_MINUTES)}`,
-    "order: 99 # its place in the course",
+    `order: 99 # ${say.ORDER_IS}`,
     "samples:",
     ...list(paper.samples).map((one) => {
       const letter = String(one.label);
       const salt = Object.hasOwn(certain, letter) ? certain[letter] : undefined;
-      const note = salt === undefined ? " # the answer: write the salt here, such as ZnSO4*7H2O" : "";
+      const note = salt === undefined ? ` # ${say.ANSWER_IS}` : "";
       return `  - ${flow({ ...one, salt: salt ?? NOT_KNOWN })}${note}`;
     }),
     "paper:",
@@ -77,14 +76,14 @@ export function writeFile(draft: Draft, certain: Readonly<Record<string, string>
         }),
       ];
     }),
-    ...(Object.keys(record).length > 0 ? ["record:"] : ["record: {} # what was seen, as the guide for authors says"]),
+    ...(Object.keys(record).length > 0 ? ["record:"] : [`record: {} # ${say.RECORD_IS}`]),
     ...Object.entries(record).flatMap(([letter, row]) => [
       `  ${scalar(letter)}:`,
       ...Object.entries(group(row)).map(([id, seen]) => `    ${scalar(id)}: ${flow(seen)}`),
     ]),
     "---",
     "",
-    "Write here, in your own words, where the samples come from and what there is to find out.",
+    say.WRITE_HERE,
     "",
   ];
   return lines.join("\n");

@@ -1,6 +1,5 @@
 /** One test on all its samples: expect, carry out and look, record, then the model wording with the marks. */
 import { useEffect, useRef, useState } from "preact/hooks";
-import { PAPER_SAYS, TAKE_CARE } from "#words/carry-out.ts";
 import * as say from "#words/practise.ts";
 import { Words } from "../Words.tsx";
 import type { Session } from "./kept.ts";
@@ -80,7 +79,7 @@ export function TestStep({ practice, tests, unknowns, session, moved, onChange, 
               <div class="caution" key={title}>
                 <p>
                   <b>
-                    {TAKE_CARE} {hazard}.
+                    {say.TAKE_CARE} {hazard}.
                   </b>{" "}
                   {summary && (
                     <>
@@ -96,7 +95,7 @@ export function TestStep({ practice, tests, unknowns, session, moved, onChange, 
         <div>
           {test.says && (
             <p>
-              {PAPER_SAYS}{" "}
+              {say.TEST_SAYS}{" "}
               <q>
                 <Words of={test.says} />
               </q>

@@ -1,7 +1,7 @@
 /** What is to be seen in a tube, told plainly part by part: not the words a mark scheme credits. */
 import type { Colour } from "../../engine/practical/same-colour.ts";
 import type { GasTest } from "../../engine/practical.ts";
-import { colour as named } from "./observation.ts";
+import { evidence, colour as named } from "./observation.ts";
 
 const hue = (colour: Colour): string => (colour === "colourless" ? "ohne jede Farbe" : named(colour));
 const ofHue = (colour: Colour | undefined): string => (colour ? `, ${hue(colour)}` : "");
@@ -45,7 +45,7 @@ const SIGNS: Readonly<Record<string, string>> = {
   "cobalt(II) chloride paper turns from blue to pink": "Das Blau des Papiers ist jetzt rosa.",
   "white smoke on the rod": "Um den Stab hängt weißer Rauch.",
 };
-export const sign = (evidence: string): string => SIGNS[evidence] ?? `Vom Gas: ${evidence}.`;
+export const sign = (seen: string): string => SIGNS[seen] ?? `Zu sehen: ${evidence(seen)}.`;
 
 /** What is held in the gas. */
 const HELD: Readonly<Partial<Record<GasTest, string>>> = {

@@ -37,6 +37,8 @@ export const DONE = "erledigt";
 
 /** One test. */
 export const cautionsFor = (test: string) => `Hinweise zur Sicherheit für ${test}`;
+export const TAKE_CARE = "Vorsicht:";
+export const TEST_SAYS = "Die Aufgabe sagt:";
 export const EXPECT = "Was könntest du sehen, und was hieße das?";
 export const EXPECT_OR_LEAVE = "(du kannst das auch leer lassen)";
 export const CARRY_OUT = "Durchführen";

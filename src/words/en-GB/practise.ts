@@ -35,6 +35,8 @@ export const DONE = "done";
 
 /** One test. */
 export const cautionsFor = (test: string) => `Cautions for ${test}`;
+export const TAKE_CARE = "Take care:";
+export const TEST_SAYS = "The paper says:";
 export const EXPECT = "What could you see, and what would it mean?";
 export const EXPECT_OR_LEAVE = "(yours to fill in or leave)";
 export const CARRY_OUT = "Carry it out";
