@@ -13,6 +13,10 @@ interface Props {
   record: TableRecord;
 }
 
+/** Where the file of a practical lies in a site, and what it says of a salt that is not certain. */
+const FOLDER = "src/content/practicals/";
+const OPEN_SALT = 'salt: "?"';
+
 export function KeepPanel({ draft, work, record }: Props) {
   const [link, setLink] = useState<{ of: Draft; address: string }>();
   const [file, setFile] = useState<{ of: Draft; text: string }>();
@@ -59,7 +63,7 @@ export function KeepPanel({ draft, work, record }: Props) {
           <label for="made-file">{say.FILE}</label>
           <textarea id="made-file" rows={12} readOnly spellcheck={false} value={text} />
           <p class="small">
-            {say.PUT_IT.into} <code>src/content/practicals/</code> {say.PUT_IT.says} <code>salt: "?"</code>
+            {say.PUT_IT.into} <code>{FOLDER}</code> {say.PUT_IT.says} <code>{OPEN_SALT}</code>
             {say.PUT_IT.until}
           </p>
         </div>

@@ -1,13 +1,13 @@
 /** A paper of one's own in German: figures with a decimal comma in the fields, with a point in what is kept and shared. */
 import { describe, expect, test } from "vitest";
-import { emptyDraft, emptyPart, emptySample, written } from "../../../src/components/paper/draft.ts";
+import { type Draft, emptyDraft, emptyPart, emptySample, written } from "../../../src/components/paper/draft.ts";
 import { draftOf } from "../../../src/components/paper/draft-of.ts";
 import { inFewWords } from "../../../src/components/paper/in-few-words.ts";
 import { askOf } from "../../../src/components/paper/step-kinds.ts";
 import { readPaper } from "../../../src/engine/practical/faults.ts";
 
 const bottles = [["NaOH(aq)", "Natronlauge"]] as const;
-const draft = {
+const draft: Draft = {
   ...emptyDraft(),
   samples: [{ ...emptySample("P"), concentration: "0,25 mol/dm3" }],
   parts: [
