@@ -1,6 +1,6 @@
 /** Plain sentences that hold formulas in mhchem notation and units, made ready to print. */
-import { withFigures } from "#words/language.ts";
 import { toHtml, toUnicode } from "../engine/formula/typeset.ts";
+import { withFigures } from "./figures.ts";
 
 export { list } from "#words/language.ts";
 

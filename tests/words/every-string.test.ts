@@ -14,8 +14,6 @@ const STILL_TO_BE_MOVED = [
   "src/components/keep/",
   "src/components/map/",
   "src/components/method/",
-  "src/components/prepare/",
-  "src/components/prepare/order/",
   "src/components/sheets/",
   "src/components/teacher-link/",
   "src/pages/",

@@ -1,7 +1,7 @@
 /** A step of the procedure as an instruction: "Add sodium hydroxide (1 mol/dm3) drop by drop, shaking, until in excess." */
+import { GAS_NAMES } from "#words/gas-names.ts";
 import * as say from "#words/steps.ts";
 import { BENCH_PRACTICE } from "../../engine/constants/bench-practice.ts";
-import { GAS_SAFETY } from "../../engine/constants/gas-safety.ts";
 import { INDICATORS } from "../../engine/constants/indicators.ts";
 import type { BenchPlan, PlannedReagent } from "../../engine/planning/bench-plan.ts";
 import type { Duration, GivenOff, GivenSample, Part, Step, Test } from "../../engine/practical.ts";
@@ -173,4 +173,4 @@ function wordSample(part: Part, samples: readonly GivenSample[]): Taken {
 
 /** The name of a gas given by its formula; a formula the engine has no row for passes as it is. */
 export const gasName = (formula: string): string =>
-  Object.hasOwn(GAS_SAFETY, formula) ? GAS_SAFETY[formula as GivenOff].name : formula;
+  Object.hasOwn(GAS_NAMES, formula) ? GAS_NAMES[formula as GivenOff] : formula;

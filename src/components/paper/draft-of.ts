@@ -2,11 +2,12 @@
  * A written paper, from a link, a file or the browser's storage, back into the fields of the form. Whatever comes: text that fits a field is
  * put there, right or wrong, and the schema speaks about it afterwards; what fits no field is named.
  */
-import { withFigures } from "#words/language.ts";
+
 import { LEFT_OUT as say } from "#words/paper.ts";
 import type { WrittenStep } from "../../engine/constants/standard-tests.ts";
 import { LONGEST, MOST } from "../../engine/practical/bounds.ts";
 import type { Observation } from "../../engine/practical.ts";
+import { withFigures } from "../figures.ts";
 import {
   type Draft,
   type DraftPart,

@@ -1,6 +1,8 @@
 /** The rack: every tube to scale with its fill marks, for the tubes the school really has. Reads fully as built, without script. */
+import * as say from "#words/bench-plan.ts";
+import { list } from "#words/language.ts";
 import { brimCapacity } from "../../engine/planning/geometry.ts";
-import { list } from "../sentence.ts";
+import { figures } from "../figures.ts";
 import { Words } from "../Words.tsx";
 import type { DrawnSize, RackTube, TubeKind } from "./rack.ts";
 import { depthWords, figure, Tube, upTo } from "./Tube.tsx";
@@ -16,11 +18,10 @@ const ROUNDING = 1e-9;
 function faultOf(tube: RackTube, size: DrawnSize, shakenFill: number): string | undefined {
   const most = Math.max(0, ...tube.marks.map((mark) => mark.cm3));
   const brim = brimCapacity(size);
-  const needs = `the tests may need ${figure(most)} cm³`;
-  if (most > brim) return `${needs}, and this tube holds ${upTo(brim)} cm³ to the brim.`;
+  if (most > brim) return say.tooFull(figure(most), upTo(brim));
   const limit = (tube.heatedFill ?? 1) * brim;
-  if (most > limit + ROUNDING) return `${needs}; this tube is heated with at most ${upTo(limit)} cm³.`;
-  if (most > brim * shakenFill) return `${needs}, too much to shake in a tube that holds ${upTo(brim)} cm³.`;
+  if (most > limit + ROUNDING) return say.tooFullToHeat(figure(most), upTo(limit));
+  if (most > brim * shakenFill) return say.tooFullToShake(figure(most), upTo(brim));
   return undefined;
 }
 
@@ -55,12 +56,12 @@ export default function BenchPlan({ tubes, kinds, shakenFill, inAddress = false 
         ))}
       </ul>
       <table class="stack">
-        <caption>Tubes, labels and fill marks</caption>
+        <caption>{say.CAPTION}</caption>
         <thead>
           <tr>
-            <th scope="col">Write on</th>
-            <th scope="col">Tube</th>
-            <th scope="col">Marks, from the bottom</th>
+            <th scope="col">{say.HEADS.label}</th>
+            <th scope="col">{say.HEADS.tube}</th>
+            <th scope="col">{say.HEADS.marks}</th>
           </tr>
         </thead>
         <tbody>
@@ -69,18 +70,18 @@ export default function BenchPlan({ tubes, kinds, shakenFill, inAddress = false 
               <th scope="row">
                 <b>{list(tube.labels.map(unbroken))}</b>
               </th>
-              <td data-head="Tube">{size.name}</td>
-              <td data-head="Marks">
-                {tube.solidG && `${tube.solidG} g of solid first${tube.marks.length > 0 ? "; " : ""}`}
+              <td data-head={say.HEADS.tube}>{size.name}</td>
+              <td data-head={say.MARKS}>
+                {tube.solidG && say.solidFirst(figures(tube.solidG)) + (tube.marks.length > 0 ? "; " : "")}
                 {tube.marks.map((mark, index) => (
                   <span key={mark.cm3}>
                     {index > 0 && "; "}
                     {figure(mark.cm3)} cm³{" "}
-                    {mark.cm3 > brimCapacity(size) ? "does not fit" : `at ${depthWords(mark.cm3, size)}`} (
+                    {mark.cm3 > brimCapacity(size) ? say.DOES_NOT_FIT : say.at(depthWords(mark.cm3, size))} (
                     <Words of={mark.what} />)
                   </span>
                 ))}
-                {limitCm3 && `; when heated never above ${upTo(limitCm3)} cm³`}
+                {limitCm3 && say.neverAbove(upTo(limitCm3))}
               </td>
             </tr>
           ))}
@@ -90,7 +91,7 @@ export default function BenchPlan({ tubes, kinds, shakenFill, inAddress = false 
         <Unread faults={sizes.faults} />
         {faults.map(({ labels, fault }) => (
           <p class="caution small" key={labels}>
-            <b>Take another tube.</b> {labels}: {fault}
+            <b>{say.ANOTHER_TUBE}</b> {labels}: {fault}
           </p>
         ))}
       </div>

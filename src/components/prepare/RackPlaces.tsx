@@ -1,6 +1,6 @@
 /** The rack from above: where each tube stands, the front row first. */
+import { HOW_ROWS_ARE_READ, ROWS, THEN } from "#words/bench-plan.ts";
 import type { RackRow } from "../../engine/planning/rack-places.ts";
-import { capital } from "../capital.ts";
 
 interface Props {
   rows: readonly RackRow[];
@@ -13,18 +13,14 @@ interface Props {
 export function RackPlaces({ rows, under, told = false }: Props) {
   return (
     <>
-      {told && (
-        <p class="small soft">
-          Front row first, each row from left to right: the hand finds the tubes in the order of use.
-        </p>
-      )}
+      {told && <p class="small soft">{HOW_ROWS_ARE_READ}</p>}
       {rows.map(({ kind, places }) => (
         <div class="row" key={places[0][0]}>
-          <p>{capital(kind)}</p>
+          <p>{ROWS[kind]}</p>
           <ol class="places">
             {places.map((labels) => (
               <li key={labels[0]}>
-                <b>{labels.join(", then ")}</b>
+                <b>{labels.join(THEN)}</b>
                 {under?.(labels[0]).map((line) => (
                   <span key={line}>{line}</span>
                 ))}

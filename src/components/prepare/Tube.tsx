@@ -1,4 +1,6 @@
+import * as say from "#words/bench-plan.ts";
 import { boreMm, brimCapacity, depthOfVolume, depthRange } from "../../engine/planning/geometry.ts";
+import { figures } from "../figures.ts";
 import type { DrawnSize, RackTube } from "./rack.ts";
 
 /** Pixels to a millimetre of glass, the same for every tube on the rack. */
@@ -52,7 +54,7 @@ export function Tube({ tube, size, limitCm3 }: { tube: RackTube; size: DrawnSize
             <path class="leader" d={`M${right} ${at[index]}l10 ${tenth(words[index] - 4 - at[index])}`} />
           )}
           <text class={line.limit ? "over" : undefined} x={Math.round(right + 13)} y={words[index]}>
-            {line.limit ? "no higher" : `${figure(line.cm3)} cm³`} · {Math.round(line.mm)} mm
+            {line.limit ? say.NO_HIGHER : `${figure(line.cm3)} cm³`} · {Math.round(line.mm)} mm
           </text>
         </g>
       ))}
@@ -65,15 +67,15 @@ export function Tube({ tube, size, limitCm3 }: { tube: RackTube; size: DrawnSize
 }
 
 /** A volume with no more figures than a dropper can give. */
-export const figure = (cm3: number) => String(Math.round(cm3 * 100) / 100);
+export const figure = (cm3: number) => figures(Math.round(cm3 * 100) / 100);
 
 /** A volume that must not be passed, to a tenth and never above itself. */
-export const upTo = (cm3: number) => String(Math.floor(cm3 * 10 + 1e-6) / 10);
+export const upTo = (cm3: number) => figures(Math.floor(cm3 * 10 + 1e-6) / 10);
 
 /** "9 mm (8 to 10)": the depth in such a tube, and from its thinnest to its thickest wall where that is another whole millimetre. */
 export function depthWords(cm3: number, size: DrawnSize): string {
   const at = Math.round(depthOfVolume(cm3, size));
   const { leastMm, greatestMm } = depthRange(cm3, size);
   const [least, greatest] = [Math.round(leastMm), Math.round(greatestMm)];
-  return least === greatest ? `${at}\u00a0mm` : `${at}\u00a0mm (${least} to ${greatest})`;
+  return least === greatest ? `${at}\u00a0mm` : `${at}\u00a0mm (${say.between(least, greatest)})`;
 }

@@ -1,4 +1,5 @@
 /** The tubes a school really has: a list of sizes for each kind of which there are several. */
+import { NOT_UNDERSTOOD } from "#words/bench-plan.ts";
 import { useAwake } from "../awake.ts";
 import type { TubeKind } from "./rack.ts";
 import type { TubeSizes } from "./use-tube-sizes.ts";
@@ -42,7 +43,7 @@ export function Unread({ faults }: Pick<TubeSizes, "faults">) {
     <>
       {faults.map((fault) => (
         <p class="caution small" key={fault}>
-          <b>Not understood.</b> {fault}
+          <b>{NOT_UNDERSTOOD}</b> {fault}
         </p>
       ))}
     </>

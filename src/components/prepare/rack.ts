@@ -1,4 +1,5 @@
 /** The tubes of a bench plan as they are drawn: tubes filled alike stand once, with every label they carry. */
+import { KINDS, ofAnySample, tubeSize } from "#words/bench-plan.ts";
 import { BOILING_TUBES, HARD_GLASS_TUBE, TEST_TUBES, type TubeSize } from "../../engine/constants/glassware.ts";
 import type { PlannedTube } from "../../engine/planning/bench-plan.ts";
 
@@ -14,12 +15,15 @@ export interface TubeKind {
 /** The kinds of tube a rack holds, each with all sizes on offer: handed to the island, so that it need not carry the whole store. */
 export function kindsOf(rack: readonly RackTube[]): TubeKind[] {
   return [
-    { name: "Test-tubes, kept cold", sizes: TEST_TUBES },
-    { name: "Boiling tubes, heated", sizes: BOILING_TUBES },
-    { name: "Hard-glass tubes", sizes: [HARD_GLASS_TUBE] },
+    { name: KINDS.cold, sizes: TEST_TUBES },
+    { name: KINDS.heated, sizes: BOILING_TUBES },
+    { name: KINDS.hardGlass, sizes: [HARD_GLASS_TUBE] },
   ]
     .filter(({ sizes }) => rack.some((tube) => sizes.some(({ id }) => id === tube.size)))
-    .map(({ name, sizes }) => ({ name, sizes: sizes.map(({ source: _, ...drawn }) => drawn) }));
+    .map(({ name, sizes }) => ({
+      name,
+      sizes: sizes.map(({ source: _, ...drawn }) => ({ ...drawn, name: tubeSize(drawn.name) })),
+    }));
 }
 
 export interface RackTube {
@@ -51,7 +55,7 @@ export function rackOf(tubes: readonly PlannedTube[], brim: (tube: PlannedTube) 
     if (alike) {
       alike.labels.push(tube.label);
       alike.marks.forEach((mark, index) => {
-        if (mark.what !== tube.marks[index].what) mark.what = withoutSample(mark.what);
+        if (mark.what !== tube.marks[index].what) mark.what = ofAnySample(mark.what);
       });
     } else {
       rack.set(key, {
@@ -65,6 +69,3 @@ export function rackOf(tubes: readonly PlannedTube[], brim: (tube: PlannedTube) 
   }
   return [...rack.values()];
 }
-
-/** "1 cm3 of K" is said once for all samples: "1 cm3 of the sample". */
-const withoutSample = (what: string) => what.replace(/ of [A-Z]\d?\b/, " of the sample");

@@ -1,4 +1,6 @@
 /** The tube sizes a reader has chosen, in the address of the page: one entry for each kind of tube that is not of the planned size. */
+import { within } from "#words/bench-plan.ts";
+import { inLinkOneOf } from "#words/found.ts";
 import { foundText } from "../found-text.ts";
 import type { TubeKind } from "./rack.ts";
 
@@ -25,9 +27,8 @@ export function fromAddress(
     if (text === null) return planned[index];
     const size = kind.sizes.find(({ id }) => sizeIn(id) === text.trim());
     if (size) return size.id;
-    const name = `${kind.name[0].toLowerCase()}${kind.name.slice(1)}`;
     const there = kind.sizes.map(({ id }) => sizeIn(id)).join(", ");
-    faults.push(`In the link, ${name}: found ${foundText(text)}, expected one of ${there}.`);
+    faults.push(inLinkOneOf(within(kind.name), foundText(text), there));
     return planned[index];
   });
   return { chosen, faults };

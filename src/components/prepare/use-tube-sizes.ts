@@ -1,5 +1,6 @@
 /** The tube sizes a reader has chosen, kind by kind, and the address that shows them again. */
 import { useEffect, useState } from "preact/hooks";
+import { NOT_FETCHED } from "#words/bench-plan.ts";
 import { showInAddress } from "../address-bar.ts";
 import type { DrawnSize, RackTube, TubeKind } from "./rack.ts";
 
@@ -13,7 +14,6 @@ export interface TubeSizes {
 
 /** What reads and writes the address: fetched when it is first needed, for most readers' tubes are the planned ones. */
 const address = () => import("./tube-address.ts");
-const UNREAD = "The tube sizes in the link could not be fetched. Load the page again.";
 
 const kindOf = (id: string, kinds: readonly TubeKind[]) =>
   kinds.findIndex(({ sizes }) => sizes.some((size) => size.id === id));
@@ -38,7 +38,7 @@ export function useTubeSizes(tubes: readonly RackTube[], kinds: readonly TubeKin
         set(found);
         toSheets(found.chosen, kinds, planned);
       },
-      () => set({ chosen, faults: [UNREAD] }),
+      () => set({ chosen, faults: [NOT_FETCHED] }),
     );
   }, []);
   const choose = (kind: number, id: string) => {

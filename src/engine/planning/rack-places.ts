@@ -20,10 +20,12 @@ export const rackedOf = ({ label, sample, part, size, holds }: Racked): Racked =
   ...(holds && { holds }),
 });
 
+export type RowKind = "test-tubes" | "boiling tubes" | "hard-glass tubes" | "limewater tubes";
+
 /** One row of a rack: tubes of one kind, for they share the width of a hole. */
 export interface RackRow {
   /** "test-tubes", "boiling tubes", "hard-glass tubes", "limewater tubes". */
-  kind: string;
+  kind: RowKind;
   /** From left to right. Of one tube the labels it carries one after the other: more than one when it is rinsed and used again. */
   places: string[][];
 }
@@ -36,7 +38,7 @@ const sized =
   ({ size, holds }: Racked): boolean =>
     size.id.startsWith(start) && holds === undefined;
 
-const KINDS: readonly { kind: string; of: (tube: Racked) => boolean; rinsed?: Rinsed }[] = [
+const KINDS: readonly { kind: RowKind; of: (tube: Racked) => boolean; rinsed?: Rinsed }[] = [
   { kind: "test-tubes", of: sized("test-tube"), rinsed: "test-tube" },
   { kind: "boiling tubes", of: sized("boiling-tube"), rinsed: "boiling tube" },
   { kind: "hard-glass tubes", of: sized("hard-glass") },

@@ -2,8 +2,6 @@
 import type { Language } from "../tags.ts";
 
 export const LANGUAGE: Language = "de";
-/** A sentence with its figures as the language writes them: 0,1 and not 0.1. The engine writes a decimal point; a formula is left alone. */
-export const withFigures = (text: string): string => text.replace(/(?<![\w.)])(\d+)\.(\d+)(?![\w.])/g, "$1,$2");
 /** What a reader typed, its figures as the engine reads them: 0.1 where 0,1 stands. */
 export const typedFigures = (typed: string): string => typed.replace(/(\d),(?=\d)/g, "$1.");
 /** The last two of a list: "a, b und c", "a oder b". */

@@ -1,11 +1,15 @@
 /** All rooms of the interface in this language: for the compiler and the tests. Pages take each room by itself, `#words/record.ts`. */
 
+export * as benchPlan from "./bench-plan.ts";
 export * as cannotBe from "./cannot-be.ts";
 export * as carryOut from "./carry-out.ts";
 export * as certificate from "./certificate.ts";
 export * as conclude from "./conclude.ts";
+export * as durations from "./durations.ts";
 export * as fact from "./fact.ts";
+export * as found from "./found.ts";
 export * as furtherTests from "./further-tests.ts";
+export * as gasNames from "./gas-names.ts";
 export * as ionNames from "./ion-names.ts";
 export * as language from "./language.ts";
 export * as layout from "./layout.ts";
@@ -13,6 +17,7 @@ export * as markReason from "./mark-reason.ts";
 export * as marking from "./marking.ts";
 export * as nextTest from "./next-test.ts";
 export * as observation from "./observation.ts";
+export * as order from "./order.ts";
 export * as paper from "./paper.ts";
 export * as paperBench from "./paper-bench.ts";
 export * as paperDesk from "./paper-desk.ts";
@@ -23,6 +28,7 @@ export * as paperSays from "./paper-says.ts";
 export * as practise from "./practise.ts";
 export * as practiseLook from "./practise-look.ts";
 export * as practiseResult from "./practise-result.ts";
+export * as prepare from "./prepare.ts";
 export * as read from "./read.ts";
 export * as reading from "./reading.ts";
 export * as record from "./record.ts";

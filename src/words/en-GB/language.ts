@@ -2,8 +2,6 @@
 import type { Language } from "../tags.ts";
 
 export const LANGUAGE: Language = "en-GB";
-/** A sentence with its figures as the language writes them; the engine writes a decimal point. */
-export const withFigures = (text: string): string => text;
 /** What a reader typed, its figures as the engine reads them. */
 export const typedFigures = (typed: string): string => typed;
 /** The last two of a list: "a, b and c", "a or b". */

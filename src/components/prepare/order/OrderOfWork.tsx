@@ -1,11 +1,11 @@
 /** The order of work for whoever is at the bench, with what is there. Reads fully as built, without script. */
 import { useMemo } from "preact/hooks";
+import * as say from "#words/order.ts";
 import type { TubeWork } from "../../../engine/planning/order-of-work/bench-work.ts";
 import { orderFor } from "../../../engine/planning/order-of-work/order-of-work.ts";
 import { type Racked, rackRows } from "../../../engine/planning/rack-places.ts";
 import { useAwake } from "../../awake.ts";
 import { capital } from "../../capital.ts";
-import { list } from "../../sentence.ts";
 import { Words } from "../../Words.tsx";
 import { RackPlaces } from "../RackPlaces.tsx";
 import { blocksOf } from "./blocks.ts";
@@ -61,66 +61,65 @@ export default function OrderOfWork({ work, letters, words, allowed, proved, rac
       <div aria-live="polite">
         {faults.map((fault) => (
           <p class="caution small" key={fault}>
-            <b>Not understood.</b> {fault}
+            <b>{say.NOT_UNDERSTOOD}</b> {fault}
           </p>
         ))}
         <p>{wordWhole(order, choice.minutes ?? allowed)}</p>
       </div>
       <Timeline of={order} blocks={blocks} words={words} />
       <p class="small soft">
-        Each test ends with its line of the record. Filled bars need the burner.
-        {waits && " A dotted line beside the bars: a tube stands, cools or drips meanwhile."} Up to {order.tubesInUse}{" "}
-        {order.tubesInUse === 1 ? "tube is" : "tubes are"} in use at once.
-        {rinsed && " A used tube is rinsed twice with deionised water: tap water holds chloride."}
+        {say.HOW_READ}
+        {waits && say.DOTTED} {say.inUse(order.tubesInUse)}
+        {rinsed && say.RINSED}
       </p>
       <section class="stands">
-        <h2>Where each tube stands</h2>
+        <h2>{say.PLACES}</h2>
         <RackPlaces rows={rackRows(racked, order, hands.tubes)} told />
       </section>
       <table class="stack">
-        <caption>Step by step</caption>
+        <caption>{say.STEP_BY_STEP}</caption>
         <thead>
           <tr>
             <th scope="col" class="num">
-              Minute
+              {say.HEADS.minute}
             </th>
-            {people > 1 && <th scope="col">Who</th>}
-            <th scope="col">Tubes</th>
-            <th scope="col">What</th>
+            {people > 1 && <th scope="col">{say.HEADS.who}</th>}
+            <th scope="col">{say.HEADS.tubes}</th>
+            <th scope="col">{say.HEADS.what}</th>
           </tr>
         </thead>
         <tbody>
           {order.planning > 0 && (
             <tr>
-              <td class="num" data-head="Minute">
-                0 to {minutes(order.planning)}
+              <td class="num" data-head={say.HEADS.minute}>
+                {say.fromTo("0", minutes(order.planning))}
               </td>
-              {people > 1 && <td data-head="Who">both</td>}
-              <th scope="row">all</th>
-              <td data-head="What">Read it all, plan, label the tubes and mark them. Write nothing down yet.</td>
+              {people > 1 && <td data-head={say.HEADS.who}>{say.WHO.both}</td>}
+              <th scope="row">{say.ALL_TUBES}</th>
+              <td data-head={say.HEADS.what}>{say.PLANNING}</td>
             </tr>
           )}
           {blocks.map((block) => (
             <tr key={`${block.person} ${block.start}`}>
-              <td class="num" data-head="Minute">
-                {minutes(order.planning + block.start)} to {minutes(order.planning + block.end)}
+              <td class="num" data-head={say.HEADS.minute}>
+                {say.fromTo(minutes(order.planning + block.start), minutes(order.planning + block.end))}
               </td>
-              {people > 1 && <td data-head="Who">{block.person === 0 ? "first" : "second"}</td>}
+              {people > 1 && <td data-head={say.HEADS.who}>{block.person === 0 ? say.WHO.first : say.WHO.second}</td>}
               <th scope="row">{wordTubes(block)}</th>
-              <td data-head="What">
-                {block.rinsed.length > 0 && `Rinse a used tube for ${list(block.rinsed)} first. `}
+              <td data-head={say.HEADS.what}>
+                {block.rinsed.length > 0 && say.rinseFirst(block.rinsed)}
                 <Words of={capital(words[block.part][block.turn])} />
-                {block.burner && " (burner)"}. {wordWait(block)}
+                {block.burner && say.BURNER}. {wordWait(block)}
               </td>
             </tr>
           ))}
           <tr>
-            <td class="num" data-head="Minute">
-              {minutes(order.planning + order.bench)} to {minutes(order.whole)}
+            <td class="num" data-head={say.HEADS.minute}>
+              {say.fromTo(minutes(order.planning + order.bench), minutes(order.whole))}
             </td>
-            {people > 1 && <td data-head="Who">both</td>}
-            <th scope="row">all</th>
-            <td data-head="What">Empty the tubes where they belong, rinse, clear up.</td>
+            {people > 1 && <td data-head={say.HEADS.who}>{say.WHO.both}</td>}
+            <th scope="row">{say.ALL_TUBES}</th>
+            <td data-head={say.HEADS.what}>{say.CLEARING_UP}</td>
           </tr>
         </tbody>
       </table>

@@ -1,5 +1,6 @@
 /** The fields in which a reader says who is at the bench and what is there. */
-import { ENTRY_NAMES, type Entry, type Offer } from "./order-choice.ts";
+import * as say from "#words/order.ts";
+import type { Entry, Offer } from "./order-choice.ts";
 
 interface Props {
   offer: Offer;
@@ -10,11 +11,11 @@ interface Props {
 
 /** Beside a number of things there are: what it means. */
 const WORDS: Partial<Record<Entry, (n: number, all: number) => string>> = {
-  people: (n) => (n === 1 ? "one" : "two"),
-  burners: (n) => (n === 1 ? "one" : "two"),
-  "test-tubes": (n, all) => (n === all ? `${n}, one for each test` : `${n}, rinsed and used again`),
-  "boiling-tubes": (n, all) => (n === all ? `${n}, one for each test` : `${n}, rinsed and used again`),
-  places: (n, all) => (n === all ? "room for all" : String(n)),
+  people: say.oneOrTwo,
+  burners: say.oneOrTwo,
+  "test-tubes": (n, all) => say.tubes(n, n === all),
+  "boiling-tubes": (n, all) => say.tubes(n, n === all),
+  places: (n, all) => (n === all ? say.ROOM_FOR_ALL : String(n)),
 };
 
 export function OrderTools({ offer, typed, awake, onChoose }: Props) {
@@ -32,14 +33,14 @@ export function OrderTools({ offer, typed, awake, onChoose }: Props) {
                 checked={typed.free === "1"}
                 onChange={(event) => onChoose(entry, event.currentTarget.checked ? "1" : "0")}
               />{" "}
-              {ENTRY_NAMES.free}
+              {say.ENTRIES.free}
             </label>
           );
         }
         if (!word) {
           return (
             <label key={entry}>
-              {ENTRY_NAMES[entry]}:{" "}
+              {say.ENTRIES[entry]}:{" "}
               <input
                 {...common}
                 type="text"
@@ -53,7 +54,7 @@ export function OrderTools({ offer, typed, awake, onChoose }: Props) {
         }
         return (
           <label key={entry}>
-            {ENTRY_NAMES[entry]}:{" "}
+            {say.ENTRIES[entry]}:{" "}
             <select {...common} value={typed[entry]} onChange={(event) => onChoose(entry, event.currentTarget.value)}>
               {numbers(entry, least, most).map((n) => (
                 <option key={n} value={String(n)}>

@@ -1,4 +1,5 @@
 /** The order of work drawn to scale: time runs downwards, a column of bars for each person, the name of each beside it. The table says the same in words. */
+import { TIMELINE } from "#words/order.ts";
 import type { OrderOfWork } from "../../../engine/planning/order-of-work/order-of-work.ts";
 import { plain } from "../../sentence.ts";
 import type { Block } from "./blocks.ts";
@@ -63,20 +64,20 @@ export function Timeline({ of, blocks, words }: Props) {
   const columns = Array.from({ length: people }, (_, person) => {
     const mine = blocks.filter((block) => block.person === person);
     const bars: Named[] = [
-      { from: 0, to: planning, kind: "besides", short: "Read, plan", more: ", label and mark the tubes" },
+      { from: 0, to: planning, kind: "besides", short: TIMELINE.planning[0], more: TIMELINE.planning[1] },
       ...mine.map(({ start, end, burner, cells, samples, part, turn }) => ({
         from: planning + start,
         to: planning + end,
         kind: burner ? ("hot" as const) : ("cold" as const),
         short: `${cells.join(", ")} ${samples.join(" ")}`,
-        more: `: ${burner ? "flame, " : ""}${plain(words[part]?.[turn] ?? "")}`,
+        more: `: ${burner ? TIMELINE.flame : ""}${plain(words[part]?.[turn] ?? "")}`,
       })),
       {
         from: planning + bench,
         to: planning + bench + clearingUp,
         kind: "besides",
-        short: "Clear up",
-        more: ": empty, rinse, wipe",
+        short: TIMELINE.clearingUp[0],
+        more: TIMELINE.clearingUp[1],
       },
     ];
     const waits = mine.flatMap(({ waits }) => waits);
@@ -94,7 +95,7 @@ export function Timeline({ of, blocks, words }: Props) {
   return (
     <svg class={`timeline of-${people}`} width="100%" height={height} aria-hidden="true">
       <text x={0} y={14}>
-        min
+        {TIMELINE.unit}
       </text>
       {ticks.map((minute) => (
         <g key={minute}>
@@ -114,7 +115,7 @@ export function Timeline({ of, blocks, words }: Props) {
         >
           {people > 1 && (
             <text x={0} y={14}>
-              {person === 0 ? "first person" : "second person"}
+              {person === 0 ? TIMELINE.first : TIMELINE.second}
             </text>
           )}
           {waits.map(({ from, to }, index) => (

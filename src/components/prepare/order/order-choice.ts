@@ -1,4 +1,6 @@
 /** What a reader may choose for the order of work: what there is of each thing, within which bounds, and how it stands in an address. */
+import { inLink, wholeNumber } from "#words/found.ts";
+import { ENTRIES } from "#words/order.ts";
 import type { Rinsed, TubeWork } from "../../../engine/planning/order-of-work/bench-work.ts";
 import type { Hands } from "../../../engine/planning/order-of-work/order-of-work.ts";
 import { lasting, QUARTERS } from "../../../engine/planning/order-of-work/quarter-minutes.ts";
@@ -18,17 +20,6 @@ export interface Bounds {
 export type Offer = Partial<Record<Entry, Bounds>>;
 /** A number for each entry of the offer; `free` is 1 where parts may change places. */
 export type Choice = Partial<Record<Entry, number>>;
-
-export const ENTRY_NAMES: Readonly<Record<Entry, string>> = {
-  people: "People",
-  burners: "Burners",
-  "test-tubes": "Test-tubes",
-  "boiling-tubes": "Boiling tubes",
-  places: "Places in the rack",
-  planning: "Minutes for planning",
-  minutes: "Minutes allowed",
-  free: "Parts may change places",
-};
 
 /** As a practical's own time: practical.ts. */
 const ALLOWED = { least: 5, most: 300 };
@@ -83,9 +74,7 @@ export function readEntry(entry: Entry, text: string, { least, most }: Bounds): 
   const typed = text.trim();
   const value = /^\d{1,3}$/.test(typed) ? Number(typed) : Number.NaN;
   if (value >= least && value <= most) return value;
-  return {
-    fault: `${ENTRY_NAMES[entry]}: found ${foundText(text)}, expected a whole number from ${least} to ${most}.`,
-  };
+  return { fault: wholeNumber(ENTRIES[entry], foundText(text), least, most) };
 }
 
 /** Reads the part after "?". What cannot be read is left as the page has it, and said. */
@@ -99,7 +88,7 @@ export function fromAddress(search: string, offer: Offer): { choice: Choice; fau
     if (text === null || !bounds) continue;
     const read = readEntry(entry, text, bounds);
     if (typeof read === "number") choice[entry] = read;
-    else faults.push(`In the link, ${read.fault[0].toLowerCase()}${read.fault.slice(1)}`);
+    else faults.push(inLink(read.fault));
   }
   return { choice, faults };
 }

@@ -1,8 +1,9 @@
 /** The order of work in words and figures. */
+import * as say from "#words/order.ts";
 import type { Turn } from "../../../engine/planning/order-of-work/bench-work.ts";
 import type { OrderOfWork } from "../../../engine/planning/order-of-work/order-of-work.ts";
 import type { Step } from "../../../engine/practical.ts";
-import { list } from "../../sentence.ts";
+import { figures } from "../../figures.ts";
 import type { Block } from "./blocks.ts";
 
 const FRACTIONS = ["", "¼", "½", "¾"];
@@ -15,7 +16,7 @@ export function minutes(time: number): string {
 }
 
 /** "1 minute", "12½ minutes". */
-export const inMinutes = (time: number): string => `${minutes(time)} ${time === 1 ? "minute" : "minutes"}`;
+export const inMinutes = (time: number): string => say.inMinutes(minutes(time), time === 1);
 
 /** Names of reagents by id, as a bench plan has them. */
 interface Named {
@@ -26,65 +27,55 @@ interface Named {
 export function wordTurn({ steps }: Pick<Turn, "steps">, { reagents }: Named): string {
   const nameOf = (id: string) => reagents.find((one) => one.id === id)?.name ?? id;
   const words = steps.flatMap((step) => (step.do === "shake" ? [] : [wordStep(step, nameOf)]));
-  return words.length > 0 ? words.join(", ") : "look again";
+  return words.length > 0 ? words.join(", ") : say.STEPS.lookAgain;
 }
 
-function wordStep(step: Step, nameOf: (id: string) => string): string {
+function wordStep(step: Exclude<Step, { do: "shake" }>, nameOf: (id: string) => string): string {
+  const { STEPS } = say;
   switch (step.do) {
     case "take":
-      return "volume" in step ? `take ${step.volume.cm3} cm3` : `take ${step.mass.g} g`;
+      return STEPS.take("volume" in step ? `${figures(step.volume.cm3)} cm3` : `${figures(step.mass.g)} g`);
     case "add": {
       const { amount } = step;
       const name = nameOf(step.reagent);
-      if ("inExcess" in amount) return `add ${name} to excess`;
-      if ("drops" in amount) return `add ${amount.drops} ${amount.drops === 1 ? "drop" : "drops"} of ${name}`;
-      if ("pieces" in amount) return `add ${amount.pieces} ${amount.pieces === 1 ? "piece" : "pieces"} of ${name}`;
-      return `add ${amount.volume.cm3} cm3 of ${name}`;
+      if ("inExcess" in amount) return STEPS.inExcess(name);
+      if ("drops" in amount) return STEPS.drops(amount.drops, name);
+      if ("pieces" in amount) return STEPS.pieces(amount.pieces, name);
+      return STEPS.volume(figures(amount.volume.cm3), name);
     }
     case "boil":
-      return `boil for ${inMinutes(step.time.min)}`;
+      return STEPS.boil(inMinutes(step.time.min));
     case "filter":
-      return `filter, keep the ${step.keep}`;
+      return STEPS.filter(step.keep);
     case "wash":
-      return "wash the residue";
+      return STEPS.wash;
     case "heat solid":
-      return `heat the solid ${step.how}`;
+      return STEPS.heat(step.how);
     case "test gas":
-      return `test the gas: ${step.with}`;
+      return STEPS.testGas(step.with);
     case "lead through":
-      return `lead the gas through limewater${step.inExcess ? " for as long as it comes" : ""}`;
+      return STEPS.leadThrough(step.inExcess);
     case "indicator":
-      return `try it with ${step.with}`;
+      return STEPS.indicator(step.with);
     case "flame":
-      return "clean the wire, test in the flame";
+      return STEPS.flame;
     default:
-      return step.do;
+      return STEPS[step.do];
   }
 }
 
 /** "a(ii) for R, S and T". */
-export const wordTubes = ({ cells, samples }: Block): string => `${cells.join(", ")} for ${list(samples)}`;
-
-const ALONE: Record<NonNullable<Block["wait"]>["to"], string> = {
-  stand: "stands",
-  cool: "cools",
-  "drip through the filter": "drips through the filter",
-};
+export const wordTubes = ({ cells, samples }: Block): string => say.testsFor(cells, samples);
 
 /** "Then each stands for 5 minutes." */
-export function wordWait({ wait, samples }: Block): string | undefined {
-  if (!wait) return undefined;
-  return `Then ${samples.length === 1 ? "it" : "each"} ${ALONE[wait.to]} for ${inMinutes(wait.minutes)}.`;
-}
+export const wordWait = ({ wait, samples }: Block): string | undefined =>
+  wait && say.wait(wait.to, samples.length > 1, inMinutes(wait.minutes));
 
 /** How long it all takes, held against what the paper allows, and what is known of anything shorter. */
 export function wordWhole({ bench, whole, least }: OrderOfWork, allowed: number): string {
   const over = whole - allowed;
-  const fits =
-    over <= 0 ? `it fits into the ${allowed} minutes allowed` : `${inMinutes(over)} more than the ${allowed} allowed`;
+  const fits = over <= 0 ? say.fits(allowed) : say.over(inMinutes(over), allowed);
   const proof =
-    least === bench
-      ? `No order takes less than ${minutes(least)} at the bench, so none is shorter: that is proved.`
-      : `No order takes less than ${inMinutes(least)} at the bench, so this one is at most ${inMinutes(bench - least)} from the shortest.`;
-  return `${inMinutes(bench)} at the bench and ${minutes(whole)} with planning and clearing up: ${fits}. ${proof}`;
+    least === bench ? say.shortest(minutes(least)) : say.nearShortest(inMinutes(least), inMinutes(bench - least));
+  return say.whole(inMinutes(bench), minutes(whole), fits, proof);
 }
