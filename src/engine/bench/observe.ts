@@ -7,7 +7,7 @@ import { eventsOf } from "./events.ts";
 import { limewaterReadings } from "./limewater.ts";
 import type { BenchEvent, Prediction } from "./prediction.ts";
 import { effervescenceReadings, gasesGivenOff, gasReadings } from "./read-gas.ts";
-import { heatReading } from "./read-heat.ts";
+import { heatReadings } from "./read-heat.ts";
 import {
   type FateReading,
   fateReading,
@@ -36,10 +36,10 @@ export function observe(trace: TestTrace): Prediction {
   const fleeting = FLEETING_COLOURS.filter((colour) => trace.reactions.some(({ pair }) => pair === colour.pair));
 
   const readings: Observation[] = [];
-  for (const solid of solidReadings(trace, grown, fate)) {
+  for (const solid of trace.heat ? heatReadings(trace.heat) : solidReadings(trace, grown, fate)) {
     for (const effervescence of effervescenceReadings(trace)) {
       for (const { gas, indicator } of pairs) {
-        const reading: Observation = trace.heat ? heatReading(trace.heat) : { ...solid };
+        const reading: Observation = { ...solid };
         if (solution !== undefined && (solid.fate === "dissolves" || solution.worthSaying)) {
           reading.solution = solution.colour;
         }

@@ -6,6 +6,7 @@ import type { Part, Procedure } from "../practical.ts";
 import { type BenchTube, carryOutTest, type Hand } from "./carry-out-test.ts";
 import { observe } from "./observe.ts";
 import type { Prediction } from "./prediction.ts";
+import { gasesGivenOff } from "./read-gas.ts";
 import { nothingTaken, type Portion, type TestedSalt } from "./sample.ts";
 import type { TestTrace } from "./trace.ts";
 import { copyOfTube, emptyTube } from "./tube.ts";
@@ -101,7 +102,8 @@ function runPart(
       ? { tube: copyOfTube(last.after.tube), portion: { ...last.after.portion }, brought: new Map(last.after.brought) }
       : { tube: emptyTube(), portion: nothingTaken(salt), brought: new Map() };
     const trace = carryOutTest(part.tests[index], after.tube, after.portion, after.brought, solve, hand(index));
-    runs.push({ trace, prediction: trace.unknown ? NO_OPINION : observe(trace), after });
+    const prediction = trace.unknown ? { ...NO_OPINION, gases: gasesGivenOff(trace) } : observe(trace);
+    runs.push({ trace, prediction, after });
   }
   return runs;
 }

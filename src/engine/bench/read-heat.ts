@@ -5,21 +5,28 @@ import { isFaint, signOf } from "./gas-signs.ts";
 import type { HeatOutcome } from "./heat/heat-solid.ts";
 
 /** What a gas test held over a heated solid shows, the likeliest first; false when it shows nothing. A trace may or may not be found. */
-export function gasOverHeated({ gases, traces }: HeatOutcome, test: GasTest): (GasSeen | false)[] {
+export function gasOverHeated({ gases, traces, damp }: HeatOutcome, test: GasTest): (GasSeen | false)[] {
   const plain = signOf(test, gases);
   if (plain) return isFaint(test, plain.formula) ? [plain, false] : [plain];
-  const faint = signOf(test, [...gases, ...GASES.filter((gas) => traces.includes(gas))]);
+  const faint = signOf(
+    test,
+    GASES.filter((gas) => gases.includes(gas) || traces.includes(gas) || (damp && gas === "H2O")),
+  );
   return faint ? [false, faint] : [false];
 }
 
-/** The solid's part of the observation. A residue that looks the same as the solid taken is still a residue to record. */
-export function heatReading(outcome: HeatOutcome): Observation {
-  const { residue, vapours, sublimate, gases } = outcome;
+/**
+ * The solid's part of the observation, the likeliest first. A residue that looks the same as the solid taken is still a residue to record;
+ * of a damp one drops may be seen.
+ */
+export function heatReadings({ residue, vapours, sublimate, gases, damp }: HeatOutcome): Observation[] {
   const [fumes] = vapours;
-  return {
+  const drops = { droplets: true as const };
+  const reading: Observation = {
     residue: residue ? { hot: residue.hot, cold: residue.cold } : false,
     ...(fumes && { fumes }),
     ...(sublimate && { sublimate: sublimate.colour }),
-    ...(gases.includes("H2O") && { droplets: true as const }),
+    ...(gases.includes("H2O") && drops),
   };
+  return damp && !reading.droplets ? [reading, { ...reading, ...drops }] : [reading];
 }

@@ -153,6 +153,12 @@ export const MELTING_POINTS: Readonly<Record<string, number>> = {
 /** Solids that crackle when heated: crystals burst by trapped water or by their own gas. Textbook lists, from memory. */
 export const CRACKLES: readonly string[] = ["NaCl", "KCl", "Pb(NO3)2", "Ba(NO3)2", "KMnO4", "K2SO4"];
 
+/**
+ * Salts of the store without water of crystallisation that turn damp in air (CRC Handbook, physical constants: deliquescent; from memory).
+ * Heated, they may or may not leave drops on the cool wall; steam takes hydrogen chloride from a chloride as from a drying hydrate.
+ */
+export const TURNS_DAMP: readonly string[] = ["ZnCl2", "LiCl", "K2CO3"];
+
 /** Salts not heated dry in class: those that hold all of these ions. Defer to the teacher in charge and the local rules. */
 export const NOT_HEATED: readonly { ions: readonly string[]; reason: string; source: string }[] = [
   {

@@ -1,5 +1,13 @@
 /** A solid heated dry in a hard-glass tube: what comes off, what is left, what it looks like. */
-import { BURNER, CRACKLES, HARMFUL_TRACE, type Heating, MELTING_POINTS, NOT_HEATED } from "../../constants/heating.ts";
+import {
+  BURNER,
+  CRACKLES,
+  HARMFUL_TRACE,
+  type Heating,
+  MELTING_POINTS,
+  NOT_HEATED,
+  TURNS_DAMP,
+} from "../../constants/heating.ts";
 import { GASES, type GivenOff, HARMFUL_GASES } from "../../practical/gases.ts";
 import type { Colour, Gas } from "../../practical.ts";
 import { RECOMBINES } from "./ammonium.ts";
@@ -40,6 +48,8 @@ export interface HeatOutcome {
   sublimate?: { colour: Colour; formula: string };
   /** A melt is seen at some time. */
   melts: boolean;
+  /** Taken from a jar that has been opened it holds a little water, which may or may not be seen to leave. */
+  damp: boolean;
   crackles: boolean;
   /** Solids that may change further, but for which the constants give no temperature: say so instead of "no change". */
   unsure: string[];
@@ -102,6 +112,7 @@ function outcomeOf(formula: string, course: Course, how: Heating): HeatOutcome {
     residue: course.left.length === 0 ? null : { ...looks(course, sample), formula: course.left.join(" + ") },
     ...(sublimate === undefined ? {} : { sublimate }),
     melts: course.met.some((one) => meltsBefore(one, course.changes, sample)),
+    damp: TURNS_DAMP.includes(formula),
     crackles: CRACKLES.includes(formula),
     unsure: course.unsure,
   };
@@ -119,16 +130,22 @@ function tracesOf(formula: string, { changes }: Course, how: Heating): GivenOff[
   });
   const given = begun.flatMap(gasesOf);
   if ([...given, ...happened.flatMap(gasesOf)].includes("SO3")) given.push("SO2");
-  if (happened.length > 0 && isHarmful(acidInSteam(formula))) given.push("HCl");
+  if ((happened.length > 0 || TURNS_DAMP.includes(formula)) && isHarmful(acidInSteam(formula))) given.push("HCl");
   return HARMFUL_GASES.filter((each) => given.includes(each));
 }
 
 const isHarmful = (atm = 0): boolean => atm >= HARMFUL_TRACE.value;
 
-/** Hydrogen chloride in the steam of a drying chloride, atm: steam of 1 atm over the dry salt, as hot as a gentle flame; later there is none. */
+/** Hydrogen chloride in the steam of a drying or damp chloride, atm: steam of 1 atm over the dry salt, as hot as a gentle flame; later there is none. */
 function acidInSteam(formula: string): number | undefined {
   const { water, dry, cations, anions } = makeUpOf(formula);
-  if (water === 0 || cations.length !== 1 || anions.length !== 1 || anions[0] !== "Cl-") return undefined;
+  if (
+    (water === 0 && !TURNS_DAMP.includes(formula)) ||
+    cations.length !== 1 ||
+    anions.length !== 1 ||
+    anions[0] !== "Cl-"
+  )
+    return undefined;
   const reaction = reactionOf([solid(dry), gas("H2O")], [solid(oxideOf(cations[0])), gas("HCl")]);
   return reaction && gasPressure(reaction, BURNER.gently.celsius);
 }

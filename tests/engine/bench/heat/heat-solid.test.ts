@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { heatRegardless, heatSolid } from "../../../../src/engine/bench/heat/heat-solid.ts";
 import { UnknownSolidError } from "../../../../src/engine/bench/heat/looks.ts";
+import { gasOverHeated, heatReadings } from "../../../../src/engine/bench/read-heat.ts";
 import { BURNER, HEAT_GATES, MELT_GATE } from "../../../../src/engine/constants/heating.ts";
 import { salts } from "../../../../src/engine/constants/salts.ts";
 import { SUBSTANCES } from "../../../../src/engine/constants/thermochemistry/index.ts";
@@ -118,6 +119,19 @@ describe("textbook cases", () => {
 
   test("the chlorides of barium and calcium only dry", () => {
     for (const formula of ["BaCl2*2H2O", "CaCl2*6H2O"]) expect(heatSolid(formula, "strongly").traces).toEqual([]);
+  });
+
+  /** ZnCl2, LiCl and K2CO3 are deliquescent (CRC Handbook, from memory); moist zinc chloride fumes when heated, the lithium one hardly (textbooks, from memory). */
+  test("salts that turn damp in air may leave drops, and zinc chloride then fumes", () => {
+    expect(heatSolid("ZnCl2", "strongly")).toMatchObject({ damp: true, traces: ["HCl"] });
+    expect(heatSolid("LiCl", "strongly")).toMatchObject({ damp: true, traces: [] });
+    const readings = heatReadings(heatSolid("K2CO3", "strongly"));
+    expect(readings.map(({ droplets }) => droplets)).toEqual([undefined, true]);
+    expect(gasOverHeated(heatSolid("K2CO3", "strongly"), "cobalt(II) chloride paper")[0]).toBe(false);
+    expect(gasOverHeated(heatSolid("K2CO3", "strongly"), "cobalt(II) chloride paper")[1]).toMatchObject({
+      formula: "H2O",
+    });
+    expect(heatReadings(heatSolid("NaCl", "strongly"))).toHaveLength(1);
   });
 
   test("ammonium iron(II) sulfate gives ammonia before sulfur dioxide", () => {
