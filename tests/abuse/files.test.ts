@@ -64,7 +64,7 @@ function areTold(faults: readonly ContentFault[], text: string): void {
 
 const inFence = (yaml: string) => `---\n${yaml}\n---\n\nWords.\n`;
 const DEPARTMENT =
-  "name: Harbour\nreagents: { strengths: { NaOH(aq): 0.5 mol/dm3 } }\npracticals: { hide: [darkroom] }\n";
+  "name: Quillstrand\nreagents: { strengths: { NaOH(aq): 0.5 mol/dm3 } }\npracticals: { hide: [darkroom] }\n";
 
 /** Each door with a text that it takes. */
 const DOORS: Readonly<

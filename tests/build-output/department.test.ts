@@ -1,4 +1,4 @@
-/** The site of an invented department, `tests/department/harbour/`: its name, place, safety, bottles, glass, class and practicals. */
+/** The site of an invented department, `tests/department/quillstrand/`: its name, place, safety, bottles, glass, class and practicals. */
 import { readFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { beforeAll, describe, expect, test } from "vitest";
@@ -12,7 +12,7 @@ const FOLDER = join(".cache", "site-of-department");
 let site: Site;
 beforeAll(async () => {
   // The department's own file says where the site will live.
-  await buildApart(FOLDER, { IONWRIGHT_DEPARTMENT: "tests/department/harbour" });
+  await buildApart(FOLDER, { IONWRIGHT_DEPARTMENT: "tests/department/quillstrand" });
   site = builtSite({ base: "/science/ions/", dist: resolve(FOLDER) });
 }, 600_000);
 
@@ -28,7 +28,7 @@ test("links and markup hold, and every page bears the department's name and addr
   expect(brokenLinks(site)).toEqual([]);
   expect(markupFaults(site)).toEqual([]);
   for (const { file, document } of site.pages) {
-    expect(document.querySelector("title")?.textContent).toContain("Chemistry at Harbour School");
+    expect(document.querySelector("title")?.textContent).toContain("Chemistry at Quillstrand School");
     expect(document.querySelector("title")?.textContent).not.toContain("Ionwright");
     // What stands in a frame of another site has no head: it leads to its walkthrough.
     const [, edition, framed] = /^(de[\\/])?(embed)?/.exec(file) ?? [];

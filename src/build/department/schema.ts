@@ -75,7 +75,7 @@ const names = different(
 
 export const departmentFile = z
   .strictObject({
-    name: line(2, 60, "Chemistry at Harbour School").meta({ description: "Name of the site, on every page." }),
+    name: line(2, 60, "Chemistry at Quillstrand School").meta({ description: "Name of the site, on every page." }),
     base: base.meta({ description: "Folder of the host the site lives in." }),
     address: address.meta({ description: "The host; pages then name their one address." }),
     languages: different(z.enum(TAGS)).meta({

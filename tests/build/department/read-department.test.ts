@@ -28,7 +28,7 @@ test("every entry of the example holds once its # is taken away", () => {
   const entries = EXAMPLE.replace(/^# (?!yaml)/gm, "");
   expect(read(entries)).toEqual({
     department: {
-      name: "Chemistry at Harbour School",
+      name: "Chemistry at Quillstrand School",
       base: "/chemistry/",
       site: "https://school.example",
       languages: ["en-GB", "de"],
