@@ -1,4 +1,5 @@
 /** The curves of a practical as their page needs them: the curve as the paper has it, and what a reader may change. */
+import { reagentName } from "#words/steps.ts";
 import { cannotBe, nameOf } from "../engine/bench/allowed-salts.ts";
 import type { CurveChange, CurveSource } from "../engine/bench/changed-curve.ts";
 import { contentNamed, contentsOf } from "../engine/bench/contents.ts";
@@ -79,7 +80,7 @@ function saltsFor({ paper }: Practical, sample: Sample, solve: Solver): LiveCurv
 
 function reagentOf(part: Part, test: number, id: string): LiveCurve["reagent"] & { molPerDm3?: number } {
   const row = reagents.find((one) => one.id === id);
-  const name = row?.name ?? id;
+  const name = row ? reagentName(id, row.name) : id;
   const molPerDm3 = additionOf(part, test)?.at?.molPerDm3 ?? row?.concentration ?? undefined;
   if (!row?.range || molPerDm3 === undefined) return { name };
   const [from, to] = row.range;

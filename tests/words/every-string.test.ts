@@ -5,7 +5,6 @@ import { wordsIn } from "./outside.ts";
 
 /** Folders of which a template still says something itself, in English. */
 const STILL_TO_BE_MOVED = [
-  "src/components/carry-out/curve/",
   "src/components/cautions/",
   "src/components/choose/",
   "src/components/class/",

@@ -5,6 +5,7 @@ export * as cannotBe from "./cannot-be.ts";
 export * as carryOut from "./carry-out.ts";
 export * as certificate from "./certificate.ts";
 export * as conclude from "./conclude.ts";
+export * as curves from "./curves.ts";
 export * as durations from "./durations.ts";
 export * as fact from "./fact.ts";
 export * as found from "./found.ts";

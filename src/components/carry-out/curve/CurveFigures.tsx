@@ -1,4 +1,6 @@
+import * as say from "#words/curves.ts";
 import type { NamedCurve } from "../../../engine/bench/named-curve.ts";
+import { figures } from "../../figures.ts";
 import { plain } from "../../sentence.ts";
 import { Words } from "../../Words.tsx";
 import { placeOf } from "./curve-words.ts";
@@ -12,32 +14,32 @@ export function CurveFigures({ of: curve, drop }: { of: NamedCurve; drop: number
   return (
     <details>
       <summary>
-        The figures
-        <span class="vh"> of {place}</span>
+        {say.FIGURES}
+        <span class="vh">{say.ofPlace(place)}</span>
       </summary>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable with the keyboard */}
-      <section class="scroll" aria-label={`Figures of ${place}`} tabIndex={0}>
+      <section class="scroll" aria-label={say.figuresOf(place)} tabIndex={0}>
         <table class="figures">
           <caption>
-            Part of the <Words of={curve.ionName} /> in each
+            {say.PART_OF_THE} <Words of={curve.ionName} /> {say.IN_EACH}
           </caption>
           <thead>
             <tr>
-              <th scope="col">drops</th>
+              <th scope="col">{say.DROPS}</th>
               <th scope="col">cm³</th>
               {curve.series.map((one) => (
                 <th scope="col" key={one.id}>
                   <Words of={shortName(one, curve.series)} />
                 </th>
               ))}
-              {hasOthers && <th scope="col">other</th>}
+              {hasOthers && <th scope="col">{say.OTHER}</th>}
             </tr>
           </thead>
           <tbody>
             {rows.map(({ cm3, drops, parts, others }) => (
               <tr key={drops}>
                 <th scope="row">{drops}</th>
-                <td>{Number(cm3.toFixed(2))}</td>
+                <td>{figures(Number(cm3.toFixed(2)))}</td>
                 {curve.series.map((one, n) => (
                   <td key={one.id}>{percent(parts[n])}</td>
                 ))}

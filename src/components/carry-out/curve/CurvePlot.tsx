@@ -1,4 +1,6 @@
+import { added, amountOf } from "#words/curves.ts";
 import type { NamedCurve } from "../../../engine/bench/named-curve.ts";
+import { figures } from "../../figures.ts";
 import { plain } from "../../sentence.ts";
 import { curveTitle, endWords, tellCurve } from "./curve-words.ts";
 import { drawnTo, FLOOR, HEIGHT, LEFT, pathOf, RIGHT, stylesOf, TOP, ticksTo, type Unit, WIDTH } from "./plot-lines.ts";
@@ -54,13 +56,13 @@ export function CurvePlot({ of: curve, id, reagent, drop, unit, at, onPoint }: P
         <g key={`y${amount}`}>
           <path class="grid" d={`M${LEFT} ${Math.round(py(amount))}H${RIGHT}`} />
           <text class="left" x={LEFT - 10} y={Math.round(py(amount)) + 8}>
-            {amount}
+            {figures(amount)}
           </text>
         </g>
       ))}
       {ticksTo(xMost).map((cm3) => (
         <text class="mid" key={`x${cm3}`} x={Math.round(px(cm3))} y={FLOOR + 28}>
-          {cm3}
+          {figures(cm3)}
         </text>
       ))}
       {curve.ends.slice(0, -1).map(({ test, x }, n) => (
@@ -77,10 +79,10 @@ export function CurvePlot({ of: curve, id, reagent, drop, unit, at, onPoint }: P
       ))}
       {at > 0 && <path class="looking" d={`M${Math.round(px(at))} ${TOP}V${FLOOR}`} />}
       <text class="mid" x={(LEFT + RIGHT) / 2} y={HEIGHT - 14}>
-        cm³ of {reagent} added
+        {added(reagent)}
       </text>
       <text class="mid" transform={`translate(24 ${(TOP + FLOOR) / 2}) rotate(-90)`}>
-        {unit.name} of {plain(curve.ionName)}
+        {amountOf(unit.name, plain(curve.ionName))}
       </text>
     </svg>
   );

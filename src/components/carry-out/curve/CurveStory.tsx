@@ -1,3 +1,4 @@
+import * as say from "#words/curves.ts";
 import type { NamedCurve } from "../../../engine/bench/named-curve.ts";
 import { spokenEquation } from "../../../engine/formula/spoken-equation.ts";
 import { equationToHtml } from "../../../engine/formula/typeset-equation.ts";
@@ -28,7 +29,7 @@ export function CurveKey({ of: { series } }: { of: NamedCurve }) {
           <svg viewBox="0 0 56 14" aria-hidden="true">
             <path class={styles[n]} d="M0 7H56" />
           </svg>{" "}
-          <Words of={`${speciesName(one)}, ${one.kind}`} />
+          <Words of={`${speciesName(one)}, ${say.KINDS[one.kind]}`} />
         </li>
       ))}
     </ul>
@@ -49,9 +50,7 @@ export function CurveStory({ of: curve, reagent, drop }: { of: NamedCurve; reage
       ))}
       {drawn < all && (
         <p class="soft">
-          <Words
-            of={`From ${volume(drawn)} to ${volume(all)} hardly anything changes; it is left out of the picture.`}
-          />
+          <Words of={say.flat(volume(drawn), volume(all))} />
         </p>
       )}
     </>

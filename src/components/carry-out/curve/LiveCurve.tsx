@@ -1,5 +1,6 @@
 /** Where an ion is while a reagent is added: the picture, its key, what it shows in words and figures, and what a reader may change in it. */
 import { useState } from "preact/hooks";
+import * as say from "#words/curves.ts";
 import type { LiveCurve as Live } from "../../../build/live-curves.ts";
 import { useAwake } from "../../awake.ts";
 import { plain } from "../../sentence.ts";
@@ -33,7 +34,7 @@ export default function LiveCurve({ of, id, drop }: Props) {
   const drops = Math.min(looking, most);
   const drawnFor = madeUpOf(state.change, reagent.name);
   const strengths: [Field, string][] = [
-    ["molPerDm3", `sample ${source.sample}`],
+    ["molPerDm3", say.ofSample(source.sample)],
     ["reagentMolPerDm3", reagent.name],
   ];
   return (
@@ -42,7 +43,7 @@ export default function LiveCurve({ of, id, drop }: Props) {
         <Words of={curveTitle(curve, reagent.name)} />
       </h2>
       <p class="small soft">
-        Drawn for <Words of={drawnFor} />.
+        {say.DRAWN_FOR} <Words of={drawnFor} />.
       </p>
       <CurvePlot
         of={curve}
@@ -57,7 +58,8 @@ export default function LiveCurve({ of, id, drop }: Props) {
       <CurveKey of={curve} />
       <fieldset class="try screen">
         <legend>
-          Change it<span class="vh">: the curve of {source.sample}</span>
+          {say.CHANGE}
+          <span class="vh">{say.curveOf(source.sample)}</span>
         </legend>
         {strengths.map(([field, what]) => {
           const range = state.ranges[field];
@@ -79,7 +81,7 @@ export default function LiveCurve({ of, id, drop }: Props) {
           );
         })}
         <label>
-          Salt in {source.sample}{" "}
+          {say.saltIn(source.sample)}{" "}
           <select
             autocomplete="off"
             disabled={!awake}
@@ -91,7 +93,7 @@ export default function LiveCurve({ of, id, drop }: Props) {
                 (awake || formula === own.salt) && (
                   <option key={formula} value={formula}>
                     {name}, {plain(formula)}
-                    {formula === own.salt && " (the paper's own)"}
+                    {formula === own.salt && say.OWN}
                   </option>
                 ),
             )}
@@ -99,15 +101,15 @@ export default function LiveCurve({ of, id, drop }: Props) {
         </label>
         <p class="back">
           <button type="button" disabled={!awake || !state.changed} onClick={state.reset}>
-            Back to the paper's own
+            {say.BACK_TO_OWN}
           </button>{" "}
-          {state.working && <span class="small soft working">Working it out…</span>}
+          {state.working && <span class="small soft working">{say.WORKING}</span>}
         </p>
       </fieldset>
       <div class="screen" aria-live="polite">
         {state.refused && (
           <p class="small clash">
-            <Words of={`Not drawn: ${state.refused}. The curve is still that of ${drawnFor}.`} />
+            <Words of={say.notDrawn(state.refused, drawnFor)} />
           </p>
         )}
       </div>

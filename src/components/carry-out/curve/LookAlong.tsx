@@ -1,3 +1,4 @@
+import { look, SLIDE } from "#words/curves.ts";
 import type { NamedCurve } from "../../../engine/bench/named-curve.ts";
 import { plain } from "../../sentence.ts";
 import { Words } from "../../Words.tsx";
@@ -21,7 +22,7 @@ export function LookAlong({ of: curve, reagent, drop, drops, awake, onLook }: Pr
     <div class="look screen">
       <input
         type="range"
-        aria-label={`Look along the curve: drops of ${reagent} added`}
+        aria-label={look(reagent)}
         aria-valuetext={plain(words)}
         autocomplete="off"
         disabled={!awake}
@@ -34,7 +35,7 @@ export function LookAlong({ of: curve, reagent, drop, drops, awake, onLook }: Pr
       {/* Spoken as the value of the slider; said here again it would come twice. */}
       <p aria-hidden="true">
         <Words of={words} />
-        {drops === 0 && <span class="soft"> Slide, or use the arrow keys, to go on drop by drop.</span>}
+        {drops === 0 && <span class="soft">{SLIDE}</span>}
       </p>
     </div>
   );

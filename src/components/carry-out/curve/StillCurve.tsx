@@ -1,3 +1,4 @@
+import { DRAWN_FOR } from "#words/curves.ts";
 import type { NamedCurve } from "../../../engine/bench/named-curve.ts";
 import { Words } from "../../Words.tsx";
 import { CurveFigures } from "./CurveFigures.tsx";
@@ -25,7 +26,7 @@ export function StillCurve({ of: curve, id, reagent, drawnFor, drop }: Props) {
         <Words of={curveTitle(curve, reagent)} />
       </h3>
       <p class="small soft">
-        Drawn for <Words of={drawnFor} />.
+        {DRAWN_FOR} <Words of={drawnFor} />.
       </p>
       <CurvePlot
         of={curve}

@@ -1,4 +1,6 @@
+import * as say from "#words/curves.ts";
 import type { StrengthRange } from "../../../build/live-curves.ts";
+import { figures } from "../../figures.ts";
 import { plain } from "../../sentence.ts";
 import { stopsApart } from "./typed-strength.ts";
 
@@ -22,7 +24,7 @@ interface Props {
 export function Strength({ id, of, range, text, value, fault, awake, onType, onDone }: Props) {
   return (
     <div class="strength">
-      <label for={id}>Strength of {of}, mol/dm³</label>
+      <label for={id}>{say.strengthOf(of)}</label>
       <div>
         <input
           id={id}
@@ -38,19 +40,19 @@ export function Strength({ id, of, range, text, value, fault, awake, onType, onD
         />
         <input
           type="range"
-          aria-label={`Strength of ${of}, slider`}
-          aria-valuetext={`${value} mol/dm³`}
+          aria-label={say.slider(of)}
+          aria-valuetext={`${figures(value)} mol/dm³`}
           autocomplete="off"
           disabled={!awake}
           min={range.from}
           max={range.to}
           step={stopsApart(range)}
           value={value}
-          onInput={({ currentTarget }) => onType(currentTarget.value)}
+          onInput={({ currentTarget }) => onType(figures(Number(currentTarget.value)))}
         />
       </div>
       <p id={`${id}-fault`} class="small clash" aria-live="polite">
-        {fault && `${plain(fault)} The curve stays as it was.`}
+        {fault && say.faultStays(plain(fault))}
       </p>
     </div>
   );

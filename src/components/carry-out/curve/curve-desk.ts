@@ -1,4 +1,5 @@
 /** Asks the engine's worker for curves, one question at a time. Loaded, and the worker with it, when a reader first changes something. */
+import { REFUSED } from "#words/curves.ts";
 import type { ChangedCurve, CurveChange, CurveSource } from "../../../engine/bench/changed-curve.ts";
 import { answer, type CurveQuestion } from "./curve-message.ts";
 
@@ -35,12 +36,12 @@ export function openDesk(start: () => Drawer, limit = TIME_LIMIT): CurveDesk {
     if (busy || !first) return;
     waiting.delete(first.curveId);
     busy = first;
-    clock = setTimeout(() => fail("the calculation took too long and was stopped"), limit);
+    clock = setTimeout(() => fail(REFUSED.tooLong), limit);
     try {
       drawer ??= started();
       drawer.postMessage(first.question);
     } catch {
-      fail("the calculation could not be started");
+      fail(REFUSED.notStarted);
     }
   }
 
@@ -62,14 +63,14 @@ export function openDesk(start: () => Drawer, limit = TIME_LIMIT): CurveDesk {
     const fresh = start();
     // One that has been ended has no more say.
     const onDuty = (say: () => void) => fresh === drawer && say();
-    const unreadable = () => fail("the calculation gave an answer that cannot be read");
+    const unreadable = () => fail(REFUSED.unreadable);
     fresh.onmessage = ({ data }) =>
       onDuty(() => {
         const read = answer.safeParse(data);
         if (!read.success) unreadable();
         else if (read.data.id === busy?.question.id) finish(read.data.answer);
       });
-    fresh.onerror = () => onDuty(() => fail("the calculation failed"));
+    fresh.onerror = () => onDuty(() => fail(REFUSED.failed));
     fresh.onmessageerror = () => onDuty(unreadable);
     return fresh;
   }

@@ -1,8 +1,7 @@
 /** What a curve shows, in sentences: why the precipitate appears, and why it goes or stays. */
+import * as say from "#words/curves.ts";
 import type { CurveChange } from "../../../engine/bench/changed-curve.ts";
 import type { NamedCurve } from "../../../engine/bench/named-curve.ts";
-import { capital } from "../../capital.ts";
-import { list } from "../../sentence.ts";
 import { withForm } from "../event-words.ts";
 import { drawnTo } from "./plot-lines.ts";
 
@@ -25,29 +24,27 @@ const GOES = 0.05;
 const SEEN_TO_GO = 0.25;
 
 export const volume = (cm3: number): string => `${Number(cm3.toFixed(2))} cm3`;
-const percent = (part: number): string => (part > 0.995 ? "all" : `${Math.round(part * 100)} %`);
+const percent = (part: number): string => (part > 0.995 ? say.ALL : `${Math.round(part * 100)} %`);
 
 /** A solid with its form, a dissolved species as it is. */
 export const speciesName = ({ id, kind }: Pick<Series, "id" | "kind">): string =>
   kind === "solid" ? withForm(id) : id;
 
 /** "R, a(i) and a(ii): zinc as aqueous sodium hydroxide is added"; of no sample of a paper just what is added to what. */
-export const curveTitle = (curve: NamedCurve, reagent: string): string => {
-  const what = `${curve.ionName} as ${reagent} is added`;
-  return curve.sample ? `${curve.sample}, ${list(curve.cells)}: ${what}` : capital(what);
-};
+export const curveTitle = ({ sample, cells, ionName }: NamedCurve, reagent: string): string =>
+  sample ? say.titleOf(sample, cells, ionName, reagent) : say.title(ionName, reagent);
 
 /** "R, a(i) and a(ii)", or the ion where no sample of a paper is meant: tells the curves of a page apart. */
 export const placeOf = ({ sample, cells, ionName, reagent }: NamedCurve): string =>
-  sample ? `${sample}, ${cells.join(" and ")}` : `${ionName} with ${reagent}`;
+  sample ? say.placeOf(sample, cells) : say.place(ionName, reagent);
 
 /** What stands at the line where the first of two tests ends. */
 export const endWords = ({ sample, cells }: NamedCurve, n: number): string =>
-  sample ? `end of ${cells[n]}` : "first drops";
+  sample ? say.endOf(cells[n]) : say.FIRST_DROPS;
 
 /** "0.1 mol/dm3 ZnSO4 with 1 mol/dm3 aqueous sodium hydroxide"; without a strength where a solid is taken or the reagent has none. */
 export const madeUpOf = ({ salt, molPerDm3, reagentMolPerDm3 }: CurveChange, reagent: string): string =>
-  `${strong(molPerDm3)}${salt} with ${strong(reagentMolPerDm3)}${reagent}`;
+  say.madeUpOf(strong(molPerDm3) + salt, strong(reagentMolPerDm3) + reagent);
 
 const strong = (molPerDm3: number | undefined) => (molPerDm3 === undefined ? "" : `${molPerDm3} mol/dm3 `);
 
@@ -70,9 +67,8 @@ function tellDissolved(curve: NamedCurve, reagent: string): Told {
   const from = mostAt(curve, 0)?.id;
   const end = mostAt(curve, last);
   const to = end && end.mol[last] >= FATE * curve.total[last] ? end.id : undefined;
-  const turns = from !== to && from && to ? ` ${capital(reagent)} turns ${from} into ${to}.` : "";
-  if (Object.keys(forms).length === 0) return { says: `No precipitate appears: the ${ion} stays dissolved.${turns}` };
-  return { says: `Less than a twentieth of the ${ion} is ever in a precipitate.${turns}` };
+  const turns = from !== to && from && to ? say.turns(reagent, from, to) : "";
+  return { says: (Object.keys(forms).length === 0 ? say.noPrecipitate(ion) : say.hardlyAny(ion)) + turns };
 }
 
 /** The species other than `besides` that holds most of the ion at a point. */
@@ -105,29 +101,25 @@ function tellSolid(solid: Series, curve: NamedCurve, reagent: string, drop: numb
   const ion = curve.ionName;
   const told: Told[] = [];
   if (share[0] < TRACE) {
+    const part = percent(share[at]);
+    const most = part === percent(share[peak]);
     told.push({
-      says: `${capital(reagent)} turns ${reactantOf(solid, curve)} into ${what}, which hardly dissolves: a precipitate appears. At ${volume(x[at])} it holds ${percent(share[at])} of the ${ion}, ${percent(share[at]) === percent(share[peak]) ? "its most" : "nearly its most"}.`,
+      says: say.appears(reagent, reactantOf(solid, curve), what, { cm3: volume(x[at]), part, ion, most }),
       equation: curve.forms[solid.id],
     });
-  } else told.push({ says: `At the start ${percent(share[0])} of the ${ion} is in the precipitate, ${what}.` });
+  } else told.push({ says: say.fromStart(percent(share[0]), ion, what) });
   const end = mostAt(curve, last, solid);
-  const to = end ? speciesName(end) : "other species";
+  const to = end ? speciesName(end) : say.OTHER_SPECIES;
   const gone = share.findIndex((part, n) => n > peak && part < TRACE);
   const kept = share[last] / share[peak];
   if (kept > 1 - GOES) {
-    if (peak < last - 1) told.push({ says: `More ${reagent} does not dissolve it: the precipitate remains.` });
+    if (peak < last - 1) told.push({ says: say.remains(reagent) });
   } else if (kept > 1 - SEEN_TO_GO) {
-    told.push({
-      says: `More ${reagent} takes a little of it, ${percent(1 - kept)}, into ${to}; the eye sees the precipitate remain.`,
-    });
+    told.push({ says: say.takesALittle(reagent, percent(1 - kept), to) });
   } else {
-    const how = end?.kind === "solid" ? "another solid" : "which stays dissolved: the precipitate goes";
-    const left =
-      gone < 0
-        ? `At the end ${percent(share[last])} of the ${ion} is still in it.`
-        : `From ${volume(x[gone])} on there is none left.`;
+    const left = gone < 0 ? say.stillInIt(percent(share[last]), ion) : say.noneLeft(volume(x[gone]));
     told.push({
-      says: `More ${reagent} turns ${what} into ${to}, ${how}. ${left}`,
+      says: say.goes(reagent, what, to, end?.kind === "solid", left),
       equation: curve.dissolves[solid.id],
     });
   }

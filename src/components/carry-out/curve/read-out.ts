@@ -1,4 +1,5 @@
 /** What a curve says at one volume, and at a few volumes side by side: parts of the ion in every species. */
+import { drops as inDrops, OTHER } from "#words/curves.ts";
 import type { Curve, CurveSeries } from "../../../engine/bench/curve.ts";
 import { drawnTo } from "./plot-lines.ts";
 
@@ -54,7 +55,7 @@ export function readOut(curve: Curve, drops: number, drop: number): string {
   const held = curve.series
     .map((one, n) => ({ name: shortName(one, curve.series), part: parts[n] }))
     .sort((a, b) => b.part - a.part);
-  const told = [...held, { name: "other", part: others }].filter(({ part }) => part >= TRACE);
-  const where = `${Number(cm3.toFixed(2))} cm3 (${drops} ${drops === 1 ? "drop" : "drops"})`;
+  const told = [...held, { name: OTHER, part: others }].filter(({ part }) => part >= TRACE);
+  const where = inDrops(`${Number(cm3.toFixed(2))} cm3`, drops);
   return `${where}: ${told.map(({ name, part }) => `${percent(part)} ${name}`).join(", ")}.`;
 }

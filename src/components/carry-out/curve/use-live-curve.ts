@@ -1,7 +1,9 @@
 /** What a reader has chosen for a curve, what has been asked of the engine, and which curve is on the page. */
 import { useState } from "preact/hooks";
+import * as say from "#words/curves.ts";
 import type { LiveCurve, StrengthRange } from "../../../build/live-curves.ts";
 import type { ChangedCurve, CurveChange } from "../../../engine/bench/changed-curve.ts";
+import { figures } from "../../figures.ts";
 import { plain } from "../../sentence.ts";
 import { madeUpOf } from "./curve-words.ts";
 import { readStrength } from "./typed-strength.ts";
@@ -16,11 +18,11 @@ async function askEngine(id: string, { source }: LiveCurve, change: CurveChange)
     return await desk.ask(id, source, change);
   } catch {
     // A browser may keep a module that did not come as failed for as long as the page lives; asking again would be refused for ever.
-    return { refused: "the calculation could not be loaded, so load the page again when the network is back" };
+    return { refused: say.REFUSED.notLoaded };
   }
 }
 
-const typed = (strength: number | undefined): string => (strength === undefined ? "" : String(strength));
+const typed = (strength: number | undefined): string => (strength === undefined ? "" : figures(strength));
 const textsOf = (change: CurveChange): Record<Field, string> => ({
   molPerDm3: typed(change.molPerDm3),
   reagentMolPerDm3: typed(change.reagentMolPerDm3),
@@ -55,7 +57,7 @@ export function useLiveCurve(live: LiveCurve, id: string) {
     else {
       refuse(undefined);
       show({ curve: found.curve, change });
-      if (number === questions.asked) announce(plain(`Drawn for ${madeUpOf(change, reagent.name)}.`));
+      if (number === questions.asked) announce(plain(say.drawnFor(madeUpOf(change, reagent.name))));
     }
   };
 
@@ -101,7 +103,7 @@ export function useLiveCurve(live: LiveCurve, id: string) {
       blame({});
       refuse(undefined);
       show({ curve: live.curve, change: own });
-      announce(plain(`Back to the paper's own: ${madeUpOf(own, reagent.name)}.`));
+      announce(plain(say.backToOwn(madeUpOf(own, reagent.name))));
     },
   };
 }
