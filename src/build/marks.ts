@@ -1,4 +1,5 @@
 /** What earns credit in a practical: every line of the author's record, and the ions with the observations that prove them. */
+import { provedFrom } from "#words/sheets.ts";
 import type { SaltEntry } from "../engine/bench/prediction-table.ts";
 import { proofOfIon } from "../engine/deduction/proof.ts";
 import { ionName } from "../engine/formula/ion-name.ts";
@@ -44,8 +45,8 @@ export function marksOf({ table, record, answers, practical }: Walkthrough): Mar
     const ions = (["cations", "anions"] as const).flatMap((kind) => (salt?.[kind] ?? []).map((ion) => ({ kind, ion })));
     const proofs = ions.flatMap(({ kind, ion }) => {
       const places = proofOfIon(table, record, s, kind, ion)?.places ?? [];
-      const named = places.map(({ sample, cell }) => (sample === label ? cell : `${cell} for ${sample}`));
-      return named.length > 0 ? [`${ion} from ${named.join(", ")}`] : [];
+      const from = places.map((place) => (place.sample === label ? { cell: place.cell } : place));
+      return from.length > 0 ? [provedFrom(ion, from)] : [];
     });
     return { sample: label, ions: ions.map(({ ion }) => `${ionName(ion)}, ${ion}`), because: proofs.join("; ") };
   });

@@ -13,16 +13,11 @@ const STILL_TO_BE_MOVED = [
   "src/components/keep/",
   "src/components/map/",
   "src/components/method/",
-  "src/components/sheets/",
-  "src/components/teacher-link/",
   "src/pages/",
   "src/pages/cautions/",
   "src/pages/ion-tests/",
   "src/pages/ions/",
   "src/pages/method/",
-  "src/pages/practicals/",
-  "src/pages/practicals/[slug]/",
-  "src/pages/practicals/[slug]/sheets/",
 ];
 
 const said = [...sourceFiles("src", [".tsx", ".astro"])].flatMap(([path, text]) =>

@@ -13,7 +13,7 @@ import {
   noSuchPlace,
   noSuchSight,
   nothingBehindMark,
-  onlyOwn,
+  onlyUnderstood,
   quote as quoted,
 } from "#words/record.ts";
 import type { TableRecord } from "../../engine/bench/prediction-table.ts";
@@ -76,7 +76,7 @@ export function fromAddress(table: RecordSheet, given: TableRecord, search: stri
   const asked = entries.getAll("record");
   const own = asked.length === 1 && asked[0] === OWN;
   const faults = asked.length > 1 ? [givenTwice("record", asked.length)] : [];
-  if (asked.length === 1 && !own) faults.push(onlyOwn(quote(asked[0]), OWN));
+  if (asked.length === 1 && !own) faults.push(onlyUnderstood("record", quote(asked[0]), OWN));
   const record: TableRecord = structuredClone(own ? {} : given);
   const all = places(table);
   for (const name of new Set(entries.keys())) {

@@ -1,6 +1,8 @@
 /** The rack of a bench card, with the marks of the tubes the school really has. Reads fully as built, without script. */
+import { TOO_MUCH } from "#words/sheets.ts";
 import { brimCapacity, depthOfVolume } from "../../engine/planning/geometry.ts";
 import type { RackRow } from "../../engine/planning/rack-places.ts";
+import { figures } from "../figures.ts";
 import { RackPlaces } from "../prepare/RackPlaces.tsx";
 import type { DrawnSize, RackTube, TubeKind } from "../prepare/rack.ts";
 import { figure } from "../prepare/Tube.tsx";
@@ -15,10 +17,10 @@ interface Props {
 
 /** What stands under a label: "0.2 g", "1 cm³ 9 mm". */
 const underLabel = ({ solidG, marks }: RackTube, size: DrawnSize): string[] => [
-  ...(solidG ? [`${solidG} g`] : []),
+  ...(solidG ? [`${figures(solidG)} g`] : []),
   ...marks.map(({ cm3 }) =>
     cm3 > brimCapacity(size)
-      ? `${figure(cm3)} cm³ too much`
+      ? `${figure(cm3)} cm³ ${TOO_MUCH}`
       : `${figure(cm3)} cm³ ${Math.round(depthOfVolume(cm3, size))} mm`,
   ),
 ];

@@ -1,5 +1,7 @@
 /** Labels for the tubes, to cut out, with the marks of the tubes the school really has. Reads fully as built, without script. */
+import * as say from "#words/sheets.ts";
 import { brimCapacity } from "../../engine/planning/geometry.ts";
+import { figures } from "../figures.ts";
 import type { RackTube, TubeKind } from "../prepare/rack.ts";
 import { depthWords, figure, upTo } from "../prepare/Tube.tsx";
 import { TubeChoice, Unread } from "../prepare/TubeChoice.tsx";
@@ -24,13 +26,13 @@ export default function TubeLabels({ tubes, kinds }: Props) {
             <li key={label}>
               <b>{label}</b>
               <span>{size.name}</span>
-              {tube.solidG && <span>{tube.solidG} g of solid</span>}
+              {tube.solidG && <span>{say.ofSolid(figures(tube.solidG))}</span>}
               {tube.marks.map(({ cm3 }) => (
                 <span key={cm3}>
-                  {figure(cm3)} cm³: {cm3 > brim ? "does not fit" : depthWords(cm3, size)}
+                  {figure(cm3)} cm³: {cm3 > brim ? say.DOES_NOT_FIT : depthWords(cm3, size)}
                 </span>
               ))}
-              {tube.heatedFill && <span>hot: at most {upTo(tube.heatedFill * brim)} cm³</span>}
+              {tube.heatedFill && <span>{say.hotAtMost(upTo(tube.heatedFill * brim))}</span>}
             </li>
           ));
         })}

@@ -1,5 +1,6 @@
 /** A link for a class: what it shows is chosen here, and the link stands below, in words and as a code for a camera. */
 import { useEffect, useState } from "preact/hooks";
+import * as say from "#words/teacher-link.ts";
 import { useAwake } from "../awake.ts";
 import { useLater } from "../later.ts";
 import { newSeed, readSeed } from "../practise/seed.ts";
@@ -36,28 +37,28 @@ export default function TeacherLink({ walkthrough, starts }: Props) {
   const link = linkFor(choice, awake ? new URL(walkthrough, location.href).href : walkthrough);
   const copy = () =>
     navigator.clipboard?.writeText(link).then(
-      () => tell("Copied."),
-      () => tell(NOT_COPIED),
-    ) ?? tell(NOT_COPIED);
+      () => tell(say.COPIED),
+      () => tell(say.NOT_COPIED),
+    ) ?? tell(say.NOT_COPIED);
 
   return (
     <>
       <div class="tools choices">
         <label>
-          Opens{" "}
+          {say.OPENS}{" "}
           <select
             disabled={!awake}
             value={choice.opens}
             onChange={({ currentTarget }) => change({ opens: currentTarget.value as LinkChoice["opens"] })}
           >
-            <option value="walkthrough">the walkthrough</option>
-            <option value="practice">blind practice, the same unknowns for all</option>
+            <option value="walkthrough">{say.WALKTHROUGH}</option>
+            <option value="practice">{say.PRACTICE}</option>
           </select>
         </label>
         {choice.opens === "walkthrough" && (
           <>
             <label>
-              Begins{" "}
+              {say.BEGINS}{" "}
               <select
                 disabled={!awake}
                 value={choice.anchor}
@@ -77,7 +78,7 @@ export default function TeacherLink({ walkthrough, starts }: Props) {
                 checked={choice.record === "empty"}
                 onChange={({ currentTarget }) => change({ record: currentTarget.checked ? "empty" : "filled" })}
               />{" "}
-              The record is empty
+              {say.EMPTY}
             </label>
             <label>
               <input
@@ -86,14 +87,14 @@ export default function TeacherLink({ walkthrough, starts }: Props) {
                 checked={choice.conclusion === "asked"}
                 onChange={({ currentTarget }) => change({ conclusion: currentTarget.checked ? "asked" : "shown" })}
               />{" "}
-              The conclusion is hidden until asked
+              {say.HIDDEN}
             </label>
           </>
         )}
         {choice.opens === "practice" && (
           <>
             <label>
-              Number of the set{" "}
+              {say.NUMBER}{" "}
               <input
                 type="text"
                 inputMode="numeric"
@@ -106,26 +107,20 @@ export default function TeacherLink({ walkthrough, starts }: Props) {
               />
             </label>
             <button type="button" onClick={() => draw(String(newSeed(Math.random)))}>
-              Another number
+              {say.ANOTHER}
             </button>
           </>
         )}
       </div>
       <div aria-live="polite">
-        {fault ? (
-          <p class="caution">
-            {fault} The link below is still that of set {choice.seed}.
-          </p>
-        ) : (
-          <p>{linkWords(choice, starts)}</p>
-        )}
+        {fault ? <p class="caution">{say.stillSet(fault, choice.seed)}</p> : <p>{linkWords(choice, starts)}</p>}
       </div>
       <p class="tools">
         <label class="link">
-          The link <input type="text" readOnly value={link} onFocus={({ currentTarget }) => currentTarget.select()} />
+          {say.LINK} <input type="text" readOnly value={link} onFocus={({ currentTarget }) => currentTarget.select()} />
         </label>
         <button type="button" disabled={!awake} onClick={copy}>
-          Copy
+          {say.COPY}
         </button>
         <span role="status">{copied}</span>
       </p>
@@ -135,13 +130,7 @@ export default function TeacherLink({ walkthrough, starts }: Props) {
           <figcaption>{link}</figcaption>
         </figure>
       )}
-      {failed && (
-        <p class="caution">
-          The QR code could not be drawn: check the connection and load the page again. The link above works without it.
-        </p>
-      )}
+      {failed && <p class="caution">{say.NO_QR_CODE}</p>}
     </>
   );
 }
-
-const NOT_COPIED = "The browser did not copy it: choose the link and copy it by hand.";

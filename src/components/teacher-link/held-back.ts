@@ -4,6 +4,7 @@
  * Without JavaScript the whole walkthrough is shown.
  */
 import { useEffect, useState } from "preact/hooks";
+import { onlyUnderstood, quote } from "#words/record.ts";
 
 /** The entry in a link, and the one thing it can say. */
 export const CONCLUSION = "conclusion";
@@ -19,7 +20,7 @@ export function heldFault(search: string): string | undefined {
   const found = new URLSearchParams(search.slice(0, 20_000)).get(CONCLUSION);
   if (found === null || found === ASKED) return undefined;
   const shown = found.length > QUOTED ? `${found.slice(0, QUOTED)}…` : found;
-  return `${CONCLUSION}: found “${shown}”; only ${ASKED} is understood there.`;
+  return onlyUnderstood(CONCLUSION, quote(shown), ASKED);
 }
 
 export interface HeldBack {

@@ -1,4 +1,6 @@
 /** What a teacher chooses a class to see, and the link that shows it. */
+import * as say from "#words/teacher-link.ts";
+import { PARTS } from "#words/walkthrough.ts";
 import { ASKED, CONCLUSION } from "./held-back.ts";
 
 /** Where the page begins: a part of the job, or a part of the paper under Carry out. */
@@ -20,12 +22,8 @@ export interface LinkChoice {
 }
 
 const JOB: readonly Start[] = [
-  { anchor: "", name: "at its head" },
-  { anchor: "read", name: "Read" },
-  { anchor: "prepare", name: "Prepare" },
-  { anchor: "carry-out", name: "Carry out" },
-  { anchor: "record", name: "Record" },
-  { anchor: "conclude", name: "Conclude" },
+  { anchor: "", name: say.AT_HEAD },
+  ...Object.entries(PARTS).map(([anchor, name]) => ({ anchor, name })),
 ];
 
 /** Name of the place in a walkthrough where a part of the paper is carried out. */
@@ -34,7 +32,7 @@ export const partAnchor = (label: string): string => `part-${label}`;
 /** @param parts letters and titles of the paper's parts */
 export const startsOf = (parts: readonly { label: string; title: string }[]): Start[] => [
   ...JOB,
-  ...parts.map(({ label, title }) => ({ anchor: partAnchor(label), name: `Carry out, part ${label}: ${title}` })),
+  ...parts.map(({ label, title }) => ({ anchor: partAnchor(label), name: say.carryOutPart(label, title) })),
 ];
 
 /**
@@ -52,13 +50,7 @@ export function linkFor({ opens, record, conclusion, anchor, seed }: LinkChoice,
 
 /** What a student who opens it sees, in a sentence. */
 export function linkWords({ opens, record, conclusion, anchor, seed }: LinkChoice, starts: readonly Start[]): string {
-  if (opens === "practice") return `Everybody practises blind with the same unknowns, set ${seed}.`;
+  if (opens === "practice") return say.practiseSet(seed);
   const start = starts.find((one) => one.anchor === anchor);
-  const where = start && anchor !== "" ? `opens at “${start.name}”` : "opens at its head";
-  const what = record === "empty" ? "with an empty record" : "with its record filled in";
-  const told =
-    conclusion === "asked"
-      ? "what the tests tell and the conclusion stay hidden until the student asks for them, and a line says so"
-      : "the conclusion is shown";
-  return `The walkthrough ${where}, ${what}; ${told}.`;
+  return say.opens(anchor === "" ? undefined : start?.name, record === "empty", conclusion === "asked");
 }

@@ -52,7 +52,9 @@ export const NEEDS_SCRIPT =
 /** What is wrong with a link. */
 export const linkTooLong = (letters: number, most: number) =>
   `Der Link ist ${letters} Zeichen lang, erwartet werden höchstens ${most}.`;
-export const onlyOwn = (found: string, own: string) => `record: gefunden ${found}; nur ${own} wird dort verstanden.`;
+/** Of an entry that can say one thing only. */
+export const onlyUnderstood = (entry: string, found: string, own: string) =>
+  `${entry}: gefunden ${found}; nur ${own} wird dort verstanden.`;
 export const noSuchPlace = (name: string, such: string) =>
   `${name}: Diese Stelle gibt es im Protokoll nicht; erwartet wird eine wie ${such}.`;
 export const noSuchSight = (place: string, found: string) =>

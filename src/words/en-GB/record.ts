@@ -49,7 +49,9 @@ export const NEEDS_SCRIPT =
 /** What is wrong with a link. */
 export const linkTooLong = (letters: number, most: number) =>
   `The link is ${letters} characters long, expected at most ${most}.`;
-export const onlyOwn = (found: string, own: string) => `record: found ${found}; only ${own} is understood there.`;
+/** Of an entry that can say one thing only. */
+export const onlyUnderstood = (entry: string, found: string, own: string) =>
+  `${entry}: found ${found}; only ${own} is understood there.`;
 export const noSuchPlace = (name: string, such: string) =>
   `${name}: found no such place in this record, expected one such as ${such}.`;
 export const noSuchSight = (place: string, found: string) =>
