@@ -7,10 +7,8 @@ import { wordsIn } from "./outside.ts";
 const STILL_TO_BE_MOVED = [
   "src/components/cautions/",
   "src/components/choose/",
-  "src/components/class/",
   "src/components/ion-tests/",
   "src/components/ions/",
-  "src/components/keep/",
   "src/components/map/",
   "src/components/method/",
   "src/pages/",

@@ -1,3 +1,4 @@
+import * as say from "#words/class-sheet.ts";
 import type { PreparedSupply } from "../../engine/planning/class/class-sheet.ts";
 import { Words } from "../Words.tsx";
 import { amount } from "./amounts.ts";
@@ -6,14 +7,14 @@ import { amount } from "./amounts.ts";
 export function Bottles({ supplies, groups }: { supplies: readonly PreparedSupply[]; groups: number }) {
   return (
     <table class="stack">
-      <caption>Bottles and labels</caption>
+      <caption>{say.BOTTLES}</caption>
       <thead>
         <tr>
-          <th scope="col">Write on the label</th>
-          <th scope="col">In</th>
-          <th scope="col">Fill with</th>
+          <th scope="col">{say.BOTTLE_HEADS.label}</th>
+          <th scope="col">{say.BOTTLE_HEADS.in}</th>
+          <th scope="col">{say.BOTTLE_HEADS.fill}</th>
           <th scope="col" class="num">
-            How many
+            {say.BOTTLE_HEADS.count}
           </th>
         </tr>
       </thead>
@@ -23,22 +24,22 @@ export function Bottles({ supplies, groups }: { supplies: readonly PreparedSuppl
             <th scope="row">
               {kind === "sample" ? (
                 <>
-                  <b>{label}</b> <span class="soft">(the letter and nothing else)</span>
+                  <b>{label}</b> <span class="soft">{say.LETTER_ONLY}</span>
                 </>
               ) : (
                 <>
                   <b>
                     <Words of={label} />
                   </b>{" "}
-                  <span class="soft">and the date</span>
+                  <span class="soft">{say.AND_DATE}</span>
                 </>
               )}
             </th>
-            <td data-head="In">
-              <Words of={bottles?.size ?? "stoppered tube"} />
+            <td data-head={say.BOTTLE_HEADS.in}>
+              <Words of={bottles?.size ?? say.STOPPERED_TUBE} />
             </td>
-            <td data-head="Fill with">{bottles ? amount(bottles.fillCm3, "cm3") : amount(tubesG, "g")}</td>
-            <td data-head="How many" class="num">
+            <td data-head={say.BOTTLE_HEADS.fill}>{bottles ? amount(bottles.fillCm3, "cm3") : amount(tubesG, "g")}</td>
+            <td data-head={say.BOTTLE_HEADS.count} class="num">
               {bottles?.count ?? groups}
             </td>
           </tr>

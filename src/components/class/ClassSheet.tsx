@@ -1,10 +1,12 @@
 /** The sheet for the class a reader chooses. Reads fully as built, for the usual class, without script. */
 import { useMemo } from "preact/hooks";
+import * as say from "#words/class-sheet.ts";
 import { classSheet } from "../../engine/planning/class/class-sheet.ts";
-import { type ClassSize, ENTRY_NAMES } from "../../engine/planning/class/class-size.ts";
+import type { ClassSize } from "../../engine/planning/class/class-size.ts";
 import type { GroupNeeds } from "../../engine/planning/class/supply.ts";
 import { useAwake } from "../awake.ts";
 import { capital } from "../capital.ts";
+import { figures } from "../figures.ts";
 import { Words } from "../Words.tsx";
 import { amount } from "./amounts.ts";
 import { Bottles } from "./Bottles.tsx";
@@ -26,14 +28,10 @@ const UNITS = { groups: "", sparePercent: ", %", sampleCm3: ", cm³", sampleG: "
 /** "12 groups, 30 % spare, 6 cm³ of each sample for a group" */
 function inWords({ groups, sparePercent, sampleCm3, sampleG }: ClassSize): string {
   const given = [
-    sampleCm3 && `${amount(sampleCm3, "cm3")} of each sample`,
-    sampleG && `${amount(sampleG, "g")} of each solid sample`,
+    sampleCm3 && say.ofEachSample(amount(sampleCm3, "cm3")),
+    sampleG && say.ofEachSolid(amount(sampleG, "g")),
   ];
-  return [
-    groups === 1 ? "1 group" : `${groups} groups`,
-    `${sparePercent}\u00a0% spare`,
-    ...given.flatMap((one) => (one ? [`${one} for a group`] : [])),
-  ].join(", ");
+  return [say.groups(groups), say.spare(figures(sparePercent)), ...given.flatMap((one) => one || [])].join(", ");
 }
 
 export default function ClassSheet({ needs, own }: Props) {
@@ -43,11 +41,11 @@ export default function ClassSheet({ needs, own }: Props) {
   const sheet = useMemo(() => classSheet(group, size), [group, size]);
   return (
     <>
-      <h2 id="class">The class</h2>
+      <h2 id="class">{say.CLASS}</h2>
       <p class="tools screen">
         {entriesOf(own).map((entry) => (
           <label key={entry}>
-            {capital(ENTRY_NAMES[entry])}
+            {capital(say.ENTRIES[entry])}
             {UNITS[entry]}{" "}
             <input
               type="text"
@@ -64,46 +62,42 @@ export default function ClassSheet({ needs, own }: Props) {
       <div aria-live="polite">
         {faults.map((fault) => (
           <p class="caution small" key={fault}>
-            <b>Not understood.</b> <Words of={fault} />
+            <b>{say.NOT_UNDERSTOOD}</b> <Words of={fault} />
           </p>
         ))}
         <p>
-          This sheet is {faults.length > 0 && "still "}for <b>{inWords(size)}</b>. A group is whoever works at one
-          place, alone or as a pair.
+          {say.isFor(faults.length > 0)} <b>{inWords(size)}</b>. {say.GROUP_IS}
         </p>
         {sheet.warnings.map((warning) => (
           <p class="caution small" key={warning}>
-            <b>Too little.</b> <Words of={warning} />
+            <b>{say.TOO_LITTLE}</b> <Words of={warning} />
           </p>
         ))}
       </div>
-      <h2 id="make-up">Make up</h2>
+      <h2 id="make-up">{say.MAKE_UP}</h2>
       <MakeUp supplies={sheet.supplies} />
-      <h2 id="bottles">Set out</h2>
-      <p>
-        Every sample comes in the same amount, so that the filling tells nothing of what it is. The salt's name stands
-        in the list above and nowhere else. What a hazard label says is taken from the supplier's safety data sheet.
-      </p>
+      <h2 id="bottles">{say.SET_OUT}</h2>
+      <p>{say.SET_OUT_ABOUT}</p>
       <Bottles supplies={sheet.supplies} groups={size.groups} />
-      <h3>Also</h3>
+      <h3>{say.ALSO}</h3>
       <ul class="ready">
-        <li>Goggles for everybody in the room, and a few spare pairs.</li>
+        <li>{say.GOGGLES}</li>
         {sheet.counted.map(({ what, count, g, note }) => (
           <li key={`${what} ${note}`}>
             <b>
               {count} × {what}
             </b>
-            {g !== undefined && `, about ${amount(g, "g")}`}
+            {g !== undefined && say.about(amount(g, "g"))}
             {note && <span class="soft"> ({note})</span>}
           </li>
         ))}
         {sheet.withTeacher.map((what) => (
-          <li key={what}>One for the class, in the fume cupboard: {what}.</li>
+          <li key={what}>{say.withTeacher(what)}</li>
         ))}
       </ul>
-      <h2 id="store">From the store</h2>
+      <h2 id="store">{say.STORE}</h2>
       <Store rows={sheet.store} />
-      <h2 id="waste">Waste</h2>
+      <h2 id="waste">{say.WASTE}</h2>
       <ClassWaste rows={sheet.waste} />
     </>
   );

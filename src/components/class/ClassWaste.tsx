@@ -1,16 +1,18 @@
+import * as say from "#words/class-sheet.ts";
 import type { ClassSheet } from "../../engine/planning/class/class-sheet.ts";
 import { STRAIGHT } from "../../engine/planning/vessels.ts";
+import { figures } from "../figures.ts";
 import { Words } from "../Words.tsx";
 import { amount } from "./amounts.ts";
 
 type Row = ClassSheet["waste"][number];
 
 /** A tenth of a dm3 is as good as such an estimate gets. */
-const volumeOf = (cm3: number) => (cm3 >= 1000 ? `${Math.ceil(cm3 / 100) / 10}\u00a0dm³` : amount(cm3, "cm3"));
+const volumeOf = (cm3: number) => (cm3 >= 1000 ? `${figures(Math.ceil(cm3 / 100) / 10)}\u00a0dm³` : amount(cm3, "cm3"));
 const bottleOf = ({ into, collected, classCm3, count, sizeCm3 }: Row) => {
-  if (into === STRAIGHT) return "nothing";
-  if (!collected) return "a beaker at each place";
-  if (classCm3 === 0) return "one for the class";
+  if (into === STRAIGHT) return say.NO_VESSEL;
+  if (!collected) return say.BEAKER;
+  if (classCm3 === 0) return say.ONE_FOR_CLASS;
   return `${count}\u00a0× ${volumeOf(sizeCm3)}`;
 };
 
@@ -18,13 +20,13 @@ const bottleOf = ({ into, collected, classCm3, count, sizeCm3 }: Row) => {
 export function ClassWaste({ rows }: { rows: readonly Row[] }) {
   return (
     <table class="stack">
-      <caption>Waste to expect, one rinse of every tube included</caption>
+      <caption>{say.WASTE_CAPTION}</caption>
       <thead>
         <tr>
-          <th scope="col">Into</th>
-          <th scope="col">About</th>
-          <th scope="col">Set out</th>
-          <th scope="col">How</th>
+          <th scope="col">{say.WASTE_HEADS.into}</th>
+          <th scope="col">{say.WASTE_HEADS.about}</th>
+          <th scope="col">{say.WASTE_HEADS.setOut}</th>
+          <th scope="col">{say.WASTE_HEADS.how}</th>
         </tr>
       </thead>
       <tbody>
@@ -33,9 +35,9 @@ export function ClassWaste({ rows }: { rows: readonly Row[] }) {
             <th scope="row">
               <b>{row.into}</b>
             </th>
-            <td data-head="About">{row.classCm3 > 0 ? volumeOf(row.classCm3) : "a little"}</td>
-            <td data-head="Set out">{bottleOf(row)}</td>
-            <td data-head="How">
+            <td data-head={say.WASTE_HEADS.about}>{row.classCm3 > 0 ? volumeOf(row.classCm3) : say.A_LITTLE}</td>
+            <td data-head={say.WASTE_HEADS.setOut}>{bottleOf(row)}</td>
+            <td data-head={say.WASTE_HEADS.how}>
               <Words of={row.how} /> {row.truly && <b>{row.truly}</b>}
             </td>
           </tr>

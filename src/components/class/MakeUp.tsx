@@ -1,10 +1,11 @@
+import * as say from "#words/class-sheet.ts";
 import type { PreparedSupply, Taken } from "../../engine/planning/class/class-sheet.ts";
 import { Words } from "../Words.tsx";
 import { amount } from "./amounts.ts";
 
 /** "2.88 g of zinc sulfate heptahydrate (ZnSO4*7H2O, 287.5 g/mol)" */
 const taken = ({ what, formula, gPerMol, amount: value, unit }: Taken) =>
-  `${amount(value, unit)} of ${what}${formula && gPerMol ? ` (${formula}, ${gPerMol.toFixed(1)} g/mol)` : ""}`;
+  say.amountOf(amount(value, unit), what) + (formula && gPerMol ? ` (${formula}, ${gPerMol.toFixed(1)} g/mol)` : "");
 
 const cares = (supply: PreparedSupply) => [
   ...new Set(supply.ingredients.flatMap((choices) => choices.flatMap(({ care }) => care ?? []))),
@@ -18,17 +19,17 @@ function How({ of }: { of: PreparedSupply }) {
     <>
       {of.ingredients.map((choices) => (
         <p key={choices[0].what}>
-          <Words of={choices.map(taken).join(", or ")} />
-          {of.tubesG !== undefined && `: ${amount(of.tubesG, "g")} for each group, in a stoppered tube`}.
+          <Words of={choices.map(taken).join(say.OR)} />
+          {of.tubesG !== undefined && say.inTubes(amount(of.tubesG, "g"))}.
         </p>
       ))}
       <p>
         <Words of={of.method} />
-        {of.waterFirstCm3 > 0 && ` About ${amount(of.waterFirstCm3, "cm3")} of water to begin with.`}
+        {of.waterFirstCm3 > 0 && say.waterFirst(amount(of.waterFirstCm3, "cm3"))}
       </p>
       {cares(of).map((care) => (
         <p class="caution" key={care}>
-          <b>Take care.</b> <Words of={care} />
+          <b>{say.TAKE_CARE}</b> <Words of={care} />
         </p>
       ))}
       {of.notes.map((note) => (
@@ -38,7 +39,7 @@ function How({ of }: { of: PreparedSupply }) {
       ))}
       {sources(of).map((source) => (
         <p class="soft" key={source}>
-          Stock: <Words of={source} />
+          {say.STOCK} <Words of={source} />
         </p>
       ))}
     </>
@@ -49,12 +50,12 @@ function How({ of }: { of: PreparedSupply }) {
 export function MakeUp({ supplies }: { supplies: readonly PreparedSupply[] }) {
   return (
     <table class="stack make">
-      <caption>Make up, with the salt behind each letter</caption>
+      <caption>{say.MAKE_UP_CAPTION}</caption>
       <thead>
         <tr>
-          <th scope="col">What</th>
-          <th scope="col">Make</th>
-          <th scope="col">How</th>
+          <th scope="col">{say.MAKE_HEADS.what}</th>
+          <th scope="col">{say.MAKE_HEADS.make}</th>
+          <th scope="col">{say.MAKE_HEADS.how}</th>
         </tr>
       </thead>
       <tbody>
@@ -64,11 +65,11 @@ export function MakeUp({ supplies }: { supplies: readonly PreparedSupply[] }) {
               {supply.kind === "sample" && <b>{supply.label}: </b>}
               <Words of={supply.content} />
             </th>
-            <td data-head="Make">
+            <td data-head={say.MAKE_HEADS.make}>
               <b>{supply.of === "solution" ? amount(supply.make, "cm3") : amount(supply.make, "g")}</b>
-              <span class="soft"> ({amount(supply.wanted, supply.of === "solution" ? "cm3" : "g")} wanted)</span>
+              <span class="soft"> {say.wanted(amount(supply.wanted, supply.of === "solution" ? "cm3" : "g"))}</span>
             </td>
-            <td data-head="How">
+            <td data-head={say.MAKE_HEADS.how}>
               <How of={supply} />
             </td>
           </tr>

@@ -1,3 +1,4 @@
+import * as say from "#words/class-sheet.ts";
 import type { ClassSheet } from "../../engine/planning/class/class-sheet.ts";
 import { Words } from "../Words.tsx";
 import { amount } from "./amounts.ts";
@@ -6,12 +7,12 @@ import { amount } from "./amounts.ts";
 export function Store({ rows }: { rows: ClassSheet["store"] }) {
   return (
     <table>
-      <caption>For all bottles together, by the first bottle named</caption>
+      <caption>{say.STORE_CAPTION}</caption>
       <thead>
         <tr>
-          <th scope="col">What</th>
+          <th scope="col">{say.STORE_HEADS.what}</th>
           <th scope="col" class="num">
-            Amount
+            {say.STORE_HEADS.amount}
           </th>
         </tr>
       </thead>
@@ -23,7 +24,7 @@ export function Store({ rows }: { rows: ClassSheet["store"] }) {
               {scarce && (
                 <span>
                   {" "}
-                  <b>Scarce:</b> {scarce}.
+                  <b>{say.SCARCE}</b> {scarce}.
                 </span>
               )}
             </th>

@@ -1,5 +1,6 @@
 /** The class a reader has chosen, in the address of the page: one entry for each figure that differs from the page's own. */
-import { type ClassEntry, type ClassSize, ENTRY_NAMES, readEntry } from "../../engine/planning/class/class-size.ts";
+import { inLink } from "#words/found.ts";
+import { type ClassEntry, type ClassSize, readEntry } from "../../engine/planning/class/class-size.ts";
 
 /** What each entry is called in an address. */
 const PARAMETERS: Readonly<Record<ClassEntry, string>> = {
@@ -11,7 +12,7 @@ const PARAMETERS: Readonly<Record<ClassEntry, string>> = {
 
 /** Entries this page has a field for. */
 export const entriesOf = (size: ClassSize): ClassEntry[] =>
-  (Object.keys(ENTRY_NAMES) as ClassEntry[]).filter((entry) => size[entry] !== undefined);
+  (Object.keys(PARAMETERS) as ClassEntry[]).filter((entry) => size[entry] !== undefined);
 
 /** Reads the part after "?". What cannot be read is left as the page has it, and said. */
 export function fromAddress(search: string, own: ClassSize): { size: ClassSize; faults: string[] } {
@@ -23,7 +24,7 @@ export function fromAddress(search: string, own: ClassSize): { size: ClassSize; 
     if (text === null) continue;
     const read = readEntry(entry, text);
     if (typeof read === "number") size[entry] = read;
-    else faults.push(`In the link, ${read.fault}.`);
+    else faults.push(inLink(`${read.fault}.`));
   }
   return { size, faults };
 }

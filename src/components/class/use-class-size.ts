@@ -3,6 +3,7 @@ import { useEffect, useState } from "preact/hooks";
 import { type ClassEntry, type ClassSize, readEntry } from "../../engine/planning/class/class-size.ts";
 import { showInAddress } from "../address-bar.ts";
 import { capital } from "../capital.ts";
+import { figures } from "../figures.ts";
 import { entriesOf, fromAddress, toAddress } from "./class-address.ts";
 
 export type Typed = Partial<Record<ClassEntry, string>>;
@@ -17,7 +18,7 @@ export interface ClassSizeState {
 }
 
 const asTyped = (size: ClassSize): Typed =>
-  Object.fromEntries(entriesOf(size).map((entry) => [entry, String(size[entry])]));
+  Object.fromEntries(entriesOf(size).map((entry) => [entry, figures(size[entry] ?? 0)]));
 
 export function useClassSize(own: ClassSize): ClassSizeState {
   const [{ typed, size, faults }, set] = useState({ typed: asTyped(own), size: own, faults: [] as string[] });

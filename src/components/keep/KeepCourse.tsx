@@ -1,5 +1,6 @@
 /** Keeping the whole course on the device: how large it is, how it stands, and a button for each thing that can be done. */
-import { faultWords, keepWords, megabytes, NOT_FOR_GOOD, NOT_HERE, roomWords, standingWords } from "./keep-words.ts";
+import * as say from "#words/keep.ts";
+import { faultWords, keepWords, megabytes, roomWords, standingWords } from "./keep-words.ts";
 import { type KeptCourse, type Standing, useKeptCourse } from "./use-kept-course.ts";
 
 interface Props {
@@ -11,18 +12,16 @@ export default function KeepCourse({ base }: Props) {
   const { state, isPersistent, keep, stop, remove } = useKeptCourse(base);
   switch (state.at) {
     case "looking":
-      return <p class="soft screen">Looking at what is kept on this device …</p>;
+      return <p class="soft screen">{say.LOOKING}</p>;
     case "impossible":
-      return <p class="caution">{NOT_HERE}</p>;
+      return <p class="caution">{say.NOT_HERE}</p>;
     case "storing":
       return (
         <p class="tools">
-          <progress max={state.of} value={state.files} aria-label="Files stored" />
-          <span>
-            {state.files} of {state.of} files
-          </span>
+          <progress max={state.of} value={state.files} aria-label={say.FILES_STORED} />
+          <span>{say.filesOf(state.files, state.of)}</span>
           <button type="button" onClick={stop}>
-            Stop
+            {say.STOP}
           </button>
         </p>
       );
@@ -44,7 +43,7 @@ function Stands({ of: { kept, newest, free, fault, partly }, isPersistent, keep,
       <p role="status">{standingWords(kept, newest)}</p>
       {fault && <p class="caution">{faultWords(fault, newest?.bytes ?? 0)}</p>}
       {noRoom && fault !== "no room" && <p class="caution">{noRoom}</p>}
-      {kept && isPersistent === false && <p class="small soft">{NOT_FOR_GOOD}</p>}
+      {kept && isPersistent === false && <p class="small soft">{say.NOT_FOR_GOOD}</p>}
       <p class="tools">
         {newest && !isNewest && (
           <button type="button" disabled={noRoom !== undefined} onClick={keep}>
@@ -53,7 +52,7 @@ function Stands({ of: { kept, newest, free, fault, partly }, isPersistent, keep,
         )}
         {(kept || partly) && (
           <button type="button" onClick={remove}>
-            {kept ? `Remove it from this device: frees ${megabytes(kept.bytes)}` : "Remove what was fetched"}
+            {kept ? say.remove(megabytes(kept.bytes)) : say.REMOVE_FETCHED}
           </button>
         )}
       </p>

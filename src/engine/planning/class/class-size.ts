@@ -1,4 +1,7 @@
 /** How big the class is: checked, and read from what somebody typed or from the address of a page. */
+import { ENTRIES, notThat } from "#words/class-sheet.ts";
+import { NOTHING, quote } from "#words/found.ts";
+import { typedFigures } from "#words/language.ts";
 import { CLASS_LIMITS } from "../../constants/class-practice.ts";
 
 /** A class for which bottles are made ready. */
@@ -15,21 +18,12 @@ export interface ClassSize {
 
 export type ClassEntry = keyof ClassSize;
 
-/** What each entry is called, on a page and in an error. */
-export const ENTRY_NAMES: Readonly<Record<ClassEntry, string>> = {
-  groups: "number of groups",
-  sparePercent: "spare",
-  sampleCm3: "volume of each sample for a group",
-  sampleG: "mass of each solid sample for a group",
-};
-
 const faultOf = (entry: ClassEntry, value: number, found = String(value)): string | undefined => {
   const { least, most, unit } = CLASS_LIMITS[entry];
   const whole = entry === "groups";
   if (Number.isFinite(value) && value >= least && value <= most && (!whole || Number.isInteger(value)))
     return undefined;
-  const expected = `${whole ? "a whole number" : "a number"} from ${least} to ${most}${whole ? "" : ` ${unit}`}`;
-  return `${ENTRY_NAMES[entry]}: found ${found}, expected ${expected}`;
+  return notThat(ENTRIES[entry], found, whole, least, most, unit);
 };
 
 /** @throws RangeError that names every entry out of bounds, what was found and what was expected */
@@ -50,7 +44,8 @@ const FIGURE = /^\d{1,6}(\.\d{1,4})?$/;
 /** Reads what somebody typed, or a link carries. @returns the number, or half a sentence on what is wrong */
 export function readEntry(entry: ClassEntry, text: string): number | { fault: string } {
   const typed = text.trim();
-  const quoted = `“${typed.length > QUOTED ? `${typed.slice(0, QUOTED)}…` : typed}”`;
-  const fault = faultOf(entry, FIGURE.test(typed) ? Number(typed) : Number.NaN, typed === "" ? "nothing" : quoted);
-  return fault === undefined ? Number(typed) : { fault };
+  const quoted = quote(typed.length > QUOTED ? `${typed.slice(0, QUOTED)}…` : typed);
+  const figure = typedFigures(typed);
+  const fault = faultOf(entry, FIGURE.test(figure) ? Number(figure) : Number.NaN, typed === "" ? NOTHING : quoted);
+  return fault === undefined ? Number(figure) : { fault };
 }
