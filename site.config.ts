@@ -23,14 +23,17 @@ const { base, site } = siteAddress(process.env, department());
 
 /** Modules every island needs: one file instead of eight keeps a first visit to few requests. */
 const ISLAND_RUNTIME =
-  /node_modules[\\/](?:preact[\\/]|@astrojs[\\/]preact[\\/]dist[\\/](?:client|static-html))|vite[\\/]preload-helper|src[\\/](?:components[\\/](?:Words|awake|later|names|sentence|address-bar)|engine[\\/](?:formula[\\/]typeset|planning[\\/]geometry|deduction[\\/]something-else))\.tsx?/;
+  /node_modules[\\/](?:preact[\\/]|@astrojs[\\/]preact[\\/]dist[\\/](?:client|static-html))|vite[\\/]preload-helper|src[\\/](?:components[\\/](?:Words|awake|later|names|sentence|address-bar)|engine[\\/](?:formula[\\/]typeset|deduction[\\/]something-else))\.tsx?/;
 
 /** What holds JSX. Without this the plugin also takes every other file of ours apart and writes it anew, a quarter of a build's time. */
 const JSX_FILES = ["**/*.tsx"];
 
 /** The islands of a walkthrough, with what the page for a paper of one's own shares with them: one file instead of three. */
 const WALKTHROUGH =
-  /src[\\/]components[\\/](?:walkthrough-islands\.ts|record[\\/]Record(?:AndConclusion|Table)\.tsx|prepare[\\/](?:BenchPlan|Tube)\.tsx)/;
+  /src[\\/]components[\\/](?:walkthrough-islands\.ts|record[\\/]Record(?:AndConclusion|Table)\.tsx|prepare[\\/]OtherTubes\.tsx)/;
+
+/** A rack drawn anew: in a walkthrough when other tubes are chosen, in a paper of one's own, and in part on sheets to print. */
+const RACK = /src[\\/]components[\\/]prepare[\\/](?:BenchPlan|TubeChoice|Tube)\.tsx/;
 
 /**
  * Lets the file an island starts from also hold what other islands import of it. Astro asks for files that export nothing else, and the
@@ -88,6 +91,7 @@ export default defineConfig({
             groups: [
               { name: "island-runtime", test: ISLAND_RUNTIME },
               { name: "walkthrough", test: WALKTHROUGH },
+              { name: "rack", test: RACK },
             ],
           },
         },

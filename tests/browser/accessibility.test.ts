@@ -55,6 +55,7 @@ describe.each(["light", "dark"] as const)("what appears only on use, on %s paper
     const page = await open("practicals/lamp-room-shelf/", scheme);
     await page.getByRole("combobox", { name: "b(ii) for R" }).selectOption({ label: "precipitate remains" });
     await page.getByRole("combobox", { name: /^Test-tubes/ }).selectOption({ label: "test-tube 75 × 10 mm" });
+    await page.getByText("Take another tube.").first().waitFor();
     await page.getByText("Repeat first.").waitFor();
     await page.getByRole("grid", { name: "Evidence for R" }).getByRole("gridcell", { name: "clashes" }).first().click();
     await page.getByText(/ at \S+: clashes\. Seen: /).waitFor();

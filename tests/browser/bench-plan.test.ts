@@ -24,9 +24,13 @@ function rowOf(name: string): DepthRow {
   return row;
 }
 
+/** The row of the tubes whose label begins so. */
+const rowWith = (page: Page, label: string) =>
+  page.getByRole("table", { name: /fill marks/ }).getByRole("row", { name: label });
+
 /** Marks written beside the tubes whose label begins so: millimetres by cubic centimetres. */
 async function marksOf(page: Page, label: string): Promise<Map<string, number>> {
-  const row = page.getByRole("table", { name: /fill marks/ }).getByRole("row", { name: label });
+  const row = rowWith(page, label);
   // A figure and its unit are kept on one line by a no-break space.
   const found = ((await row.textContent()) ?? "").matchAll(/([\d.]+) cm³ at (\d+)\s+mm/g);
   return new Map([...found].map(([, cm3, mm]) => [cm3, Number(mm)]));
@@ -44,6 +48,7 @@ test.each([
   const seen = new Set<string>();
   for (const name of names) {
     await sizes.selectOption({ label: name });
+    await rowWith(page, label).getByText(name, { exact: true }).waitFor();
     const marks = await marksOf(page, label);
     seen.add(JSON.stringify([...marks]));
     for (const volume of volumes) {
@@ -54,6 +59,30 @@ test.each([
   expect(seen.size).toBeGreaterThan(1);
 });
 
+test("the list a reader chose from keeps the focus while the rack is fetched and drawn anew", async () => {
+  const { page } = await openPage("practicals/lamp-room-shelf/");
+  await readToTheEnd(page);
+  const asked: string[] = [];
+  page.on("request", (request) => asked.push(new URL(request.url()).pathname));
+  const list = page.getByRole("combobox", { name: /^Boiling tubes/ });
+  expect(asked).toEqual([]);
+  await list.focus();
+  await list.selectOption({ label: "boiling tube 200 × 25 mm" });
+  await rowWith(page, "R a").getByText("boiling tube 200 × 25 mm").waitFor();
+  expect(asked.some((path) => path.endsWith("/rack.json"))).toBe(true);
+  await expect.poll(() => list.evaluate((one) => one === document.activeElement)).toBe(true);
+});
+
+test("without a network the tubes stay the planned ones, and the page says so", async () => {
+  const { page, takeFaults } = await openPage("practicals/lamp-room-shelf/");
+  await readToTheEnd(page);
+  await page.context().setOffline(true);
+  await page.getByRole("combobox", { name: /^Test-tubes/ }).selectOption({ label: "test-tube 75 × 10 mm" });
+  await page.getByText("Not drawn. The tubes below are the planned ones").waitFor();
+  expect((await marksOf(page, "R c")).get("1")).toBe(Math.round(rowOf("test-tube 125 × 16 mm").depthMm["1"]));
+  expect(takeFaults().join("\n")).toMatch(/ERR_INTERNET_DISCONNECTED|Failed to fetch/);
+});
+
 test("a tube too small for the test is refused in words", async () => {
   const { page } = await openPage("practicals/lamp-room-shelf/");
   await readToTheEnd(page);
@@ -61,6 +90,7 @@ test("a tube too small for the test is refused in words", async () => {
   expect(await prepare.textContent()).not.toContain("Take another tube.");
   const name = "test-tube 75 × 10 mm";
   await page.getByRole("combobox", { name: /^Test-tubes/ }).selectOption({ label: name });
+  await prepare.getByText("Take another tube.").first().waitFor();
   const [, held] =
     /Take another tube\. R b.* this tube holds ([\d.]+) cm³ to the brim/.exec((await prepare.textContent()) ?? "") ??
     [];

@@ -46,6 +46,7 @@ test("a changed observation changes the conclusion, with nothing loaded", async 
 
   // The other island, and the further reasons behind a mark.
   await page.getByRole("combobox", { name: /^Test-tubes/ }).selectOption({ label: "test-tube 75 × 10 mm" });
+  await page.getByText("Take another tube.").first().waitFor();
   await page.getByRole("grid", { name: "Evidence for R" }).getByRole("gridcell", { name: "clashes" }).first().click();
   await page.getByText(/ at \S+: clashes\. Seen: /).waitFor();
   expect(asked).toEqual([]);

@@ -22,7 +22,7 @@ interface Props {
 }
 
 export function PreparePanel({ draft, work }: Props) {
-  const { plan, rack, kinds, shakenFill } = work;
+  const { plan, rack } = work;
   return (
     <>
       <div class="caution">
@@ -39,13 +39,8 @@ export function PreparePanel({ draft, work }: Props) {
       </div>
       <SetOut plan={plan} />
       <h3>{say.TUBES_TO_SCALE}</h3>
-      <BenchPlan
-        key={rack.map(({ labels, size }) => `${labels} ${size}`).join()}
-        tubes={rack}
-        kinds={kinds}
-        shakenFill={shakenFill}
-      />
-      {rack.length > 0 && <HeightsNote />}
+      <BenchPlan key={rack.tubes.map(({ labels, size }) => `${labels} ${size}`).join()} {...rack} />
+      {rack.tubes.length > 0 && <HeightsNote />}
       {plan.warnings.map((warning) => (
         <p class="caution small" key={warning}>
           <b>{say.MIND}</b> <Words of={warning} />

@@ -6,7 +6,7 @@ import type { AskedOf } from "../../engine/wording/asked-of.ts";
 import type { FurtherList } from "../conclude/further-list.ts";
 import type { IonNames } from "../names.ts";
 import type OrderOfWork from "../prepare/order/OrderOfWork.tsx";
-import type { RackTube, TubeKind } from "../prepare/rack.ts";
+import type { DrawnRack } from "../prepare/rack.ts";
 import type { ImpossiblePairs } from "../read/impossible-pairs.ts";
 import type { Sight } from "../read/purpose-words.ts";
 
@@ -63,10 +63,7 @@ export interface PaperWork {
   pairs: ImpossiblePairs[];
   purposes: Purposes[];
   plan: BenchPlan;
-  rack: RackTube[];
-  kinds: TubeKind[];
-  /** Part of a tube that may be filled where it is shaken. */
-  shakenFill: number;
+  rack: DrawnRack;
   parts: WorkedPart[];
   /** What of the record the table has words for: the observation as written, and its reading. */
   seen: Record<string, Record<string, { of: string; reading: number }>>;

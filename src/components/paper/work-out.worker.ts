@@ -11,11 +11,9 @@ import type { Predictor } from "../../engine/bench/predictor.ts";
 import { recordInTable } from "../../engine/bench/record-in-table.ts";
 import { formKey, TooManyReadings, tabulate } from "../../engine/bench/tabulate.ts";
 import { NoEquilibrium } from "../../engine/bench/tube.ts";
-import { BENCH_PRACTICE } from "../../engine/constants/bench-practice.ts";
 import { DEFAULT_TUBES } from "../../engine/constants/glassware.ts";
 import { purposes } from "../../engine/deduction/purposes.ts";
 import { ionName } from "../../engine/formula/ion-name.ts";
-import { brimCapacity } from "../../engine/planning/geometry.ts";
 import { planUsualBench } from "../../engine/planning/usual-bench.ts";
 import type { PracticalFault } from "../../engine/practical/faults.ts";
 import { cellsOf, type Paper, type Step } from "../../engine/practical.ts";
@@ -26,7 +24,7 @@ import { wordInterference } from "../carry-out/interference-words.ts";
 import { cautionsFor } from "../carry-out/part-cautions.ts";
 import { benchOf, gasName, wordSteps, wordTest } from "../carry-out/step-words.ts";
 import { link } from "../link.ts";
-import { kindsOf, rackOf } from "../prepare/rack.ts";
+import { drawnRack } from "../prepare/rack.ts";
 import { impossiblePairs } from "../read/impossible-pairs.ts";
 import { wordGiven, wordPaper } from "../read/paper-words.ts";
 import { purposeWords, sightsOf } from "../read/purpose-words.ts";
@@ -131,7 +129,6 @@ function paperWork(
   const record = recordInTable(table, paper.record, phrase);
   const plan = planUsualBench(paper, table, DEFAULT_TUBES);
   const cells = cellsOf(paper.parts);
-  const rack = rackOf([...plan.tubes, ...plan.limewater], (tube) => brimCapacity(tube.size));
   const tests = cells.map(({ test }) => wordTest(test, plan));
   return {
     table: islandTable(table),
@@ -151,9 +148,7 @@ function paperWork(
       gases: table.cells[index].comesOff.map(({ gas }) => gasName(gas)),
     })),
     plan,
-    rack,
-    kinds: kindsOf(rack),
-    shakenFill: BENCH_PRACTICE.shakenFill.value,
+    rack: drawnRack(plan),
     parts: partsOf(paper, plan, cautions, misleading ?? []),
     seen: seenIn(written, record),
     whole: misleading !== undefined,

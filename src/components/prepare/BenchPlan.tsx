@@ -4,7 +4,7 @@ import { list } from "#words/language.ts";
 import { brimCapacity } from "../../engine/planning/geometry.ts";
 import { figures } from "../figures.ts";
 import { Words } from "../Words.tsx";
-import type { DrawnSize, RackTube, TubeKind } from "./rack.ts";
+import type { DrawnRack, DrawnSize, RackTube } from "./rack.ts";
 import { depthWords, figure, Tube, upTo } from "./Tube.tsx";
 import { TubeChoice, Unread } from "./TubeChoice.tsx";
 import { sizeOf, useTubeSizes } from "./use-tube-sizes.ts";
@@ -25,18 +25,15 @@ function faultOf(tube: RackTube, size: DrawnSize, shakenFill: number): string | 
   return undefined;
 }
 
-interface Props {
-  tubes: RackTube[];
-  /** The kinds of tube among them. */
-  kinds: TubeKind[];
-  /** Part of the brim volume above which a tube cannot be shaken. */
-  shakenFill: number;
+interface Props extends DrawnRack {
   /** The page is one practical's: its address keeps the sizes chosen. */
   inAddress?: boolean;
+  /** Ids of sizes chosen before this was there to choose. */
+  asked?: readonly string[];
 }
 
-export default function BenchPlan({ tubes, kinds, shakenFill, inAddress = false }: Props) {
-  const sizes = useTubeSizes(tubes, kinds, inAddress);
+export default function BenchPlan({ tubes, kinds, shakenFill, inAddress = false, asked }: Props) {
+  const sizes = useTubeSizes(tubes, kinds, inAddress, asked);
   const rack = tubes.map((tube) => {
     const size = sizeOf(tube, kinds, sizes.chosen);
     return { tube, size, ...(tube.heatedFill && { limitCm3: tube.heatedFill * brimCapacity(size) }) };

@@ -1,7 +1,9 @@
 /** The tubes of a bench plan as they are drawn: tubes filled alike stand once, with every label they carry. */
 import { KINDS, ofAnySample, tubeSize } from "#words/bench-plan.ts";
+import { BENCH_PRACTICE } from "../../engine/constants/bench-practice.ts";
 import { BOILING_TUBES, HARD_GLASS_TUBE, TEST_TUBES, type TubeSize } from "../../engine/constants/glassware.ts";
-import type { PlannedTube } from "../../engine/planning/bench-plan.ts";
+import type { BenchPlan, PlannedTube } from "../../engine/planning/bench-plan.ts";
+import { brimCapacity } from "../../engine/planning/geometry.ts";
 
 /** A tube as it is drawn; where its sizes come from stays in the engine. */
 export type DrawnSize = Omit<TubeSize, "source">;
@@ -10,6 +12,21 @@ export type DrawnSize = Omit<TubeSize, "source">;
 export interface TubeKind {
   name: string;
   sizes: DrawnSize[];
+}
+
+/** What a rack is drawn from. */
+export interface DrawnRack {
+  tubes: RackTube[];
+  /** The kinds of tube among them. */
+  kinds: TubeKind[];
+  /** Part of the brim volume above which a tube cannot be shaken. */
+  shakenFill: number;
+}
+
+/** The rack of a bench plan, in tubes of the planned sizes. */
+export function drawnRack(plan: Pick<BenchPlan, "tubes" | "limewater">): DrawnRack {
+  const tubes = rackOf([...plan.tubes, ...plan.limewater], (tube) => brimCapacity(tube.size));
+  return { tubes, kinds: kindsOf(tubes), shakenFill: BENCH_PRACTICE.shakenFill.value };
 }
 
 /** The kinds of tube a rack holds, each with all sizes on offer: handed to the island, so that it need not carry the whole store. */

@@ -24,13 +24,25 @@ export function sizeOf(tube: RackTube, kinds: readonly TubeKind[], chosen: reado
   return kinds[kind].sizes.find(({ id }) => id === chosen[kind]) as DrawnSize;
 }
 
-/** @param inAddress the page is one practical's: its address keeps the choice */
-export function useTubeSizes(tubes: readonly RackTube[], kinds: readonly TubeKind[], inAddress: boolean): TubeSizes {
+/**
+ * @param inAddress the page is one practical's: its address keeps the choice
+ * @param asked ids of sizes that were chosen before; without them the address is read
+ */
+export function useTubeSizes(
+  tubes: readonly RackTube[],
+  kinds: readonly TubeKind[],
+  inAddress: boolean,
+  asked: readonly string[] = [],
+): TubeSizes {
   const planned = kinds.map(
     ({ sizes }) => tubes.find(({ size }) => sizes.some(({ id }) => id === size))?.size ?? sizes[0].id,
   );
-  const [{ chosen, faults }, set] = useState({ chosen: planned, faults: [] as string[] });
+  const first = kinds.map(
+    ({ sizes }, kind) => asked.find((one) => sizes.some(({ id }) => id === one)) ?? planned[kind],
+  );
+  const [{ chosen, faults }, set] = useState({ chosen: first, faults: [] as string[] });
   useEffect(() => {
+    if (asked.length > 0) return keep(first);
     if (!inAddress || !/-size=/.test(location.search)) return;
     address().then(
       ({ fromAddress, toSheets }) => {
@@ -41,18 +53,21 @@ export function useTubeSizes(tubes: readonly RackTube[], kinds: readonly TubeKin
       () => set({ chosen, faults: [NOT_FETCHED] }),
     );
   }, []);
-  const choose = (kind: number, id: string) => {
-    const next = chosen.map((one, index) => (index === kind ? id : one));
-    set({ chosen: next, faults: [] });
+  const keep = (sizes: readonly string[]) => {
     if (!inAddress) return;
     address().then(
       ({ toAddress, toSheets }) => {
-        showInAddress(toAddress(next, kinds, planned, location.search));
-        toSheets(next, kinds, planned);
+        showInAddress(toAddress(sizes, kinds, planned, location.search));
+        toSheets(sizes, kinds, planned);
       },
       // Without a network the tubes change all the same; only the address does not tell of them.
       () => {},
     );
+  };
+  const choose = (kind: number, id: string) => {
+    const next = chosen.map((one, index) => (index === kind ? id : one));
+    set({ chosen: next, faults: [] });
+    keep(next);
   };
   return { chosen, faults, choose };
 }

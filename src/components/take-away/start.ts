@@ -5,10 +5,10 @@
 import startPreact from "@astrojs/preact/client.js";
 import type { ComponentType } from "preact";
 import { startTerms } from "../method/start-terms.ts";
-import BenchPlan from "../prepare/BenchPlan.tsx";
+import OtherTubes from "../prepare/OtherTubes.tsx";
 import RecordAndConclusion from "../record/RecordAndConclusion.tsx";
 
-const COMPONENTS: Record<string, unknown> = { BenchPlan, RecordAndConclusion };
+const COMPONENTS: Record<string, unknown> = { OtherTubes, RecordAndConclusion };
 
 /** How Astro writes a property: what kind of value it is, then the value; lists and plain values are all that islands here are given. */
 type Written = [kind: number, value: unknown];
