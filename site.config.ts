@@ -91,6 +91,7 @@ export default defineConfig({
             groups: [
               { name: "island-runtime", test: ISLAND_RUNTIME },
               { name: "walkthrough", test: WALKTHROUGH },
+              { name: "glass", test: /src[\\/]engine[\\/]planning[\\/]geometry\.ts/, priority: 1 },
               { name: "rack", test: RACK },
             ],
           },

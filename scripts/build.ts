@@ -7,17 +7,19 @@ import { useCache } from "../src/build/cache/cache.ts";
 import { checkAll } from "../src/build/check-all.ts";
 import { department, useDepartment } from "../src/build/department/department.ts";
 import { editionFolder, siteLanguages } from "../src/build/languages.ts";
+import { TAGS } from "../src/words/tags.ts";
 import { buildApart, writeHeaders } from "./editions.ts";
 import { finishPages } from "./finish-pages.ts";
 import { writeKeeping } from "./keep-course.ts";
 import { DIST, LAST_BUILD, type LastBuild, ROOT } from "./last-build.ts";
+import { writeTerms } from "./mark-terms.ts";
 import { writeSearchIndex } from "./search-index.ts";
 import { type SiteAddress, siteAddress } from "./site-address.ts";
 import { writeTakeAways } from "./take-away.ts";
 
 /**
- * Builds the edition of the site in the language of this process with Astro, then writes its search index to `<dist>/pagefind`, takes out of
- * the pages what only the build needed, writes the walkthroughs as single files, and lists all files for browsers that keep the course.
+ * Builds the edition of the site in the language of this process with Astro, then writes its search index to `<dist>/pagefind`, marks the terms
+ * of the glossary, takes out of the pages what only the build needed, writes the walkthroughs as single files, and lists all files for browsers that keep the course.
  * @param environment variables that say where the site will live, instead of the department's file
  * @returns number of pages written, and where they expect to be served
  * @throws the content check's own error, a setting's, Astro's, or an Error with the search index's complaints
@@ -41,6 +43,8 @@ export async function buildSite(
     logLevel: "warn",
   });
   await writeSearchIndex(dist);
+  // The glossary is written in the language of the course.
+  if (LANGUAGE === TAGS[0]) await writeTerms(dist, address.base, ROOT);
   await finishPages(dist);
   await writeTakeAways(dist, address);
   await writeKeeping(dist);

@@ -22,7 +22,8 @@ export interface SingleFile {
 const LEFT_BEHIND = [
   'nav[aria-label="Site"]',
   ".sequence",
-  ".screen",
+  // Lists to choose from work in the file as they do on the page.
+  ".screen:not(.tools)",
   'link[rel="manifest"]',
   'link[rel="sitemap"]',
   ".under a",
@@ -83,5 +84,9 @@ function leadOut(anchor: HTMLElement, at: URL, isHosted: boolean): void {
   const target = new URL(written, at);
   if (target.origin !== at.origin) return;
   if (isHosted) anchor.setAttribute("href", target.href);
-  else anchor.removeAttribute("href");
+  else {
+    anchor.removeAttribute("href");
+    // The meaning of a term still shows beside it, to the keyboard too.
+    if (anchor.hasAttribute("aria-describedby")) anchor.setAttribute("tabindex", "0");
+  }
 }

@@ -41,7 +41,11 @@ export default function OtherTubes({ rackAt, children }: Props) {
   const drawn = asked && module;
   // The list that was used is not the same element any more; who has gone on meanwhile is not called back.
   useEffect(() => {
-    if (drawn && document.activeElement === document.body) lists()[asked.list]?.focus({ preventScroll: true });
+    const list = lists()[asked?.list ?? -1];
+    if (!drawn || !list || document.activeElement !== document.body) return;
+    // It is about to be let go, and one that is not takes no focus.
+    list.disabled = false;
+    list.focus({ preventScroll: true });
   }, [drawn]);
   const choose = ({ target }: Event) => {
     const all = lists();
