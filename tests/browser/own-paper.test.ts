@@ -90,6 +90,30 @@ test("from an empty paper to its conclusion, and by a link to the same one in a 
   await expect.poll(() => verdict(fresh.page).textContent(), { timeout: 60_000 }).toBe(concluded);
 }, 180_000);
 
+test("sentences bring the samples they name; a sample that is removed takes along what was about it alone", async () => {
+  const { page } = await openPaper({}, await toFragment(PAPER));
+  await page
+    .getByLabel("The sentences of the paper")
+    .fill("(c) To 1 cm3 of solution Q add 1 cm3 of dilute hydrochloric acid.");
+  await page.getByRole("button", { name: "Read these sentences" }).click();
+  await page.getByText("Sample Q is not in the paper yet: it is added with the tests.").waitFor();
+  await page.getByRole("button", { name: "Put these tests into the paper" }).click();
+  await page.getByText("Sample Q was added above: see what is given.").waitFor();
+  expect(await page.getByLabel("Letter of sample Q").inputValue()).toBe("Q");
+  const ofQ = page.getByRole("group", { name: "Part c", exact: true });
+  await ofQ.waitFor();
+
+  await page.getByRole("button", { name: "Remove sample Q" }).click();
+  const told = page.getByText("Sample Q is removed, and with it part c, which makes no sense without it.");
+  await told.waitFor();
+  expect(await ofQ.count()).toBe(0);
+  expect(await page.getByRole("group", { name: "Part a", exact: true }).count()).toBe(1);
+  await page.getByRole("button", { name: "Undo", exact: true }).click();
+  await ofQ.waitFor();
+  expect(await page.getByLabel("Letter of sample Q").inputValue()).toBe("Q");
+  expect(await told.count()).toBe(0);
+}, 60_000);
+
 test("an observation typed in words finds its place in the record", async () => {
   const { page } = await openPaper({}, await toFragment(PAPER));
   await worked(page);
@@ -192,6 +216,27 @@ describe("what comes from outside", () => {
     }
     await page.getByLabel("Papers kept here").selectOption({ label: "Mine" });
     expect(await page.getByLabel("Title", { exact: true }).inputValue()).toBe("Mine");
+  }, 60_000);
+
+  test("a link that holds no paper opens none, and the news of a file goes when the next one is faulty", async () => {
+    const { page } = await openPaper({}, await toFragment({}));
+    await page.getByText("The link holds no paper.").waitFor();
+    expect(await page.getByLabel("Papers kept here").count()).toBe(0);
+
+    await page.getByText("Open the file of a practical").click();
+    const text = page.getByLabel("Or its text");
+    await text.fill(FILE.replace("0.2 mol", "0.2 mol/dm3"));
+    await page.getByRole("button", { name: "Open this text" }).click();
+    const news = page.getByText("The paper of the file is open.");
+    await news.waitFor();
+    expect(await page.getByText("The link holds no paper.").count()).toBe(0);
+    await text.fill("---\ntitle: [unclosed\nsamples:\n---\n");
+    await page.getByRole("button", { name: "Open this text" }).click();
+    await page
+      .getByText(/Line \d+, column \d+: the frontmatter is not YAML/)
+      .first()
+      .waitFor();
+    expect(await news.count()).toBe(0);
   }, 60_000);
 
   test("storage that is refused is said, and the page works on", async () => {

@@ -44,3 +44,25 @@ test("without script a term is a link to the glossary", async () => {
   await page.getByRole("link", { name: "precipitate", exact: true }).first().click();
   await page.waitForURL("**/method/glossary/#precipitate");
 });
+
+test.each([
+  ["practicals/lamp-room-shelf/", "cation"],
+  ["ions/barium/", "dissolves"],
+  ["ion-tests/flame/", "salts"],
+])("/%s explains its terms where they are first used", async (path, word) => {
+  const { page } = await openPage(path);
+  const term = page.locator(".term").filter({ has: page.getByRole("link", { name: word, exact: true }) });
+  const meaning = term.getByRole("tooltip", { includeHidden: true });
+  expect(await meaning.isVisible()).toBe(false);
+  await term.hover();
+  expect(await meaning.isVisible()).toBe(true);
+  // What has appeared may not push the page wider, and Escape puts it away (WCAG 2.2, 1.4.13).
+  expect(await page.evaluate(() => document.documentElement.scrollWidth <= document.documentElement.clientWidth)).toBe(
+    true,
+  );
+  await page.keyboard.press("Escape");
+  expect(await meaning.isVisible()).toBe(false);
+  await page.mouse.move(0, 0);
+  await term.getByRole("link").focus();
+  expect(await meaning.isVisible()).toBe(true);
+});

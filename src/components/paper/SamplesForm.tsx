@@ -1,8 +1,10 @@
 /** What is given: the samples. */
 import * as say from "#words/paper-form.ts";
+import { useState } from "preact/hooks";
 import { MOST } from "../../engine/practical/bounds.ts";
 import { type Draft, type DraftSample, emptySample, freeLetter, renamed } from "./draft.ts";
 import { Choice, Fault, type Faults, Field, placeId } from "./fields.tsx";
+import { withoutSample } from "./remove-sample.ts";
 import type { Editing } from "./use-draft.ts";
 
 const GIVEN = Object.entries(say.GIVEN);
@@ -10,6 +12,8 @@ const COUNTS = Object.entries(say.COUNTS);
 
 export function SamplesForm({ draft, faults, edit, focus }: Editing & { draft: Draft; faults: Faults }) {
   const { samples } = draft;
+  /** Said until the paper changes again, for then a step back is another. */
+  const [removed, tell] = useState<{ draft?: Draft; told: string }>({ told: "" });
   const set = (index: number, change: Partial<DraftSample>) =>
     edit({ ...draft, samples: samples.map((one, at) => (at === index ? { ...one, ...change } : one)) });
   return (
@@ -70,7 +74,9 @@ export function SamplesForm({ draft, faults, edit, focus }: Editing & { draft: D
               <button
                 type="button"
                 onClick={() => {
-                  edit({ ...draft, samples: samples.filter((_, other) => other !== index) });
+                  const left = withoutSample(draft, index);
+                  edit(left.draft);
+                  tell(left);
                   focus("samples");
                 }}
               >
@@ -81,6 +87,7 @@ export function SamplesForm({ draft, faults, edit, focus }: Editing & { draft: D
           </div>
         );
       })}
+      <p role="status">{removed.draft === draft && removed.told}</p>
       <Fault id="samples-fault" of={faults("samples", true)} />
       <button
         type="button"
