@@ -21,10 +21,10 @@ export function markedLine(
 ): OwnLine {
   const cell = practice.table.cells[c];
   const seen = of.seen[c];
-  const solid = tubeBefore(practice, tests, of, c).solid !== undefined;
-  const read = text.trim() ? readWords(text, { ...tests[c].asked, solid }) : undefined;
+  const { solid, liquid } = tubeBefore(practice, tests, of, c);
+  const read = text.trim() ? readWords(text, { ...tests[c].asked, solid: solid !== undefined }) : undefined;
   return {
-    ...markLine(read, seen?.accepted ?? [], cell.dry ? "solid" : "precipitate"),
+    ...markLine(read, seen?.accepted ?? [], { solid: cell.dry ? "solid" : "precipitate", liquid }),
     model: seen ? cell.words[seen.reading] : "",
   };
 }

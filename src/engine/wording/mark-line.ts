@@ -27,17 +27,24 @@ export interface MarkedLine {
   besides: string[];
 }
 
+/** What is in the tube when the test begins. */
+export interface TubeAtStart {
+  /** What a solid in it is called. */
+  solid?: "precipitate" | "solid";
+  /** The colour of its liquid, where it is known. */
+  liquid?: Colour;
+}
+
 /**
  * @param own the line as read; undefined when nothing was written
  * @param accepted what may be seen, the likeliest first: the one that earns the greatest share of its marks is taken
- * @param solid what is in the tube at the start
  */
 export function markLine(
   own: ReadWords | undefined,
   accepted: readonly Observation[],
-  solid: "precipitate" | "solid" = "precipitate",
+  { solid = "precipitate", liquid }: TubeAtStart = {},
 ): MarkedLine {
-  const tried = accepted.map((seen) => markAgainst(own, seen, solid));
+  const tried = accepted.map((seen) => markAgainst(own, seen, solid, liquid));
   const share = ({ marks }: MarkedLine) => marks.filter(({ earned }) => earned).length / marks.length;
   // A line that says just what may also be seen there is as right; a part of it is not.
   return tried.find((line, index) => (index === 0 ? share(line) === 1 : isWhole(own, accepted[index]))) ?? tried[0];
@@ -46,9 +53,14 @@ export function markLine(
 const isWhole = (own: ReadWords | undefined, seen: Observation): boolean =>
   own?.seen !== undefined && own.missing.length === 0 && mayBe(own.seen, seen) && mayBe(seen, own.seen);
 
-function markAgainst(own: ReadWords | undefined, seen: Observation, solid: "precipitate" | "solid"): MarkedLine {
+function markAgainst(
+  own: ReadWords | undefined,
+  seen: Observation,
+  solid: "precipitate" | "solid",
+  liquid: Colour | undefined,
+): MarkedLine {
   const marks = creditsOf(seen, solid).map((credit): LineMark => {
-    const reason = own?.seen ? reasonLost(credit, own, own.seen, seen) : say.NOTHING_READ;
+    const reason = own?.seen ? reasonLost(credit, own, own.seen, seen, liquid) : say.NOTHING_READ;
     return { ...credit, earned: reason === undefined, ...(reason && { reason }) };
   });
   return { marks, besides: own?.seen ? besides(own.seen, seen, solid) : [] };
@@ -60,11 +72,13 @@ function reasonLost(
   { missing, named }: ReadWords,
   own: Observation,
   seen: Observation,
+  liquid: Colour | undefined,
 ): string | undefined {
   switch (credit.for) {
     case "none":
       if (missing.includes("sight")) return say.CONCLUDED;
-      if (own.none || hasOnlyNoPrecipitate(own)) return undefined;
+      if (own.none) return undefined;
+      if (deniesChange(own)) return colourLost("solution", own.solution ?? liquid, liquid);
       return own.fate === "remains" && !own.precipitate && !missing.includes("colour")
         ? undefined
         : say.NOTHING_CHANGED;
@@ -90,6 +104,7 @@ function reasonLost(
     case "gas test":
       if (seen.gas === false) return own.gas === false ? undefined : say.GAS_SHOWED_NOTHING;
       if (!own.gas) return say.GAS_TEST;
+      if (missing.includes("one gas test")) return say.SAID_TWICE;
       if (missing.includes("gas test")) return say.GAS_ONLY_NAMED;
       return own.gas.evidence === seen.gas?.evidence || (isCloud(own.gas.evidence) && isCloud(seen.gas?.evidence))
         ? undefined
@@ -127,17 +142,24 @@ function reasonLost(
   }
 }
 
-/** "No precipitate", and nothing else: where nothing was to be seen it says so. */
-const hasOnlyNoPrecipitate = (own: Observation): boolean => own.precipitate === false && Object.keys(own).length === 1;
+/**
+ * "No precipitate", "no bubbles", "no gas", and beside these at most the colour of the liquid: where nothing was to be seen they say so, if
+ * the liquid is of that colour.
+ */
+function deniesChange({ solution: _, ...own }: Observation): boolean {
+  const { precipitate, effervescence, gas, ...others } = own;
+  const said = [precipitate, effervescence, gas];
+  return precipitate === false && said.every((one) => !one) && Object.keys(others).length === 0;
+}
 
 const isCloud = (evidence: string | undefined): boolean => evidence?.startsWith("limewater turns milky") ?? false;
 
 function colourLost(
   of: Parameters<typeof say.otherColour>[0],
-  own: Colour,
+  own: Colour | undefined,
   seen: Colour | undefined,
 ): string | undefined {
-  return seen === undefined || sameColour(own, seen) ? undefined : say.otherColour(of, seen, own);
+  return own === undefined || seen === undefined || sameColour(own, seen) ? undefined : say.otherColour(of, seen, own);
 }
 
 /** Things written that were not there. */

@@ -108,3 +108,4 @@ export const ONE_SOLUTION = "Zwei Farben der Lösung sind genannt: Welche hat si
 export const ONE_FLAME = "Zwei Farben der Flamme sind genannt: Welche ist die der Probe?";
 export const ONE_FATE = "Es heißt, dass er bleibt und dass er sich löst: Was gilt am Ende?";
 export const ONE_GAS = "Zwei Gase sind genannt: Welches war es?";
+export const ONE_SIGN = "Hier stehen Zeichen, die nicht zusammenpassen: Was hat die Gasprobe gezeigt?";

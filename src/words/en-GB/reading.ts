@@ -47,3 +47,4 @@ export const ONE_SOLUTION = "Two colours of the solution are named: which has it
 export const ONE_FLAME = "Two colours of the flame are named: which is the sample's?";
 export const ONE_FATE = "It is said to remain and to dissolve: which is so at the end?";
 export const ONE_GAS = "Two gases are named: which was it?";
+export const ONE_SIGN = "Signs are written that do not go together: what did the gas test show?";

@@ -1,6 +1,6 @@
 /** Marks for a line of a record: common practice of marking, no source; behaviour from the specification. */
 import { describe, expect, test } from "vitest";
-import { observation } from "../../../src/engine/practical.ts";
+import { type Colour, observation } from "../../../src/engine/practical.ts";
 import { markLine } from "../../../src/engine/wording/mark-line.ts";
 import { type AskedOf, readWords } from "../../../src/engine/wording/read-words.ts";
 
@@ -79,6 +79,10 @@ describe("naming several things earns no mark", () => {
     ["blue solution, green solution", [{ solution: "blue" }], {}, "0"],
     ["lilac, red, green", [{ flame: "lilac" }], { flame: true }, "0"],
     ["damp red litmus turns blue: ammonia, chlorine", [AMMONIA], { gas: true }, "10"],
+    ["red litmus turns blue, relights a glowing splint: ammonia", [AMMONIA], { gas: true }, "01"],
+    ["red litmus stays red, red litmus turns blue: ammonia", [AMMONIA], { gas: true }, "01"],
+    ["red litmus turns blue, limewater stays clear: ammonia", [AMMONIA], { gas: true }, "11"],
+    ["red litmus turns blue, cobalt chloride paper turns pink: ammonia", [AMMONIA], { gas: true }, "11"],
   ])("%s against %j", (text, seen, asked, marks) => {
     expect(score(text, seen, asked)).toBe(marks);
   });
@@ -101,6 +105,26 @@ describe("a tube in which nothing happened", () => {
     ["no colour change", { solid: false }, "1"],
   ])("%s %j", (text, asked, marks) => {
     expect(score(text, NOTHING, asked)).toBe(marks);
+  });
+
+  // Common practice, no source: what is in the tube is as good as saying that nothing changed, if it is right.
+  test.each<[string, Colour | undefined, string]>([
+    ["No ppt, colourless solution", "colourless", "1"],
+    ["no ppt, solution stays blue", "blue", "1"],
+    ["No ppt, colourless solution", "blue", "0"],
+    ["No ppt, no effervescence, colourless solution", "colourless", "1"],
+    ["No ppt, colourless solution", undefined, "1"],
+    ["colourless solution", "colourless", "0"],
+    ["no ppt, colourless solution, red litmus turns blue", "colourless", "0"],
+  ])("%s in a liquid that is %s", (text, liquid, marks) => {
+    const line = markLine(readWords(text, { solid: false }), [observation.parse("no visible change")], { liquid });
+    expect(line.marks.map(({ earned }) => (earned ? 1 : 0)).join("")).toBe(marks);
+  });
+
+  test("a colour that is not the liquid's loses the mark and is named", () => {
+    const read = readWords("no ppt, colourless solution", { solid: false });
+    const { marks } = markLine(read, [observation.parse("no visible change")], { liquid: "blue" });
+    expect(marks[0].reason).toBe("The solution was blue, not colourless.");
   });
 
   test("what stays the same is read as no change, as the end report needs it", () => {

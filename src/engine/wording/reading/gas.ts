@@ -7,7 +7,8 @@ import { ask, type Reading } from "./reading.ts";
 
 export function readGas(reading: Reading): void {
   const { words, asked, seen } = reading;
-  if (words.take(NO_SIGN)) seen.gas = false;
+  const denial = words.take(NO_SIGN);
+  if (denial) seen.gas = false;
   if (words.take("no effervescence")) seen.effervescence = false;
   else if (words.take("effervescence")) seen.effervescence = true;
   const smoke = words.take(SMOKE.words) !== undefined;
@@ -22,6 +23,7 @@ export function readGas(reading: Reading): void {
     seen.gas = { formula, evidence: sign.evidence };
     if (!named && sign.shows.length > 2) ask(reading, say.WHICH_ACID_GAS);
     if (named && named !== formula) ask(reading, say.notItsSign(GASES[formula], GASES[named]), "gas");
+    if (otherSigns(reading, sign) || (denial && denies(denial, sign))) ask(reading, say.ONE_SIGN, "one gas test");
   } else if (named && !isSeenByItsColour(reading, named)) {
     seen.gas = { formula: named, evidence: GAS_EVIDENCE[named] };
     ask(reading, say.howShown(GASES[named], GAS_EVIDENCE[named]), "gas test");
@@ -35,14 +37,13 @@ const CLEARS =
   "[ ,]*(?:(?:but|and|then) )*(?:it )?(?:goes |turns |becomes )?(?:clears?|clearing|cleared|colourless|dissolves)(?: again| up)?(?: (?:in|with) (?:excess|more gas))?";
 
 /** Where it is known how the gas is tested for, and only there, its short sign. */
-function signIn({ words, asked, seen }: Reading): Pick<SignWords, "evidence" | "shows"> | undefined {
-  const isLiquid = (sign: SignWords) => asked.gas === false && /manganate|dichromate/.test(sign.test);
+function signIn({ words, asked, seen }: Reading): SignWords | undefined {
   const found = (sign: SignWords, pattern: string) => {
     if (sign.test === "limewater" && words.take(`(?:${pattern})${CLEARS}`)) return { ...sign, evidence: CLEARS_AGAIN };
     return words.take(pattern) ? sign : undefined;
   };
   for (const sign of SIGNS) {
-    const whole = isLiquid(sign) ? undefined : found(sign, sign.whole);
+    const whole = isLiquid(sign, asked) ? undefined : found(sign, sign.whole);
     if (whole) return whole;
   }
   if (seen.gas === false) return undefined;
@@ -51,6 +52,38 @@ function signIn({ words, asked, seen }: Reading): Pick<SignWords, "evidence" | "
     if (short) return short;
   }
   return undefined;
+}
+
+/** Where no gas is tested for, a sign of sulfur dioxide is what the liquid does. */
+const isLiquid = ({ test }: SignWords, asked: Reading["asked"]) =>
+  asked.gas === false && /manganate|dichromate/.test(test);
+
+/** Takes the further signs out of the sentence. True when one is of another gas; water vapour comes beside any. */
+function otherSigns({ words, asked }: Reading, first: SignWords): boolean {
+  const more = SIGNS.filter((sign) => !isLiquid(sign, asked) && words.take(sign.whole));
+  const mayBeOne = ({ shows }: SignWords) =>
+    shows.includes("H2O") || first.shows.includes("H2O") || shows.some((gas) => first.shows.includes(gas));
+  return !more.every(mayBeOne);
+}
+
+/** Words of a denial, and the test they are about. */
+const DENIED: readonly (readonly [words: RegExp, test: RegExp])[] = [
+  [/red litmus/, /red litmus/],
+  [/blue litmus/, /blue litmus/],
+  [/litmus/, /litmus/],
+  [/lime ?water/, /limewater/],
+  [/relight|goes out/, /glowing/],
+  [/pop/, /lighted/],
+  [/splint/, /splint/],
+  [/manganate/, /manganate/],
+  [/dichromate/, /dichromate/],
+  [/smoke/, /rod/],
+];
+
+/** True when the denial is of this very test: "limewater stays clear" of clouded limewater, and "no gas" of any sign. */
+function denies(denial: string, { test }: SignWords): boolean {
+  const of = DENIED.find(([words]) => words.test(denial.replace(/[‹›]/g, "")));
+  return of === undefined || of[1].test(test);
 }
 
 /** White smoke shows ammonia on a rod with acid, hydrogen chloride on one with ammonia. True when that was told. */

@@ -7,7 +7,7 @@ import type { Sentence } from "../sentence.ts";
 export type Missing = "sight" | "colour" | "fate" | "solution" | "gas" | "gas test" | "hot" | "cold" | SaidTwice;
 
 /** Of these, two that exclude one another are named: no mark is earned by naming several. */
-export type SaidTwice = `one ${"precipitate" | "solution" | "flame" | "fate" | "gas name"}`;
+export type SaidTwice = `one ${"precipitate" | "solution" | "flame" | "fate" | "gas name" | "gas test"}`;
 
 /** A sentence being read: what is left of its words, what was seen, and what is to be asked. */
 export interface Reading {

@@ -84,9 +84,11 @@ function onlyOne(reading: Reading, plain: string, colour: Colour, either: boolea
 }
 
 const IT = "(?:it |this |the )?(?:precipitate |solid |cloudiness |residue )?";
+/** "Solution stays blue" is said of the liquid. */
+const NOT_LIQUID = "(?<!(?:solution|liquid|filtrate) )";
 const DISSOLVE = "(?:re-?)?dissol(?:ve[sd]?|ving)";
 const PARTLY = `(?:partly|partially|partial|slight|sparingly|mostly|nearly|almost) (?:${DISSOLVE}|soluble|clears)|some of (?:it|the (?:precipitate|solid)) ${DISSOLVE}|some ${DISSOLVE}|(?:a little|some) (?:of it )?dissolves|dissolves (?:a little|partly|partially|slight)`;
-const REMAINS = `insoluble|(?:it |precipitate |solid )?(?:does not|doesn't|doesnt|did not|didn't|will not|won't|not) (?:${DISSOLVE}|re-?dissolve|soluble|dissolve)|${IT}(?:remains|remained|stays|stayed|persists|is left|still there|is still there)|no (?:visible |further )?change in excess|unchanged in excess`;
+const REMAINS = `insoluble|(?:it |precipitate |solid )?(?:does not|doesn't|doesnt|did not|didn't|will not|won't|not) (?:${DISSOLVE}|re-?dissolve|soluble|dissolve)|${IT}${NOT_LIQUID}(?:remains|remained|stays|stayed|persists|is left|still there|is still there)|no (?:visible |further )?change in excess|unchanged in excess`;
 /** Said of what did not change, not of a solid that stayed. */
 const THE_SAME = "(?:stays?|stayed|remains?|remained) (?:the )?(?:same|unchanged)";
 const DISSOLVES = `${IT}(?:${DISSOLVE}|(?:readily |completely |fully )?soluble|disappear(?:s|ed)|clears)`;
