@@ -78,7 +78,7 @@ test("without a network the tubes stay the planned ones, and the page says so", 
   await readToTheEnd(page);
   await page.context().setOffline(true);
   await page.getByRole("combobox", { name: /^Test-tubes/ }).selectOption({ label: "test-tube 75 × 10 mm" });
-  await page.getByText("Not drawn. The tubes below are the planned ones").waitFor();
+  await page.getByText("Not drawn. The tubes above are the planned ones").waitFor();
   expect((await marksOf(page, "R c")).get("1")).toBe(Math.round(rowOf("test-tube 125 × 16 mm").depthMm["1"]));
   expect(takeFaults().join("\n")).toMatch(/ERR_INTERNET_DISCONNECTED|Failed to fetch/);
 });

@@ -1,6 +1,7 @@
 /** What is given: the samples. */
-import * as say from "#words/paper-form.ts";
+
 import { useState } from "preact/hooks";
+import * as say from "#words/paper-form.ts";
 import { MOST } from "../../engine/practical/bounds.ts";
 import { type Draft, type DraftSample, emptySample, freeLetter, renamed } from "./draft.ts";
 import { Choice, Fault, type Faults, Field, placeId } from "./fields.tsx";

@@ -1,4 +1,5 @@
 /** What goes with a sample that is removed: its letter, wherever it stands, and what is about it alone. */
+import * as say from "#words/paper-form.ts";
 import type { Draft, DraftPart, DraftStatement } from "./draft.ts";
 
 /** Samples a statement must name to say something; one on an ion may name one, and with none it would be about all. */
@@ -11,9 +12,10 @@ const FEWEST: Record<DraftStatement["says"], number> = { share: 2, differ: 2, sa
 export function withoutSample(draft: Draft, index: number): { draft: Draft; told: string } {
   const { label } = draft.samples[index];
   const samples = draft.samples.filter((_, at) => at !== index);
-  const who = label === "" ? `number ${index + 1}` : label;
+  const who = label === "" ? say.numbered(index + 1) : label;
   // While two share a letter, nobody can tell which of them is named.
-  if (samples.some((one) => one.label === label)) return { draft: { ...draft, samples }, told: sentence(who, [], 0) };
+  if (samples.some((one) => one.label === label))
+    return { draft: { ...draft, samples }, told: say.sampleRemoved(who, [], 0) };
 
   const without = <T extends { samples: string[] }>(one: T): T => ({
     ...one,
@@ -35,19 +37,6 @@ export function withoutSample(draft: Draft, index: number): { draft: Draft; told
   const gone = draft.parts.filter(isAlone).map((part) => part.label);
   return {
     draft: { ...draft, samples, statements, parts },
-    told: sentence(who, gone, draft.statements.length - statements.length),
+    told: say.sampleRemoved(who, gone, draft.statements.length - statements.length),
   };
-}
-
-function sentence(who: string, parts: readonly string[], statements: number): string {
-  const gone = [
-    ...(parts.length === 0 ? [] : [`${parts.length === 1 ? "part" : "parts"} ${parts.join(", ")}`]),
-    ...(statements === 0 ? [] : [statements === 1 ? "one statement" : `${statements} statements`]),
-  ];
-  const many = parts.length + statements > 1;
-  const besides =
-    gone.length === 0
-      ? ""
-      : `, and with it ${gone.join(" and ")}, which ${many ? "make" : "makes"} no sense without it`;
-  return `Sample ${who} is removed${besides}. Undo brings it all back.`;
 }

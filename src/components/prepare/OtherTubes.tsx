@@ -4,6 +4,7 @@
  */
 import type { ComponentChildren } from "preact";
 import { useEffect, useRef, useState } from "preact/hooks";
+import { NOT_DRAWN, PLANNED_ONES } from "#words/other-tubes.ts";
 import { useLater } from "../later.ts";
 import type { DrawnRack } from "./rack.ts";
 
@@ -57,7 +58,7 @@ export default function OtherTubes({ rackAt, children }: Props) {
       {drawn ? <drawn.BenchPlan {...drawn.rack} inAddress asked={asked?.sizes} /> : children}
       {failed && asked && (
         <p class="caution small" role="status">
-          <b>Not drawn.</b> The tubes below are the planned ones: check the connection and load the page again.
+          <b>{NOT_DRAWN}</b> {PLANNED_ONES}
         </p>
       )}
     </div>

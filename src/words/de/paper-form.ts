@@ -27,6 +27,16 @@ export const COUNTS = { 1: "eines", 2: "zwei" };
 /** After "Remove", for those who hear it alone. */
 export const theSample = (sample: string) => `Probe ${sample}`;
 export const ADD_SAMPLE = "Eine Probe dazunehmen";
+/** @param parts Buchstaben der Teile, die mitgehen; @param statements wie viele mitgehen */
+export const sampleRemoved = (sample: string, parts: readonly string[], statements: number): string => {
+  const gone = [
+    ...(parts.length === 0 ? [] : [`${parts.length === 1 ? "Teil" : "die Teile"} ${parts.join(", ")}`]),
+    ...(statements === 0 ? [] : [statements === 1 ? "eine Angabe" : `${statements} Angaben`]),
+  ];
+  const makes = parts.length + statements > 1 ? "ergeben" : "ergibt";
+  const besides = gone.length === 0 ? "" : `, und mit ihr ${gone.join(" und ")}: Ohne sie ${makes} das keinen Sinn`;
+  return `Probe ${sample} ist entfernt${besides}. „Rückgängig“ bringt alles zurück.`;
+};
 
 /** What the paper says. */
 export const PAPER_SAYS = "Was die Aufgabe sagt";

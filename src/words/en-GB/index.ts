@@ -22,6 +22,7 @@ export * as marking from "./marking.ts";
 export * as nextTest from "./next-test.ts";
 export * as observation from "./observation.ts";
 export * as order from "./order.ts";
+export * as otherTubes from "./other-tubes.ts";
 export * as paper from "./paper.ts";
 export * as paperBench from "./paper-bench.ts";
 export * as paperDesk from "./paper-desk.ts";

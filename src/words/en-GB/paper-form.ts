@@ -27,6 +27,16 @@ export const COUNTS = { 1: "one", 2: "two" };
 /** After "Remove", for those who hear it alone. */
 export const theSample = (sample: string) => `sample ${sample}`;
 export const ADD_SAMPLE = "Add a sample";
+/** @param parts letters of the parts that go too; @param statements how many go */
+export const sampleRemoved = (sample: string, parts: readonly string[], statements: number): string => {
+  const gone = [
+    ...(parts.length === 0 ? [] : [`${parts.length === 1 ? "part" : "parts"} ${parts.join(", ")}`]),
+    ...(statements === 0 ? [] : [statements === 1 ? "one statement" : `${statements} statements`]),
+  ];
+  const makes = parts.length + statements > 1 ? "make" : "makes";
+  const besides = gone.length === 0 ? "" : `, and with it ${gone.join(" and ")}, which ${makes} no sense without it`;
+  return `Sample ${sample} is removed${besides}. Undo brings it all back.`;
+};
 
 /** What the paper says. */
 export const PAPER_SAYS = "What the paper says";

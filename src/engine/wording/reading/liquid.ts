@@ -4,7 +4,8 @@ import { sameColour } from "../../practical/same-colour.ts";
 import { ask, type Reading } from "./reading.ts";
 
 const LIQUID = "(?:solution|liquid|filtrate)";
-const TURNS = "turns?|turned|turning|is|was|goes|went|going|becomes?|became|changes?|changed|stays|stayed|remains|remained|colour|,";
+const TURNS =
+  "turns?|turned|turning|is|was|goes|went|going|becomes?|became|changes?|changed|stays|stayed|remains|remained|colour|,";
 
 export function readLiquid(reading: Reading): void {
   const { words, seen } = reading;
