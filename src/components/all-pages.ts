@@ -1,5 +1,7 @@
 /** Every page of the collections, in the order in which lists print them. */
 import { getCollection } from "astro:content";
+import { LANGUAGE } from "#words/language.ts";
+import { PAGE_KINDS as NAMES } from "#words/search.ts";
 import { aboutPractical, LEVELS } from "#words/walkthrough.ts";
 import { ANIONS, CATIONS } from "../engine/constants/ions.ts";
 import { ionName } from "../engine/formula/ion-name.ts";
@@ -68,7 +70,7 @@ export async function cautionPages(kind?: "reagent" | "gas" | "operation"): Prom
     ({ data }) => kind === undefined || data.kind === kind || (kind === "gas" && data.covers.some(isGas)),
   );
   return entries
-    .toSorted((a, b) => a.data.title.localeCompare(b.data.title, "en-GB"))
+    .toSorted((a, b) => a.data.title.localeCompare(b.data.title, LANGUAGE))
     .map(({ id, data }) => ({ path: `/cautions/${id}/`, title: data.title, says: data.summary, note: data.hazard }));
 }
 
@@ -96,8 +98,8 @@ export async function shelves(): Promise<Shelf[]> {
     method: await methodPages(),
     caution: await cautionPages(),
   };
-  return (Object.keys(PAGE_KINDS) as PageKind[]).flatMap((kind) => {
+  return PAGE_KINDS.flatMap((kind) => {
     const own = pages[kind];
-    return own && own.length > 0 ? [{ kind, name: PAGE_KINDS[kind], pages: own }] : [];
+    return own && own.length > 0 ? [{ kind, name: NAMES[kind], pages: own }] : [];
   });
 }

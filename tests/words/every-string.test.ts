@@ -4,19 +4,7 @@ import { sourceFiles } from "../architecture/source-files.ts";
 import { wordsIn } from "./outside.ts";
 
 /** Folders of which a template still says something itself, in English. */
-const STILL_TO_BE_MOVED = [
-  "src/components/cautions/",
-  "src/components/choose/",
-  "src/components/ion-tests/",
-  "src/components/ions/",
-  "src/components/map/",
-  "src/components/method/",
-  "src/pages/",
-  "src/pages/cautions/",
-  "src/pages/ion-tests/",
-  "src/pages/ions/",
-  "src/pages/method/",
-];
+const STILL_TO_BE_MOVED = ["src/components/choose/"];
 
 const said = [...sourceFiles("src", [".tsx", ".astro"])].flatMap(([path, text]) =>
   wordsIn(path, text).map((words) => ({ path, folder: path.replace(/[^/]+$/, ""), words })),

@@ -1,5 +1,6 @@
 /** The curves that say why an ion's precipitate comes, and goes or stays: one for each standard test that has something to tell. */
 
+import { reagentName } from "#words/steps.ts";
 import { type NamedCurve, namedCurve } from "../../engine/bench/named-curve.ts";
 import { reagents } from "../../engine/constants/reagents.ts";
 import type { StandardTest } from "../../engine/constants/standard-tests.ts";
@@ -81,4 +82,4 @@ function curveIn(test: StandardTest, ion: string, ions: Readonly<Record<string, 
   return drawn.at(-1);
 }
 
-const nameOf = (id: string): string => reagents.find((one) => one.id === id)?.name ?? id;
+const nameOf = (id: string): string => reagentName(id, reagents.find((one) => one.id === id)?.name ?? id);

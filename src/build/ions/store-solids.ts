@@ -1,4 +1,5 @@
 /** The salts of the school store that hold an ion, as solids: how they look, what water does to them, and what a flame does. */
+import { OR } from "#words/ions.ts";
 import { heatSolid } from "../../engine/bench/heat/heat-solid.ts";
 import { NOT_GIVEN_OUT } from "../../engine/constants/not-given-out.ts";
 import { type Salt, salts } from "../../engine/constants/salts.ts";
@@ -40,7 +41,7 @@ function solidOf(salt: Salt): StoreSolid {
   const shown = (part: Part) => predictor.predict({ ions: salt.ions, solid: salt.formula }, [part]).get("a");
   const wet = shown(IN_WATER);
   const dry = shown(HEATED);
-  const words = (one: typeof wet) => (one?.readings ?? []).map((seen) => phrase(seen, "solid")).join(", or ");
+  const words = (one: typeof wet) => (one?.readings ?? []).map((seen) => phrase(seen, "solid")).join(OR);
   const { traces } = heatSolid(salt.formula, "strongly");
   const one: StoreSolid = {
     salt,

@@ -1,4 +1,5 @@
 /** The button that puts the course together, and what it says meanwhile. Without script it stays hidden. */
+import { howFar, NOT_WHOLE } from "#words/booklet.ts";
 
 export function startBooklet(document: Document): void {
   const contents = document.querySelector<HTMLElement>("#contents");
@@ -12,14 +13,12 @@ export function startBooklet(document: Document): void {
     try {
       const { putTogether } = await import("./put-together.ts");
       const onDone = (chapters: number, of: number) => {
-        status.textContent =
-          chapters < of ? `${chapters} of ${of} pages …` : `All ${of} pages are here. Print them from your browser.`;
+        status.textContent = howFar(chapters, of);
       };
       await putTogether({ contents, body, onDone });
       document.documentElement.dataset.booklet = "whole";
     } catch {
-      status.textContent =
-        "A page could not be fetched, so the document is not whole. Check the connection, load this page again, and press the button again.";
+      status.textContent = NOT_WHOLE;
     }
   });
 }

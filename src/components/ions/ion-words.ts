@@ -1,4 +1,7 @@
 /** What an ion shows, in words for a table. */
+import { GAS_NAMES } from "#words/gas-names.ts";
+import * as say from "#words/ions.ts";
+import { reagentName } from "#words/steps.ts";
 import type { Prediction } from "../../engine/bench/prediction.ts";
 import { GAS_SAFETY } from "../../engine/constants/gas-safety.ts";
 import { reagents } from "../../engine/constants/reagents.ts";
@@ -7,16 +10,17 @@ import { step } from "../../engine/practical/step.ts";
 import type { GivenOff } from "../../engine/practical.ts";
 import { phrase } from "../../engine/wording/phrase.ts";
 import { wordTest } from "../carry-out/step-words.ts";
+import { list } from "../sentence.ts";
 
 /** "white precipitate, or no visible change". */
 export const readingWords = ({ readings }: Prediction): string =>
-  readings.map((reading) => phrase(reading)).join(", or ");
+  readings.map((reading) => phrase(reading)).join(say.OR);
 
-const BENCH = { reagents: reagents.map(({ id, name }) => ({ id, name })) };
+const BENCH = { reagents: reagents.map(({ id, name }) => ({ id, name: reagentName(id, name) })) };
 
 /** What is done in a stage of a standard test: "sodium hydroxide, 5 drops". */
 const stageWords = (steps: readonly WrittenStep[]): string =>
-  wordTest({ steps: steps.map((one) => step.parse(one)) }, BENCH).replace(/aqueous /g, "");
+  say.short(wordTest({ steps: steps.map((one) => step.parse(one)) }, BENCH));
 
 /** What is done in each stage; of a test of one stage its title says enough. */
 export const stagesOf = ({ tests }: StandardTest): string[] => (tests.length > 1 ? tests.map(stageWords) : [""]);
@@ -31,5 +35,8 @@ export const equationsOf = (stages: readonly Prediction[]): string[] => [
   ),
 ];
 
+/** "carbon dioxide, ammonia" of what is given off. */
+export const gasesWords = (gases: readonly GivenOff[]): string => list(gases.map((gas) => GAS_NAMES[gas]));
+
 /** "carbon dioxide: limewater turns milky". */
-export const gasWords = (gas: GivenOff): string => `${GAS_SAFETY[gas].name}: ${GAS_SAFETY[gas].test}`;
+export const gasWords = (gas: GivenOff): string => `${GAS_NAMES[gas]}: ${say.shownBy(gas, GAS_SAFETY[gas].test)}`;

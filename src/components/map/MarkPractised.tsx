@@ -1,5 +1,6 @@
 /** At the end of a walkthrough the reader marks it as practised; nothing leaves the browser. Part of an island: it asks for no file of its own. */
 import { useState } from "preact/hooks";
+import { MARK, NOT_MARKED } from "#words/practised.ts";
 import { useLater } from "../later.ts";
 
 /** What keeps the marks comes only when it is needed: a walkthrough is read more often than marked. */
@@ -10,12 +11,12 @@ export function MarkPractised({ practical }: { practical: string }) {
   const [said, say] = useState("");
   const mark = async () => {
     const ready = await marking.load();
-    say(ready ? ready.markedNow(practical) : "Not marked: check the connection and load the page again.");
+    say(ready ? ready.markedNow(practical) : NOT_MARKED);
   };
   return (
     <p class="meta screen">
       <button type="button" onClick={mark}>
-        I have practised this
+        {MARK}
       </button>{" "}
       <span role="status">{said}</span>
     </p>

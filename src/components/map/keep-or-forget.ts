@@ -1,4 +1,5 @@
 /** The buttons under the map that save the marks as a file and forget them. */
+import { FORGOTTEN, NOT_FORGOTTEN } from "#words/practised.ts";
 import { clear, exportAll, readAll } from "../progress.ts";
 import { showPractised } from "./show-practised.ts";
 
@@ -16,7 +17,7 @@ export function keepOrForget(document: Document): void {
     URL.revokeObjectURL(address);
   });
   place.querySelector("#practised-forget")?.addEventListener("click", () => {
-    status.textContent = clear() ? "Forgotten." : "Your browser refused: clear its data for this site instead.";
+    status.textContent = clear() ? FORGOTTEN : NOT_FORGOTTEN;
     showPractised(document);
   });
 }

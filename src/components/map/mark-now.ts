@@ -1,4 +1,5 @@
 /** Marks a walkthrough as practised today. */
+import { NOT_KEPT } from "#words/practised.ts";
 import { dayOf, mark, read } from "../progress.ts";
 import { practisedWords } from "./practised-words.ts";
 
@@ -11,5 +12,5 @@ export function markedNow(practical: string): string {
   if (before && last?.on === on && last.how === "walkthrough") return practisedWords(before);
   const kept = mark(practical, { on, how: "walkthrough" });
   const now = read(practical);
-  return kept && now ? practisedWords(now) : "Your browser does not keep this: its storage is switched off or full.";
+  return kept && now ? practisedWords(now) : NOT_KEPT;
 }

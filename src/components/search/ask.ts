@@ -25,9 +25,7 @@ export const isEmpty = (question: Question): boolean => Object.values(question).
 export async function ask(index: SearchIndex, question: Question): Promise<Answer> {
   const terms = termsOf(question.q);
   const chosen = Object.fromEntries(FACETS.flatMap((facet) => (question[facet] ? [[facet, question[facet]]] : [])));
-  const kinds = (Object.keys(PAGE_KINDS) as PageKind[]).filter(
-    (kind) => question.kind === "" || question.kind === kind,
-  );
+  const kinds = PAGE_KINDS.filter((kind) => question.kind === "" || question.kind === kind);
   // A question of nothing but "the" finds nothing; no question at all, only narrowed, finds all that is left.
   const wordings = question.q.trim() === "" ? [null] : wordingsOf(terms);
   const groups: Group[] = [];

@@ -1,6 +1,9 @@
 /** What the search form offers to choose among: only what some page is about. */
 import { getCollection } from "astro:content";
-import { GAS_SAFETY } from "../../engine/constants/gas-safety.ts";
+import { GAS_NAMES } from "#words/gas-names.ts";
+import { LANGUAGE } from "#words/language.ts";
+import { FACETS, hazard } from "#words/search.ts";
+import { reagentName } from "#words/steps.ts";
 import { HAZARD_KINDS } from "../../engine/constants/hazard-kinds.ts";
 import { ANIONS, CATIONS } from "../../engine/constants/ions.ts";
 import { reagents } from "../../engine/constants/reagents.ts";
@@ -36,33 +39,33 @@ export async function facetChoices(): Promise<FacetChoices[]> {
   return [
     {
       facet: "ion",
-      label: "Ion",
+      label: FACETS.ion,
       choices: [...CATIONS, ...ANIONS]
         .filter(met("ion"))
         .map((value) => ({ value, says: `${capital(ionName(value))}, ${toUnicode(value)}` })),
     },
     {
       facet: "gas",
-      label: "Gas",
-      choices: Object.entries(GAS_SAFETY)
+      label: FACETS.gas,
+      choices: Object.entries(GAS_NAMES)
         .filter(([value]) => met("gas")(value))
-        .map(([value, { name }]) => ({ value, says: `${capital(name)}, ${toUnicode(value)}` }))
+        .map(([value, name]) => ({ value, says: `${capital(name)}, ${toUnicode(value)}` }))
         .toSorted(byWords),
     },
     {
       facet: "reagent",
-      label: "Reagent",
+      label: FACETS.reagent,
       choices: reagents
         .filter(({ id }) => met("reagent")(id))
-        .map(({ id, name }) => ({ value: id, says: capital(name) }))
+        .map(({ id, name }) => ({ value: id, says: capital(reagentName(id, name)) }))
         .toSorted(byWords),
     },
     {
       facet: "hazard",
-      label: "Hazard",
-      choices: HAZARD_KINDS.filter(met("hazard")).map((value) => ({ value, says: capital(value) })),
+      label: FACETS.hazard,
+      choices: HAZARD_KINDS.filter(met("hazard")).map((value) => ({ value, says: capital(hazard(value)) })),
     },
   ];
 }
 
-const byWords = (a: { says: string }, b: { says: string }) => a.says.localeCompare(b.says, "en-GB");
+const byWords = (a: { says: string }, b: { says: string }) => a.says.localeCompare(b.says, LANGUAGE);

@@ -1,15 +1,9 @@
 /** What a page tells the search index about itself besides its text, and how that is written into the page. */
 
-/** Kinds of page, in the order in which results are grouped, each with the heading of its group. */
-export const PAGE_KINDS = {
-  practical: "Practicals",
-  "ion test": "Ion tests",
-  ion: "Ions",
-  method: "Method",
-  caution: "Cautions",
-} as const;
+/** Kinds of page, in the order in which results are grouped. */
+export const PAGE_KINDS = ["practical", "ion test", "ion", "method", "caution"] as const;
 
-export type PageKind = keyof typeof PAGE_KINDS;
+export type PageKind = (typeof PAGE_KINDS)[number];
 
 /** What results can be narrowed to besides the kind, in the order of the form. */
 export const FACETS = ["ion", "gas", "reagent", "hazard"] as const;

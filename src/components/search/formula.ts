@@ -1,33 +1,8 @@
 /** A formula as a reader types it, and what pages call the same: a name, and the formula as it is printed. */
 import { ionNames } from "#words/ion-names.ts";
+import { salt as saltName } from "#words/salt-name.ts";
+import { SUBSTANCES } from "#words/search.ts";
 import { toUnicode } from "../../engine/formula/typeset.ts";
-
-/** Substances that pages name by words; the names of ions are in the engine's own table. Reagents and gases of the engine are all here: a test counts. */
-export const SUBSTANCES: Readonly<Record<string, string>> = {
-  NaOH: "sodium hydroxide",
-  NH3: "ammonia",
-  HCl: "hydrochloric acid",
-  HNO3: "nitric acid",
-  H2SO4: "sulfuric acid",
-  CH3COOH: "ethanoic acid",
-  KI: "potassium iodide",
-  KMnO4: "potassium manganate(VII)",
-  K2CrO4: "potassium chromate(VI)",
-  K2Cr2O7: "dichromate(VI)",
-  KSCN: "potassium thiocyanate",
-  "K4[Fe(CN)6]": "potassium hexacyanoferrate(II)",
-  "K3[Fe(CN)6]": "potassium hexacyanoferrate(III)",
-  "Ca(OH)2": "limewater",
-  H2O: "water",
-  H2O2: "hydrogen peroxide",
-  CO2: "carbon dioxide",
-  SO2: "sulfur dioxide",
-  NO2: "nitrogen dioxide",
-  H2: "hydrogen",
-  O2: "oxygen",
-  Cl2: "chlorine",
-  I2: "iodine",
-};
 
 /** What a typed formula is found by. */
 export interface Meaning {
@@ -100,7 +75,8 @@ function salt(typed: string): Meaning | undefined {
     for (const first of leading(formula, true, flags)) {
       const rest = formula.slice(first.written.length);
       const second = leading(rest, false, flags).find(({ written }) => written.length === rest.length);
-      if (second) return { name: `${first.name} ${second.name}`, printed: toUnicode(first.written + second.written) };
+      if (second)
+        return { name: saltName([first.name], [second.name]), printed: toUnicode(first.written + second.written) };
     }
   }
   return undefined;

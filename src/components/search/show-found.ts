@@ -1,7 +1,7 @@
 /** Draws what was found: a heading and a list for each kind of page. Text from the index never goes into the page as HTML. */
+import { PAGE_KINDS, showMore } from "#words/search.ts";
 import type { Group } from "./ask.ts";
 import { piecesOf } from "./excerpt.ts";
-import { PAGE_KINDS } from "./facets.ts";
 import type { FoundPage } from "./pagefind.ts";
 import { stretchesOf } from "./raised.ts";
 
@@ -38,7 +38,7 @@ function sectionOf(document: Document, group: Group, pages: readonly FoundPage[]
     number.textContent = `${group.count}`;
     const left = group.count - list.childElementCount;
     more.hidden = left <= 0;
-    more.textContent = `Show ${Math.min(left, MORE)} more of ${PAGE_KINDS[group.kind].toLowerCase()}`;
+    more.textContent = showMore(Math.min(left, MORE), group.kind);
     return items;
   };
   add(pages);

@@ -1,4 +1,5 @@
 /** The search form: asks the index and lists what it finds, grouped by kind of page. Without script the form stays hidden. */
+import * as say from "#words/search.ts";
 import { ask, isEmpty, type Question } from "./ask.ts";
 import { nearest, wordsKnown } from "./nearest.ts";
 import { loadIndex } from "./pagefind.ts";
@@ -30,7 +31,7 @@ export function startSearch(document: Document): void {
       results.replaceChildren();
       return;
     }
-    status.textContent = "Searching …";
+    status.textContent = say.SEARCHING;
     try {
       const index = await loadIndex(form.dataset.base ?? "/");
       const found = async (of: Question) => {
@@ -50,13 +51,12 @@ export function startSearch(document: Document): void {
       const instead = meant === undefined ? undefined : await found({ ...question, q: meant });
       if (mine !== asked) return;
       const shown = instead && instead.sections.length > 0 ? instead : exactly;
-      status.textContent =
-        shown === exactly ? exactly.says : `Nothing found for “${question.q}”. Shown instead: ${shown.says}`;
+      status.textContent = shown === exactly ? exactly.says : say.instead(question.q, shown.says);
       results.replaceChildren(...shown.sections);
     } catch {
       if (mine === asked) {
         results.replaceChildren();
-        status.textContent = "The search index could not be loaded. The list below holds every page.";
+        status.textContent = say.NOT_LOADED;
       }
     }
   };

@@ -1,25 +1,6 @@
 /** What a reader types, made into what the pages say: one spelling, and for a formula its name or the formula as it is printed. */
+import { isFiller, ourSpelling } from "#words/search.ts";
 import { type Meaning, meaningOf, meaningOfName } from "./formula.ts";
-
-/** Other spellings and names, each with the one the pages use. */
-const SPELLINGS: readonly (readonly [RegExp, string])[] = [
-  [/sulph/g, "sulf"],
-  [/\baluminum\b/g, "aluminium"],
-  [/\bcolor/g, "colour"],
-  [/\bferrous\b/g, "iron(II)"],
-  [/\bferric\b/g, "iron(III)"],
-  [/\bcupric\b/g, "copper(II)"],
-  [/\bplumbous\b/g, "lead(II)"],
-  [/\bcaustic soda\b/g, "sodium hydroxide"],
-  [/\bpermanganate\b/g, "manganate(VII)"],
-  [/\blime water\b/g, "limewater"],
-  [/\b(?:bi|hydrogen )carbonate\b/g, "carbonate"],
-  // "copper (II)", "iron 3+": the number belongs to the metal.
-  [/\b([a-z]+) \((i{1,3}|iv|vii?)\)/g, "$1($2)"],
-];
-
-/** Words too common to be asked of a page. */
-const FILLERS = new Set("a an and are for how i in is ion ions of on or test tests the to what which with".split(" "));
 
 /** One thing asked for. A page holds it when it holds all the words, or the formula. */
 export interface Term {
@@ -54,8 +35,8 @@ export function termsOf(question: string): Term[] {
     if (formula) terms.push({ says: formula.name, formula });
     else words.push(word.toLowerCase());
   }
-  const ours = SPELLINGS.reduce((text, [other, same]) => text.replace(other, same), words.join(" "));
-  const plain = ours.split(" ").filter((word) => wordsOf(word).length > 0 && !FILLERS.has(word));
+  const ours = ourSpelling(words.join(" "));
+  const plain = ours.split(" ").filter((word) => wordsOf(word).length > 0 && !isFiller(word));
   // A name alone finds what its formula finds, and the other way round.
   const formula = terms.length === 0 && plain.length === 1 ? meaningOfName(plain[0]) : undefined;
   return formula ? [{ says: formula.name, formula }] : [...terms, ...plain.map((says) => ({ says }))];

@@ -41,3 +41,21 @@ export const REMOVE_FETCHED = "Entfernen, was geladen ist";
 /** On a kept page when the course has changed: a sentence, the words of the link. */
 export const KEPT_PAGE = "Du liest die Ausgabe, die auf diesem Gerät gespeichert ist. Es gibt eine neuere:";
 export const FETCH_IT = "laden";
+
+/** The page around it. */
+export const TITLE = "Den Kurs auf diesem Gerät behalten";
+export const DESCRIPTION = "Der ganze Kurs ohne Netz, mit Suche, Protokollen und Berechnung.";
+export const ABOUT =
+  "Auf deinem Telefon oder Rechner behalten, geht der ganze Kurs ohne Netz: jede Anleitung mit ihrem Protokoll, die Kurven, das blinde Üben, eine eigene Aufgabe und die Suche. Du erfährst zuerst, wie groß er ist, und nichts wird gespeichert, bis du auf den Knopf drückst.";
+export const NEEDS_SCRIPT =
+  "Um den Kurs zu behalten, braucht es JavaScript, und das ist abgeschaltet. Du kannst eine Anleitung drucken oder ihre Seite in deinem Browser sichern.";
+export const ONCE_KEPT = "Wenn er gespeichert ist";
+export const WHEN_KEPT = [
+  "Öffne ihn unter derselben Adresse wie vorher, oder lege ihn auf den Startbildschirm: Im Menü deines Browsers heißt das „Installieren“ oder „Zum Startbildschirm hinzufügen“.",
+  "Wenn sich der Kurs geändert hat, sagt es eine Zeile oben auf seinen Seiten; die neuere Ausgabe wird erst geladen, wenn du auf dieser Seite danach fragst.",
+  "Was du schreibst, bleibt in diesem Browser, wie mit Netz auch. Nichts wird irgendwohin gesendet.",
+  "Auf einem Gerät, das auch andere benutzen, entferne den Kurs, wenn du gehst: Was im Browser gespeichert ist, bleibt für alle, die nach dir kommen.",
+];
+export const NEWEST_FIRST = "Erst das Neueste";
+export const DOES_NOT_CHANGE =
+  "Ein gespeicherter Kurs ändert sich nicht von selbst. Bevor du am Arbeitsplatz stehst, sieh hier einmal mit Netz nach: Ein Hinweis zur Sicherheit kann verbessert worden sein.";

@@ -38,3 +38,21 @@ export const REMOVE_FETCHED = "Remove what was fetched";
 /** On a kept page when the course has changed: a sentence, the words of the link. */
 export const KEPT_PAGE = "You are reading the edition kept on this device. A newer one is out:";
 export const FETCH_IT = "fetch it";
+
+/** The page around it. */
+export const TITLE = "Keep this course on this device";
+export const DESCRIPTION = "The whole course without a network: search, records and the engine included.";
+export const ABOUT =
+  "Kept on your phone or computer, the whole course works without a network: every walkthrough and its record, the curves, practising blind, a paper of your own, and the search. You are told its size first, and nothing is stored until you press the button.";
+export const NEEDS_SCRIPT =
+  "Keeping the course needs JavaScript, which is switched off. Without it you can print a walkthrough, or save its page in your browser.";
+export const ONCE_KEPT = "Once it is kept";
+export const WHEN_KEPT = [
+  'Open it at the same address as before, or put it on the home screen: your browser\'s menu says "Install" or "Add to home screen".',
+  "When the course has changed, a line at the head of its pages says so; the newer edition is fetched only when you ask for it on this page.",
+  "What you write stays in this browser, as it does with a network. Nothing is sent anywhere.",
+  "On a machine that others use, remove the course when you leave: what is kept in the browser stays for whoever comes next.",
+];
+export const NEWEST_FIRST = "Newest first";
+export const DOES_NOT_CHANGE =
+  "A kept course does not change by itself. Before you stand at a bench, look here once with a network: a caution may have been put right.";

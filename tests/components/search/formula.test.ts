@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { ionNames } from "#words/ion-names.ts";
-import { meaningOf, SUBSTANCES } from "../../../src/components/search/formula.ts";
+import { SUBSTANCES } from "#words/search.ts";
+import { meaningOf } from "../../../src/components/search/formula.ts";
 import { reagents } from "../../../src/engine/constants/reagents.ts";
 import { GASES } from "../../../src/engine/practical.ts";
 
