@@ -20,7 +20,7 @@ import { carryOut, reagentComponents } from "./operations.ts";
 import { pouredAfter, volumeAdded } from "./portion.ts";
 import { addAlone, type Portion, type TestedSalt, take } from "./sample.ts";
 import { look, type Sight } from "./sight.ts";
-import { emptyTrace, type GasTestSeen, MOLAR_VOLUME_DM3, type TestTrace } from "./trace.ts";
+import { emptyTrace, type GasTestSeen, KEPT_COLD, MOLAR_VOLUME_DM3, type TestTrace } from "./trace.ts";
 import { pressureOf, settle, type Tube } from "./tube.ts";
 
 /** Choices a careful or a hasty hand makes where the paper leaves them open. */
@@ -164,9 +164,9 @@ function watcher(trace: TestTrace, tube: BenchTube) {
   return (result: EquilibriumResult) => {
     const sight = see(result, tube);
     trace.during.push(sight);
-    trace.pressures.SO2 = Math.max(trace.pressures.SO2, pressureOf(result, "SO2(g)"));
+    trace.sulfurDioxide = Math.max(trace.sulfurDioxide, pressureOf(result, "SO2(g)"));
     if (tube.celsius > TEMPERATURE.room.value) {
-      trace.pressures.NH3Hot = Math.max(trace.pressures.NH3Hot, pressureOf(result, "NH3(g)"));
+      for (const gas of KEPT_COLD) trace.hot[gas] = Math.max(trace.hot[gas], pressureOf(result, `${gas}(g)`));
     }
     for (const { id, grams } of sight.solids) {
       if (grams <= (largest.get(id) ?? 0)) continue;

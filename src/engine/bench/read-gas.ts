@@ -82,7 +82,8 @@ function judged(timesLimit: number, gas: GasSeen | undefined): (GasSeen | false)
 }
 
 /**
- * Gases given off in an amount that can be shown, felt or can harm. Ammonia counts when the tube is hot: cold, it stays in the liquid. Over
+ * Gases given off in an amount that can be shown, felt or can harm. Ammonia and the halogens count when the tube is hot: cold, they mostly
+ * stay in the liquid, and chlorine water carries its own caution. Chlorine counts as well where a test of gases would find it. Over
  * a heated solid nothing harmful is left out, though no test of a practical is for it or only a trace of it comes.
  */
 export function gasesGivenOff(trace: TestTrace): GivenOff[] {
@@ -93,8 +94,12 @@ export function gasesGivenOff(trace: TestTrace): GivenOff[] {
   }
   const gases: GivenOff[] = [];
   const bubbled = (id: string) => (trace.bubbles.get(id) ?? 0) >= VISIBILITY.bubbles.value;
-  if (trace.pressures.NH3Hot >= VISIBILITY.ammonia.value) gases.push("NH3");
-  if (bubbled("SO2(g)") || trace.pressures.SO2 >= VISIBILITY.sulfurDioxide.value) gases.push("SO2");
+  const chlorine = Math.max(trace.hot.Cl2, ...trace.gasTests.map(({ atm }) => atm.Cl2));
+  if (trace.hot.NH3 >= VISIBILITY.ammonia.value) gases.push("NH3");
+  if (chlorine >= VISIBILITY.chlorine.value) gases.push("Cl2");
+  if (trace.hot.Br2 >= VISIBILITY.bromine.value) gases.push("Br2");
+  if (trace.hot.I2 >= VISIBILITY.iodine.value) gases.push("I2");
+  if (bubbled("SO2(g)") || trace.sulfurDioxide >= VISIBILITY.sulfurDioxide.value) gases.push("SO2");
   if (bubbled("CO2(g)")) gases.push("CO2");
   if (bubbled("H2(g)")) gases.push("H2");
   if (bubbled("O2(g)")) gases.push("O2");

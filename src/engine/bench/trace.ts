@@ -39,6 +39,10 @@ export interface Poured {
   looks: number;
 }
 
+/** Vapours that a cold liquid mostly keeps: those of a bottle carry its own caution. */
+export const KEPT_COLD = ["NH3", "Cl2", "Br2", "I2"] as const;
+export type KeptCold = (typeof KEPT_COLD)[number];
+
 export interface TestTrace {
   /** The tube when the test began; undefined when it held nothing wet. */
   before: Sight | undefined;
@@ -63,8 +67,10 @@ export interface TestTrace {
   heat?: HeatOutcome;
   /** Gas it set free, mol. */
   heatGas: { CO2: number; SO2: number; all: number };
-  /** Largest partial pressures above the liquid at rest during the test, atm; "hot" counts only warmed or boiling tubes. */
-  pressures: { NH3Hot: number; SO2: number };
+  /** Largest partial pressure of sulfur dioxide above the liquid at rest during the test, atm. */
+  sulfurDioxide: number;
+  /** The same of what cold liquids keep, in warmed or boiling tubes only. */
+  hot: Record<KeptCold, number>;
   /** What fell where a drop landed. */
   atDrop?: AtDrop;
   /** Changes of oxidation state during the test. */
@@ -101,7 +107,8 @@ export const emptyTrace = (partTogether: Amounts): TestTrace => ({
   heatedBubbles: 0,
   heatGas: { CO2: 0, SO2: 0, all: 0 },
   reactions: [],
-  pressures: { NH3Hot: 0, SO2: 0 },
+  sulfurDioxide: 0,
+  hot: { NH3: 0, Cl2: 0, Br2: 0, I2: 0 },
   gates: [],
   heldBack: [],
   unknown: false,

@@ -103,7 +103,7 @@ export const GAS_SAFETY: Readonly<Record<GasFormula, GasSafety>> = {
     name: "iodine vapour",
     rank: 0,
     hazard:
-      "Iodine vapour is harmful and hurts eyes and lungs. Use a fume cupboard or only a pinch in a well aired room, and let it settle on the cool wall.",
+      "Iodine vapour is harmful and hurts eyes and lungs. Use a fume cupboard, or only a pinch or a few drops in a well aired room, and let it settle on the cool wall.",
     test: "seen as a violet vapour",
     have: "a fume cupboard or an open window, and white paper behind the tube",
     seenAs: "colour",

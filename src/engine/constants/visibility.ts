@@ -46,6 +46,20 @@ export const VISIBILITY = {
     unit: "atm",
     source: "from memory: some hundreds of ppm bleach damp litmus within a minute",
   },
+  /** Bromine above a hot liquid that nobody should breathe in. */
+  bromine: {
+    value: 3e-4,
+    unit: "atm",
+    source:
+      "a hundred times the 3 ppm that are immediately dangerous to life or health (NIOSH, from memory), for what leaves a tube is thinned before it is breathed: our choice, by which chlorine (10 ppm) has its limit above",
+  },
+  /** The same of iodine. */
+  iodine: {
+    value: 2e-4,
+    unit: "atm",
+    source:
+      "a hundred times the 2 ppm that are immediately dangerous to life or health (NIOSH, from memory): as bromine",
+  },
   /** Nitrogen monoxide set free that turns damp blue litmus red, as the dioxide it makes with air. */
   nitrogenMonoxide: {
     value: 0.05,

@@ -98,6 +98,29 @@ describe("in the tube", () => {
   });
 });
 
+describe("halogens over a hot liquid", () => {
+  const oxidant = cm3("acidified KMnO4(aq)");
+  // Textbooks, from memory: hot acidified manganate(VII) frees bromine and iodine, of chloride at this strength nothing to speak of.
+  test.each([
+    ["Br-", ["Br2"]],
+    ["I-", ["I2"]],
+    ["Cl-", []],
+  ])("acidified manganate(VII) warmed with %s gives off %j", (ion, gases) => {
+    expect(show(saltWith(ion), [take, oxidant, warm])[0].gases).toEqual(gases);
+  });
+
+  test("what is displaced stays in a cold liquid", () => {
+    expect(show(saltWith("Br-"), [take, cm3("Cl2(aq)")])[0].gases).toEqual([]);
+    expect(show(saltWith("I-"), [take, cm3("Cl2(aq)")])[0].gases).toEqual([]);
+  });
+
+  test("chlorine counts over warm chlorine water with acid, and where a cold tube is tested for it", () => {
+    const mixed = [take, cm3("Cl2(aq)", 2), cm3("H2SO4(aq)", 2)];
+    expect(show(saltWith("Cl-"), [...mixed, warm])[0].gases).toEqual(["Cl2"]);
+    expect(show(saltWith("Cl-"), [...mixed, tryGas("damp blue litmus")])[0].gases).toEqual(["Cl2"]);
+  });
+});
+
 describe("boiling ammonia off", () => {
   /** Part of the ammonia left in 10 cm3 of 0.01 mol/dm3 after boiling for so many minutes. */
   function left(minutes: number, perDm3: Record<string, number> = { NH3: 0.01 }): number {

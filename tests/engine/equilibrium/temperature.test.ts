@@ -117,3 +117,16 @@ describe("heated and cooled again", () => {
     expect(Math.abs(solidAt(20, totals, "KNO3(s)") - (8 - 3.13))).toBeLessThan(0.1 * 3.13);
   });
 });
+
+// Vapour pressure of solid iodine: 0.31 mmHg at 25 C, 45.5 mmHg at 100 C (CRC Handbook, from memory); 760 mmHg to the atm.
+test.each([
+  [25, 0.31],
+  [100, 45.5],
+])("the vapour over solid iodine at %d C is that of the handbooks, within 15 %%", (celsius, mmHg) => {
+  const [solid, vapour] = ["I2(s)", "I2(g)"].map((id) => {
+    const phase = entries.get(id);
+    if (!phase) throw new Error(`no row for ${id}`);
+    return logKAt(phase, celsius);
+  });
+  expect(Math.abs((10 ** (solid - vapour) * 760) / mmHg - 1)).toBeLessThan(0.15);
+});
