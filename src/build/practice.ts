@@ -1,11 +1,11 @@
 /** What a blind practice is made from: sets of unknowns to draw from, and what each of their tubes looks like at every test. */
 
-import { solidForm } from "../engine/bench/allowed-salts.ts";
 import { asSample } from "../engine/bench/as-sample.ts";
 import { contentsOf } from "../engine/bench/contents.ts";
 import type { PredictionTable } from "../engine/bench/prediction-table.ts";
 import type { Content } from "../engine/bench/salt.ts";
 import { formKey, tabulate } from "../engine/bench/tabulate.ts";
+import { solidForm } from "../engine/bench/weighed-as.ts";
 import { BENCH_PRACTICE } from "../engine/constants/bench-practice.ts";
 import { COLOURS } from "../engine/constants/colours.ts";
 import { salts as store } from "../engine/constants/salts.ts";

@@ -1,7 +1,8 @@
 /** The salts of the school store's list that some sample of a paper can be. */
-import { solidForm } from "../engine/bench/allowed-salts.ts";
+
 import { contentOf } from "../engine/bench/contents.ts";
 import type { PredictionTable } from "../engine/bench/prediction-table.ts";
+import { solidForm } from "../engine/bench/weighed-as.ts";
 import { salts as bottles } from "../engine/constants/salts.ts";
 
 /** Indices into the table's salts, ascending. */

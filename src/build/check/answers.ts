@@ -1,9 +1,10 @@
 /** The author's salts against the paper: allowed ions, possible samples, and what the paper says they share. */
 
 import type { ContentFault } from "../../authoring/faults.ts";
-import { cannotBe, solidForm } from "../../engine/bench/allowed-salts.ts";
+import { cannotBe } from "../../engine/bench/allowed-salts.ts";
 import { contentNamed } from "../../engine/bench/contents.ts";
 import type { Content } from "../../engine/bench/salt.ts";
+import { solidForm } from "../../engine/bench/weighed-as.ts";
 import type { Solver } from "../../engine/equilibrium/solve.ts";
 import type { Practical, Sample, Statement } from "../../engine/practical.ts";
 import type { MakeFault } from "./make-fault.ts";

@@ -1,16 +1,17 @@
 /** Which salts a sample may hold: every pair of the paper's ions, less those that cannot be such a sample, each with the computed reason. */
 import * as say from "#words/cannot-be.ts";
 import { list } from "#words/language.ts";
-import { salts as store } from "../constants/salts.ts";
 import { HARDLY_SOLUBLE } from "../constants/solubility-rules.ts";
 import { VISIBILITY } from "../constants/visibility.ts";
 import type { Solver } from "../equilibrium/solve.ts";
 import { ionName, saltName } from "../formula/ion-name.ts";
 import { parseFormula } from "../formula/parse.ts";
 import type { Sample, Statement } from "../practical.ts";
-import { type Content, type SimpleSalt, saltComponents, saltOf } from "./salt.ts";
+import { componentsOf } from "./composition.ts";
+import { type Content, type SimpleSalt, saltOf } from "./salt.ts";
 import { look } from "./sight.ts";
 import { emptyTube, pour, settle, type Tube } from "./tube.ts";
+import { weighedAs } from "./weighed-as.ts";
 
 /** How a sample is given: decides what it can be. */
 export type Form = Pick<Sample, "given" | "concentration" | "holds">;
@@ -18,16 +19,6 @@ export type Form = Pick<Sample, "given" | "concentration" | "holds">;
 /** All pairs of the ions to choose from, in the paper's order. */
 export function pairsOf(paper: Statement): SimpleSalt[] {
   return paper.cations.flatMap((cation) => paper.anions.map((anion) => saltOf(cation, anion)));
-}
-
-/** The solid as it is weighed: with the water of crystallisation of the school store's bottle, or without water where no store keeps it. */
-export function solidForm(salt: Content): string {
-  return store.find(({ ions }) => sameIons(ions, salt.ions))?.formula ?? salt.formula;
-}
-
-function sameIons(a: Readonly<Record<string, number>>, b: Readonly<Record<string, number>>): boolean {
-  const keys = Object.keys(a);
-  return keys.length === Object.keys(b).length && keys.every((ion) => a[ion] === b[ion]);
 }
 
 const known = new WeakMap<Solver, Map<string, string | undefined>>();
@@ -56,16 +47,17 @@ const FALLS_APART = 0.5;
 
 /** A salt that water takes apart as soon as it meets it, or that oxidises itself, is no salt to put in a jar. */
 function noSolid(salt: Content, solve: Solver): string | undefined {
-  const { tube, result } = inWater(salt, TRIAL_STRENGTH, solve);
+  const { ions } = weighedAs(salt);
+  const { tube, result } = inWater(ions, TRIAL_STRENGTH, solve);
   if (destroysItself(tube)) return say.oxidisesItself(nameOf(salt));
-  const ammonium = ((TRIAL_STRENGTH * TRIAL_CM3) / 1000) * (salt.ions["NH4+"] ?? 0);
+  const ammonium = ((TRIAL_STRENGTH * TRIAL_CM3) / 1000) * (ions["NH4+"] ?? 0);
   if (ammonium > 0 && (result.molality.get("NH3") ?? 0) * result.waterKg >= ammonium * FALLS_APART) {
     return say.turnsIntoAmmonia(nameOf(salt));
   }
-  const foreign = look(result).solids.filter(({ id }) => !Object.keys(salt.ions).every((ion) => madeOf(id, ion)));
+  const foreign = look(result).solids.filter(({ id }) => !Object.keys(ions).every((ion) => madeOf(id, ion)));
   const fallsApart = salt.cations.some((cation) => {
     const lost = foreign.reduce((sum, { id, mol }) => sum + mol * atomsOf(cation, id), 0);
-    return lost >= ((TRIAL_STRENGTH * TRIAL_CM3) / 1000) * salt.ions[cation] * FALLS_APART;
+    return lost >= ((TRIAL_STRENGTH * TRIAL_CM3) / 1000) * ions[cation] * FALLS_APART;
   });
   if (!fallsApart && !tube.left.has("CO2(g)")) return undefined;
   return say.takenApart(nameOf(salt));
@@ -91,9 +83,9 @@ const atomsOf = (cation: string, solid: string): number => {
 /** Taken to make up the trial solution, cm3: any amount does, the result is per dm3. */
 const TRIAL_CM3 = 100;
 
-function inWater(salt: Content, molPerDm3: number, solve: Solver) {
+function inWater(ions: Readonly<Content["ions"]>, molPerDm3: number, solve: Solver) {
   const tube = emptyTube();
-  const perDm3 = Object.fromEntries(Object.entries(saltComponents(salt)).map(([id, n]) => [id, n * molPerDm3]));
+  const perDm3 = Object.fromEntries(Object.entries(componentsOf(ions)).map(([id, n]) => [id, n * molPerDm3]));
   pour(tube, perDm3, TRIAL_CM3);
   return { tube, result: settle(tube, solve) };
 }
@@ -105,7 +97,7 @@ function ruledOut(salt: Content): boolean {
 }
 
 function noSolution(salt: Content, molPerDm3: number, solve: Solver): string | undefined {
-  const { tube, result } = inWater(salt, molPerDm3, solve);
+  const { tube, result } = inWater(salt.ions, molPerDm3, solve);
   if (destroysItself(tube)) return say.noSolution(nameOf(salt), isMixture(salt));
   const [solid] = look(result).solids.sort((a, b) => b.gramsPerDm3 - a.gramsPerDm3);
   const name = nameOf(salt);

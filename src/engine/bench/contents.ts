@@ -44,7 +44,7 @@ export function contentOf(cations: readonly string[], anions: readonly string[])
 }
 
 /**
- * What an author's words for a sample name: "CuSO4*5H2O", a double salt of the store, or salts joined by " + ". Undefined when one of them is
+ * What an author's words for a sample name: "CuSO4*5H2O", a double or basic salt of the store, or salts joined by " + ". Undefined when one of them is
  * no salt the engine knows. The order of the ions is that of the words.
  */
 export function contentNamed(words: string): Content | undefined {
@@ -52,6 +52,7 @@ export function contentNamed(words: string): Content | undefined {
     ({ formula, cations, anions }) =>
       cations.length + anions.length > 2 && withoutWater(formula) === withoutWater(words),
   );
+  if (double?.standsFor) return ionsOf(double.standsFor);
   if (double) return contentOf(double.cations, double.anions);
   const salts = words.split(" + ").map((one) => ionsOf(one.trim()));
   if (salts.some((salt) => salt === undefined)) return undefined;

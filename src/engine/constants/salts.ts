@@ -12,6 +12,8 @@ export type Salt = {
   readonly ions: Readonly<Record<string, number>>;
   readonly cations: readonly string[];
   readonly anions: readonly string[];
+  /** The salt of one cation and one anion that no store keeps and by whose name this bottle goes, in mhchem. */
+  readonly standsFor?: string;
   /** The solid, from memory of the bench. */
   readonly appearance: string;
   /** Usual solution for candidates, mol/dm3 of formula units; null where the salt is given as a solid only. */
@@ -135,8 +137,9 @@ const rows: readonly Row[] = [
     hazard: "The solid is harmful if swallowed; solutions irritate from 0.8 mol/dm3.", waste: "copper or zinc", sources: ["SSS40"] },
   { name: "copper(II) nitrate trihydrate", formula: "Cu(NO3)2*3H2O", ions: { "Cu^2+": 1, "NO3-": 2 }, appearance: "blue crystals that turn damp in air", concentration: 0.1,
     hazard: "Damages eyes from 0.15 mol/dm3, irritates from 0.05 mol/dm3.", waste: "copper or zinc", sources: ["SSS40"] },
-  { name: "basic copper(II) carbonate", formula: "CuCO3*Cu(OH)2", ions: { "Cu^2+": 2, "CO3^2-": 1, "OH-": 2 }, appearance: "green powder", concentration: null,
-    hazard: "Harmful if swallowed, irritates eyes, harms water life.", waste: "copper or zinc", sources: ["SSS40"] },
+  { name: "basic copper(II) carbonate", formula: "CuCO3*Cu(OH)2", ions: { "Cu^2+": 2, "CO3^2-": 1, "OH-": 2 }, standsFor: "CuCO3", appearance: "green powder", concentration: null,
+    hazard: "Harmful if swallowed, irritates eyes, harms water life.", waste: "copper or zinc",
+    note: "What is sold as copper(II) carbonate is this basic carbonate.", sources: ["SSS40"] },
   { name: "copper(II) oxide", formula: "CuO", ions: { "Cu^2+": 1, "O^2-": 1 }, appearance: "black powder", concentration: null,
     hazard: "Harmful if swallowed, irritates, harms water life.", waste: "copper or zinc", sources: ["SSS40"] },
 

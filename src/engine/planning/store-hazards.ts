@@ -1,6 +1,7 @@
 /** What the school store's list says of salts that are not simply harmless: to be read before they are given out. */
+import { saltOf } from "../bench/salt.ts";
 import { NOT_HEATED } from "../constants/heating.ts";
-import { salts as store } from "../constants/salts.ts";
+import { type Salt, salts as store } from "../constants/salts.ts";
 
 export interface StoreHazard {
   /** Of the bottle; where the store's list has the salt and does not simply call it of low hazard. */
@@ -24,8 +25,11 @@ export function storeHazard({
   anions: readonly string[];
 }): StoreHazard | undefined {
   const ions = [...cations, ...anions];
+  const simple = ions.length === 2 ? saltOf(cations[0], anions[0]).formula : undefined;
+  const isOf = (row: Salt) =>
+    [...row.cations, ...row.anions].length === ions.length && ions.every((ion) => row.ions[ion]);
   const hazards = store
-    .filter((row) => [...row.cations, ...row.anions].length === ions.length && ions.every((ion) => row.ions[ion]))
+    .filter((row) => isOf(row) || (row.standsFor !== undefined && row.standsFor === simple))
     .map(({ hazard }) => hazard)
     .filter((hazard) => hazard !== HARMLESS);
   const heat = NOT_HEATED.find((one) => one.ions.every((ion) => ions.includes(ion)))?.reason;

@@ -18,7 +18,9 @@ const atomsOf = (formula: string): string =>
 /** Every bottle of the salt, the store's own first; a salt no store keeps comes back by its formula alone. */
 export function bottlesOf(formula: string): StoreBottle[] {
   const atoms = atomsOf(formula);
-  const found = [...store, ...ALSO_SOLD].filter((row) => atomsOf(row.formula) === atoms);
+  const found = [...store, ...ALSO_SOLD].filter(
+    (row) => atomsOf(row.formula) === atoms || ("standsFor" in row && row.standsFor === formula),
+  );
   const unique = found.filter((row, at) => found.findIndex((other) => other.formula === row.formula) === at);
   return unique.length > 0 ? unique.map(({ name, formula }) => ({ name, formula })) : [{ name: formula, formula }];
 }
