@@ -3,6 +3,7 @@ import * as say from "#words/reading.ts";
 import { type Colour, sameColour } from "../../practical/same-colour.ts";
 import type { Fate } from "../../practical.ts";
 import { isBetween } from "../colour-names.ts";
+import { COLOUR_STAYS, STAYS } from "./liquid.ts";
 import { ask, type Reading } from "./reading.ts";
 
 const TEXTURE = "gelatinous|curdy|crystalline|heavy|thick|dense|fine|jelly-like|coloured|milky|cloudy";
@@ -22,8 +23,9 @@ export function readSolids(reading: Reading): void {
   );
   if (turning) ask(reading, say.ON_STANDING);
   readPrecipitate(reading);
-  // "Purple stays" is said of the liquid.
-  const ofLiquid = (!asked.solid && !seen.precipitate && words.has("C (?:stays|remains)")) || words.has(THE_SAME);
+  // Where no solid is, "purple stays" and "stays purple" are said of the liquid.
+  const colourStays = !asked.solid && !seen.precipitate && words.has(`${COLOUR_STAYS}|${STAYS} C`);
+  const ofLiquid = (colourStays && !words.has("white")) || words.has(THE_SAME);
   const fate = ofLiquid ? undefined : fateIn(reading);
   if (fate) seen.fate = fate;
   // "White precipitate insoluble in excess", said of the one that was there, names no new one.
