@@ -3,6 +3,7 @@ import * as say from "#words/conclude.ts";
 import { AND_ALSO } from "#words/paper-says.ts";
 import type { TableRecord } from "../../engine/bench/prediction-table.ts";
 import type { Agreement } from "../../engine/deduction/conclusion.ts";
+import { unlessTooMuch } from "../../engine/deduction/work.ts";
 import { Words } from "../Words.tsx";
 import { AfterPaint } from "./AfterPaint.tsx";
 import type { Finding, Recorded } from "./finding.ts";
@@ -36,6 +37,16 @@ function statements(conclusion: Agreement): string[] {
   return [...new Set(said)];
 }
 
+function PaperAdds({ conclusion }: { conclusion: Agreement }) {
+  const paper = unlessTooMuch(() => statements(conclusion)) ?? [];
+  if (paper.length === 0) return null;
+  return (
+    <p class="small">
+      <b>{say.PAPER_ADDS}</b> <Words of={paper.join("; ")} />.
+    </p>
+  );
+}
+
 /** What follows from the record: the verdict, what to repeat, and the evidence for each sample. */
 export function ConclusionPanel({
   table,
@@ -48,7 +59,6 @@ export function ConclusionPanel({
   candidates,
   headlines,
 }: Concluded & Finding) {
-  const paper = statements(conclusion);
   const ways = conclusion.assignments;
   return (
     <>
@@ -66,11 +76,7 @@ export function ConclusionPanel({
       </ul>
       {ways === 0 && <AfterPaint on={record} of={() => <Repeats table={table} record={record} />} />}
       {changed && <AfterPaint on={record} of={() => changed} />}
-      {paper.length > 0 && (
-        <p class="small">
-          <b>{say.PAPER_ADDS}</b> <Words of={paper.join("; ")} />.
-        </p>
-      )}
+      <AfterPaint on={record} of={() => <PaperAdds conclusion={conclusion} />} />
       {ways < MANY_WAYS && <p class="small soft">{say.ways(ways)}</p>}
       <AfterPaint
         on={record}

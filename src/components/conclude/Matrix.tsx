@@ -14,12 +14,16 @@ import { useAfterPaint } from "./use-after-paint.ts";
 
 const KINDS = ["cation", "anion"] as const;
 
-/** An ion that only another sample's contradiction keeps from being possible is not out. */
-const waitsFor = (ion: IonStanding) => ion.reasons.find((reason) => reason.by === "another sample");
-const isOut = (ion: IonStanding) => ion.standing === "impossible" && !waitsFor(ion);
+/** An ion that only another sample's contradiction keeps from being possible is not out. Reasons are read where nothing fits alone: they take time. */
+const waitsFor = ({ salts }: SampleConclusion, ion: IonStanding) =>
+  salts.length === 0 ? ion.reasons.find((reason) => reason.by === "another sample") : undefined;
+const isOut = (of: SampleConclusion, ion: IonStanding) => ion.standing === "impossible" && !waitsFor(of, ion);
 
 /** Ions that stay first, in the order of the paper. */
-const order = (ions: IonStanding[]) => [...ions.filter((ion) => !isOut(ion)), ...ions.filter(isOut)];
+const order = (of: SampleConclusion, ions: IonStanding[]) => [
+  ...ions.filter((ion) => !isOut(of, ion)),
+  ...ions.filter((ion) => isOut(of, ion)),
+];
 
 /** Why an ion is out, or what proves it, in words: undefined where there is nothing to say. */
 interface Why {
@@ -48,7 +52,7 @@ export function Matrix({ table, names, record, of, candidates }: Props) {
       const ions = of.ions.filter((ion) => ion.kind === kind);
       const all = ions.map((ion) => ion.ion);
       const found = evidence(table, record, of.sample, candidates, all);
-      return order(ions).map((ion) => ({ ion, row: found[all.indexOf(ion.ion)] }));
+      return order(of, ions).map((ion) => ({ ion, row: found[all.indexOf(ion.ion)] }));
     };
     return { cation: rowsOf("cation"), anion: rowsOf("anion") };
   }, [of]);
@@ -60,7 +64,8 @@ export function Matrix({ table, names, record, of, candidates }: Props) {
   // Marks and standings are painted first; what stood there as the reason for the same standing stays until the new one is worked out.
   const whys = useAfterPaint(of, () =>
     [...rows.cation, ...rows.anion].map(({ ion, row }): Why => {
-      if (isOut(ion)) return { ion: ion.ion, standing: ion.standing, words: reasonFor(about, ion, row) };
+      if (isOut(of, ion))
+        return { ion: ion.ion, standing: ion.standing, words: unlessTooMuch(() => reasonFor(about, ion, row)) };
       return { ion: ion.ion, standing: ion.standing, words: ion.standing === "certain" ? proofWords(ion) : undefined };
     }),
   );
@@ -93,7 +98,7 @@ export function Matrix({ table, names, record, of, candidates }: Props) {
                   ion={ion.ion}
                   name={names[ion.ion]}
                   standing={ion.standing}
-                  waitsFor={waitsFor(ion)?.sample}
+                  waitsFor={waitsFor(of, ion)?.sample}
                   why={whyOf(ion)}
                   said={row.tests}
                   done={done}

@@ -20,10 +20,15 @@ export { undecided } from "./undecided.ts";
  */
 export function deduce(table: PredictionTable, record: TableRecord, work = aPagesWork()): Conclusion {
   const agreement = agreementOf(table, record, work);
+  // What is too much work is told here, and not to whoever reads a reason.
+  for (const { ions } of agreement.samples) for (const ion of ions) void ion.reasons;
   return { ...agreement, ...(agreement.assignments > 0 ? { repeats: [] } : repetitionOf(table, record, work)) };
 }
 
-/** The first half of `deduce`: what agrees, and why the rest does not. A page shows it before it looks for what to repeat. */
+/**
+ * The first half of `deduce`: what agrees, and why the rest does not. A page shows it before it looks for what to repeat.
+ * The reasons are looked for as they are read, which may be too much work where the conclusion itself is not.
+ */
 export function agreementOf(table: PredictionTable, record: TableRecord, work = aPagesWork()): Agreement {
   const rules = rulesOf(table);
   const all = table.samples.map((_, s) => candidates(table, record, s));

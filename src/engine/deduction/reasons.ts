@@ -4,6 +4,7 @@ import type { Candidate } from "./candidates.ts";
 import type { IonStanding, Reason } from "./conclusion.ts";
 
 /**
+ * Reasons are looked for when they are first asked for: one by the paper takes as long as the whole conclusion.
  * @param left salts still possible for the sample.
  * @param together the reason against a salt that its own observations allow.
  */
@@ -29,19 +30,32 @@ export function standings(
       if (holding > 0) {
         return { ion, kind, standing: holding === left.length ? "certain" : "possible", reasons: [] };
       }
-      const own = candidates.filter(({ salt }) => holds(ion)(salt));
-      const clashing = own.filter(({ clashes }) => clashes.length > 0).sort((a, b) => a.clashes[0] - b.clashes[0]);
-      const reasons: Reason[] = [
-        ...clashing.map(against),
-        ...set.cannotBe
-          .filter(({ salt }) => holds(ion)(salt))
-          .map(({ salt, reason }): Reason => ({ by: "cannot be", salt, reason })),
-        ...own.filter(({ clashes }) => clashes.length === 0).map(against),
-      ];
-      if (reasons.length === 0) {
-        reasons.push({ by: "cannot be", salt: -1, reason: `no salt of this ${kind} is among those the paper allows` });
-      }
-      return { ion, kind, standing: "impossible", reasons };
+      return excluded(ion, kind, () => {
+        const own = candidates.filter(({ salt }) => holds(ion)(salt));
+        const clashing = own.filter(({ clashes }) => clashes.length > 0).sort((a, b) => a.clashes[0] - b.clashes[0]);
+        const reasons: Reason[] = [
+          ...clashing.map(against),
+          ...set.cannotBe
+            .filter(({ salt }) => holds(ion)(salt))
+            .map(({ salt, reason }): Reason => ({ by: "cannot be", salt, reason })),
+          ...own.filter(({ clashes }) => clashes.length === 0).map(against),
+        ];
+        const none = `no salt of this ${kind} is among those the paper allows`;
+        return reasons.length > 0 ? reasons : [{ by: "cannot be", salt: -1, reason: none }];
+      });
     });
   });
+}
+
+function excluded(ion: string, kind: IonStanding["kind"], find: () => Reason[]): IonStanding {
+  let found: Reason[] | undefined;
+  return {
+    ion,
+    kind,
+    standing: "impossible",
+    get reasons() {
+      found ??= find();
+      return found;
+    },
+  };
 }
