@@ -103,23 +103,60 @@ test("a sight that no allowed salt shows can be recorded, and is to be looked at
   await expect.poll(() => firstOf(found)).toBe(verdict);
 });
 
-test("the keyboard alone changes an observation and takes it back", async () => {
-  const { page, conclude, reset, observation, spoken } = await openWalkthrough();
-  const place = observation("b(ii) for R");
-  await walkTo(page, "Tab", place);
-  const chosen = () => place.evaluate((select) => (select as HTMLSelectElement).selectedOptions[0].text);
-  expect(await chosen()).toMatch(/^precipitate dissolves/);
-  for (let steps = 0; steps < 8 && (await chosen()) !== "precipitate remains"; steps++) {
-    await page.keyboard.press("ArrowUp");
-  }
-  expect(await chosen()).toBe("precipitate remains");
-  await expect.poll(() => conclude.textContent()).toContain("Repeat first.");
-  expect(await spoken.textContent()).toMatch(/^b\(ii\) for R: precipitate remains;/);
+/** What has the focus, by the role and name that a screen reader tells, without what stands in it. */
+const focusedAs = async (page: Page) =>
+  (await page.locator(":focus").ariaSnapshot()).split("\n")[0].replace(/^- |:.*$/g, "");
 
-  await walkTo(page, "Shift+Tab", reset);
+test("the keyboard alone changes an observation, asks the evidence, compares, undoes and resets, and each is told by name", async () => {
+  const { page, conclude, reset, observation, spoken } = await openWalkthrough();
+  const place = observation("c(ii) for R");
+  const chosen = () => place.evaluate((select) => (select as HTMLSelectElement).selectedOptions[0].text);
+  const choose = async (words: string) => {
+    await walkTo(page, "Tab", place);
+    expect(await focusedAs(page)).toBe('combobox "c(ii) for R"');
+    await page.keyboard.press("ArrowUp");
+    expect(await chosen()).toBe(words);
+  };
+  const NITRATE = "R holds zinc nitrate, Zn(NO3)2: Zn2+ and NO3−.";
+
+  await choose("no visible change");
+  await expect.poll(() => sentences(conclude)).toEqual([NITRATE, ...GIVEN.slice(1)]);
+  await expect.poll(() => spoken.textContent()).toBe("c(ii) for R: no visible change; R holds zinc nitrate.");
+  // The focus is left where it was, and what changed stands under a heading of its own.
+  expect(await focusedAs(page)).toBe('combobox "c(ii) for R"');
+  await conclude.getByRole("region", { name: "What changed" }).waitFor();
+
+  const grid = page.getByRole("grid", { name: "Evidence for R" });
+  await walkTo(page, "Tab", grid.locator("[tabindex='0']"));
+  const sulfate = grid.getByRole("row", { name: /^SO42−/ });
+  for (let steps = 0; steps < 40 && !(await sulfate.locator(":focus").count()); steps++)
+    await page.keyboard.press("ArrowDown");
+  const clash = sulfate.locator("[data-head='c(ii)']");
+  for (let steps = 0; steps < 20 && !(await clash.evaluate((one) => one === document.activeElement)); steps++)
+    await page.keyboard.press("ArrowRight");
+  expect(await focusedAs(page)).toBe('gridcell "clashes" [selected]');
+  const because = conclude.locator(".evidence", { has: grid }).locator(".because");
+  expect(await because.getAttribute("aria-live")).toBe("polite");
+  expect(await because.textContent()).toMatch(/^SO42− at c\(ii\): clashes\. .*white precipitate/);
+
+  const undo = page.getByRole("button", { name: "Undo" });
+  await walkTo(page, "Shift+Tab", undo);
+  await page.keyboard.press("Enter");
+  await expect.poll(() => sentences(conclude)).toEqual(GIVEN);
+  await expect.poll(() => spoken.textContent()).toBe("Undone; R holds zinc sulfate.");
+  expect(await chosen()).toBe("white precipitate");
+  // There is nothing more to undo, and still the reader is where they were.
+  expect(await focusedAs(page)).toBe('button "Undo" [disabled]');
   await page.keyboard.press("Enter");
   expect(await sentences(conclude)).toEqual(GIVEN);
-  expect(await chosen()).toMatch(/^precipitate dissolves/);
+
+  await choose("no visible change");
+  await expect.poll(() => sentences(conclude)).toEqual([NITRATE, ...GIVEN.slice(1)]);
+  await walkTo(page, "Shift+Tab", reset);
+  await page.keyboard.press("Space");
+  await expect.poll(() => sentences(conclude)).toEqual(GIVEN);
+  await expect.poll(() => spoken.textContent()).toBe("Back to the walkthrough's record; R holds zinc sulfate.");
+  expect(await focusedAs(page)).toBe('button "Reset to the walkthrough\'s record" [disabled]');
 });
 
 /** Observations whose list does not stand at the words that the cell shows: what is heard differs from what is seen. */

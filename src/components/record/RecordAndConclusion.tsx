@@ -82,6 +82,12 @@ export default function RecordAndConclusion({
     tell(own ? {} : given, own ? words.EMPTIED : words.BACK);
   };
   const undo = () => tell(kept.undo(), words.UNDONE);
+  // One that has nothing to do keeps the focus: who pressed it with the keyboard would be sent back to the top of the page.
+  const button = (text: string, isOf: boolean, press: () => void) => (
+    <button type="button" disabled={!awake} aria-disabled={!isOf} onClick={() => isOf && press()}>
+      {text}
+    </button>
+  );
   // Once a reader has changed something the conclusion stays the island's own, also when the record is the walkthrough's again: to put
   // back the one built into the page would draw every mark anew.
   const touched = useRef(false);
@@ -111,15 +117,9 @@ export default function RecordAndConclusion({
         </h2>
         {isHeld && <p class="held">{words.HELD}</p>}
         <div class="tools">
-          <button type="button" disabled={!awake || changes === 0} onClick={() => begin(false)}>
-            {words.RESET}
-          </button>
-          <button type="button" disabled={!awake || done === 0} onClick={() => begin(true)}>
-            {words.EMPTY}
-          </button>
-          <button type="button" disabled={!awake || !kept.canUndo} onClick={undo}>
-            {words.UNDO}
-          </button>
+          {button(words.RESET, changes > 0, () => begin(false))}
+          {button(words.EMPTY, done > 0, () => begin(true))}
+          {button(words.UNDO, kept.canUndo, undo)}
           <span>
             {changes === 0 && words.AS_GIVEN}
             {changes > 0 && !own && words.changed(changes)}
