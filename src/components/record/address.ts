@@ -38,8 +38,8 @@ const places = (table: RecordSheet): { sample: string; cell: SheetLine }[] =>
     table.cells.filter((cell) => cell.samples.includes(sample)).map((cell) => ({ sample, cell })),
   );
 
-/** What a place in the record is called in an address. Entries of any other name belong to somebody else and are left alone. */
-const PLACE = /^[A-Z][A-Z0-9]?\.[a-z](\.[ivx]{1,4})?$/;
+/** What a place in the record is called in an address, or was meant to be: "R.a.ii", "r.a(ii)". Other entries belong to somebody else and are left alone. */
+const PLACE = /^[A-Z]\w?[.(]/i;
 /**
  * The part of an address after "?"; empty for the walkthrough's own record.
  * @param before what stood there: entries that belong to somebody else are kept

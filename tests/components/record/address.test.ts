@@ -42,6 +42,43 @@ test("a record goes into an address and comes out of it, changed or begun empty"
   );
 });
 
+/** A table of two samples and one test, and its record as given. */
+const small = {
+  samples: [{ label: "P" }, { label: "Q" }],
+  cells: [
+    { id: "a(i)", samples: ["P", "Q"], words: ["white precipitate", "no visible change"] },
+    { id: "b", samples: ["P"], words: ["red flame", "no colour"] },
+  ],
+};
+const asGiven = { P: { "a(i)": 0, b: 0 }, Q: { "a(i)": 1 } };
+
+test("a spoilt link is answered entry by entry, and what can be read of it is taken", () => {
+  const search = new URLSearchParams([
+    ["P.a.i", "no visible change"],
+    ["P.b", "<b>green</b> flame"],
+    ["q.a(i)", "white precipitate"],
+    ["Q.b", "red flame"],
+    ["Q.a.i", "white precipitate"],
+    ["Q.a.i", "no visible change"],
+    ["record", "mine"],
+    ["utm_source", "post"],
+  ]);
+  const { record, own, faults } = fromAddress(small, asGiven, `${search}`);
+  expect({ record, own }).toEqual({ record: { ...asGiven, P: { "a(i)": 1, b: 0 } }, own: false });
+  expect(faults).toEqual([
+    "record: found “mine”; only own is understood there.",
+    "b for P: found “<b>green</b> flame”, expected an observation of its list.",
+    "q.a(i): found no such place in this record, expected one such as P.a.i.",
+    "Q.b: found no such place in this record, expected one such as P.a.i.",
+    "a(i) for Q: found 2 entries, expected one.",
+  ]);
+});
+
+test("what was meant as a place goes from the address with the next change, what belongs to others stays", () => {
+  const before = "q.a(i)=white&P.c=white&utm_source=post";
+  expect(toAddress(small, asGiven, { record: asGiven, own: false }, before)).toBe("utm_source=post");
+});
+
 test("junk never throws, and every entry that is read is one of the list", () => {
   const entry = fc.tuple(fc.constantFrom("P.a", "Q.b", "R.z", "P.a.ii", "record", "x", "__proto__"), fc.string());
   fc.assert(
