@@ -67,10 +67,10 @@ function countInWords({ inAll, looked, found }: Choice): string {
   if (looked === 0 && !inAll) return "Too much to look at even one set: give fewer samples or a smaller store.";
   if (inAll?.sets === 0) return "No set can be made up from this store for this paper.";
   if (!inAll)
-    return `There are more sets than can be looked at. Of ${figure(looked)} from all over the store the tests decide ${figure(looked - found.undecided)}${kinds && ` (${kinds})`}.`;
+    return `There are more sets than can be looked at. Of ${figure(looked)} from all over the store the tests decide ${figure(looked - found.undecided)} on the usual sights${kinds && ` (${kinds})`}.`;
   const { sets: all, decided } = inAll;
   if (looked < all)
-    return `${sets(all)} can be made up; the tests decide ${figure(decided)} of them. ${figure(looked)} were looked at${kinds && `; among them are ${kinds}`}.`;
+    return `${sets(all)} can be made up; the tests decide ${figure(decided)} of them on the usual sights. ${figure(looked)} were looked at${kinds && `; among them are ${kinds}`}.`;
   return `${sets(all)} can be made up; the tests decide ${decided === 0 ? "none of them" : `${figure(decided)}: ${kinds}`}.`;
 }
 

@@ -23,11 +23,11 @@ describe("how many", () => {
     ],
     [
       { inAll: { sets: 20349, decided: 11628 }, looked: 900, found: { ...none, middling: 900 } },
-      "20\u00a0349 sets can be made up; the tests decide 11\u00a0628 of them. 900 were looked at; among them are 900 middling.",
+      "20\u00a0349 sets can be made up; the tests decide 11\u00a0628 of them on the usual sights. 900 were looked at; among them are 900 middling.",
     ],
     [
       { looked: 900, found: { ...none, middling: 300, undecided: 600 } },
-      "There are more sets than can be looked at. Of 900 from all over the store the tests decide 300 (300 middling).",
+      "There are more sets than can be looked at. Of 900 from all over the store the tests decide 300 on the usual sights (300 middling).",
     ],
     [{ looked: 0, found: none }, "Too much to look at even one set: give fewer samples or a smaller store."],
   ])("%j", (choice, words) => {
