@@ -41,6 +41,8 @@ export const CLASS_PRACTICE = {
   leastMadeUp: { value: 50, unit: "cm3", source: "our choice: 0.4 g of silver nitrate, good to 2 % on such a balance" },
   /** Bottles are filled to whole cm3. */
   fillStep: { value: 1, unit: "cm3", source: "our choice" },
+  /** No more of a bottle is filled: the dropper and the air above the liquid want room. */
+  bottleFill: { value: 0.8, unit: "1", source: `${COMMON}: about a fifth is left empty` },
   /** Water that is there before the rest is made up with it. */
   waterFirst: { value: 0.7, unit: "1", source: `${COMMON}: 700 cm3 for 1 dm3` },
   /** Never more of the room that measured liquids leave, so that they can be rinsed in. */

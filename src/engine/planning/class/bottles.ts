@@ -26,11 +26,12 @@ export interface Bottled {
   fillCm3: number;
 }
 
-/** The smallest bottle that holds what a group is given, cm3; of the largest as many as it takes. */
+/** The smallest bottle that holds what a group is given, cm3, without being full; of the largest as many as it takes. */
 export function bottled(groupCm3: number, groups: number): Bottled {
   const given = Math.max(CLASS_PRACTICE.fillStep.value, upTo(groupCm3, CLASS_PRACTICE.fillStep.value));
-  const bottle = BOTTLES.find(({ cm3 }) => cm3 >= given) ?? BOTTLES[BOTTLES.length - 1];
-  const each = Math.ceil(given / bottle.cm3);
+  const usable = ({ cm3 }: { cm3: number }) => cm3 * CLASS_PRACTICE.bottleFill.value;
+  const bottle = BOTTLES.find((one) => usable(one) >= given) ?? BOTTLES[BOTTLES.length - 1];
+  const each = Math.ceil(given / usable(bottle));
   return { size: bottle.name, each, count: each * groups, fillCm3: upTo(given / each, CLASS_PRACTICE.fillStep.value) };
 }
 

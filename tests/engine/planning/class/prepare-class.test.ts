@@ -313,7 +313,10 @@ describe("rounding", () => {
 
   test.each([
     [3.2, { size: "10 cm3 dropper bottle", each: 1, count: 6, fillCm3: 4 }],
-    [10, { size: "10 cm3 dropper bottle", each: 1, count: 6, fillCm3: 10 }],
+    // Four fifths of 10, of 25 and of 250 cm3: none is brim-full (common practice, no source).
+    [8, { size: "10 cm3 dropper bottle", each: 1, count: 6, fillCm3: 8 }],
+    [10, { size: "25 cm3 dropper bottle", each: 1, count: 6, fillCm3: 10 }],
+    [21, { size: "60 cm3 bottle with a dropper", each: 1, count: 6, fillCm3: 21 }],
     [10.5, { size: "25 cm3 dropper bottle", each: 1, count: 6, fillCm3: 11 }],
     [600, { size: "250 cm3 bottle with a dropper", each: 3, count: 18, fillCm3: 200 }],
   ])("%s cm3 for each of six groups", (given, expected) => {
