@@ -1,7 +1,7 @@
 /** What is checked at the bench before the first test, in the order in which it is done. */
 import type { Part } from "../practical.ts";
+import { listed } from "../wording/listed.ts";
 import { DELIVERY, type GasKit } from "./gas-plan.ts";
-import { listed } from "./listed.ts";
 import { heatsLiquid, heatsSolid, stepsOf } from "./tube-choice.ts";
 
 /** `gasTests`: the ways of testing gases that stand ready, asked for or in case. */

@@ -4,7 +4,7 @@ import type { Caution } from "../constants/bench-cautions.ts";
 import { BURNER, MELTING_POINTS } from "../constants/heating.ts";
 import { cellsOf } from "../practical/cells.ts";
 import type { Part } from "../practical.ts";
-import { listed } from "./listed.ts";
+import { listed } from "../wording/listed.ts";
 
 /** Salts named before the rest are only counted. */
 const NAMED = 3;

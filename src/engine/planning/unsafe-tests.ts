@@ -7,7 +7,7 @@ import type { Caution } from "../constants/bench-cautions.ts";
 import type { NotGivenOut } from "../constants/not-given-out.ts";
 import { cellsOf } from "../practical/cells.ts";
 import type { Part } from "../practical.ts";
-import { listed } from "./listed.ts";
+import { listed } from "../wording/listed.ts";
 
 /** A part that is unsafe on what some of its samples may be, one for each step that makes it so. */
 export interface UnsafeTest {

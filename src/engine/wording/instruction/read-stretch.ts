@@ -1,4 +1,5 @@
 /** One stretch of an instruction, such as "add aqueous ammonia until in excess", as the steps it asks for. */
+import { listed } from "../listed.ts";
 import { readAdd } from "./read-add.ts";
 import { readFilter, readWait } from "./read-filter.ts";
 import { readFlame, readGas } from "./read-gas.ts";
@@ -15,7 +16,7 @@ const readRest: Reader = (text, words, before) => {
     return {
       ...nothing(),
       questions: [
-        `${list(mixed)} are mixed with one another, and a tube here begins with one sample: enter the test by hand, or leave it out.`,
+        `${listed(mixed, "and")} are mixed with one another, and a tube here begins with one sample: enter the test by hand, or leave it out.`,
       ],
     };
   if (/^(?:\w+ly )?(?:shake|stir|mix|swirl)\b/.test(text))
@@ -48,8 +49,6 @@ export function readStretch(text: string, words: string, before: SoFar): ReadStr
 }
 
 const FORBIDS = /^(?:please )?(?:do not|don't|never|avoid|without [a-z]+ing)\b/;
-
-const list = (letters: readonly string[]): string => `${letters.slice(0, -1).join(", ")} and ${letters.at(-1)}`;
 
 /** Asks about a gas test that stands in a clause which was read as something else. */
 function withGasTest(read: ReadStretch, text: string): ReadStretch {
