@@ -51,4 +51,8 @@ test.each(heated.filter(({ solid }) => solid))("$at says it in the step and in t
   expect(words.filter((says) => LOWERED.test(says)).length).toBe(
     one.steps.filter((step) => step.do === "heat solid").length,
   );
+  // A melt runs to a lowered mouth (common practice, no source).
+  expect(
+    words.filter((says) => LOWERED.test(says)).every((says) => /if it melts, hold the tube level/.test(says)),
+  ).toBe(true);
 });

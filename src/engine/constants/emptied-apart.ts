@@ -3,8 +3,8 @@
 export interface EmptiedApart {
   /** A tube with any of these: as reagents bring it or the sample may hold it. */
   holds: readonly string[];
-  /** What is done to it in the tube; afterwards it is there no more. */
-  first?: string;
+  /** What is added to it in the tube first, and what that takes away: what the row is about, or the acid, where the tube holds any. */
+  first?: { adds: string; says: string; takes: "it" | "acid" };
   /** Why it is emptied by itself, in plain sentences. Absent where `first` says it. */
   because?: string;
   source: string;
@@ -13,15 +13,23 @@ export interface EmptiedApart {
 export const EMPTIED_APART: readonly EmptiedApart[] = [
   {
     holds: ["Cl2"],
-    first:
-      "First, in a fume cupboard or at an open window, add as much sodium thiosulfate as there is liquid: chlorine comes off until then.",
+    first: {
+      adds: "sodium thiosulfate",
+      says: "First, in a fume cupboard or at an open window, add as much sodium thiosulfate as there is liquid: chlorine comes off until then.",
+      takes: "it",
+    },
     source: "common practice, no source; that equal volumes are plenty follows from the strengths of the two bottles",
   },
   {
     holds: ["SCN-", "[Fe(CN)6]^4-", "[Fe(CN)6]^3-"],
+    first: {
+      adds: "solid sodium carbonate",
+      says: "It holds acid itself: first add solid sodium carbonate, a little at a time, until nothing more fizzes.",
+      takes: "acid",
+    },
     because: "No acid goes down with it: thiocyanate and hexacyanoferrates can give off a very toxic gas with acid.",
     source:
-      "suppliers' safety data sheets of the potassium salts, read: contact with acid may set very toxic gas free; the sink: common practice",
+      "suppliers' safety data sheets of the potassium salts, read: contact with acid may set very toxic gas free; the sink and the carbonate: common practice",
   },
   {
     holds: ["MnO4-"],

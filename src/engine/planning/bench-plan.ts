@@ -63,6 +63,8 @@ export interface WasteRow {
   into: string;
   /** The kinds of waste collected in it, that of the bottle first; empty where nothing is collected. */
   kinds: Waste[];
+  /** What is added to each tube first. */
+  first?: string[];
   /** What is done, in one or two sentences. */
   how: string;
 }

@@ -22,6 +22,8 @@ export interface Emptied {
   because: string[];
   /** Rows of what in it is emptied apart. */
   apart?: EmptiedApart[];
+  /** What is added to them first. */
+  first?: NonNullable<EmptiedApart["first"]>[];
   /** Its bottle, where that stands beside the usual one. */
   own?: OwnBottle;
   /** Nothing to neutralise: water is enough. */
@@ -35,7 +37,7 @@ type OwnBottle = Filling & Required<Pick<Filling, "mixture">>;
 export interface Filled {
   part: string;
   sample: string;
-  plan: Pick<TubePlan, "tubes" | "uses">;
+  plan: Pick<TubePlan, "tubes" | "uses" | "acid">;
 }
 
 /** Everything filled, with the collected kinds of waste it may hold, grouped by where and how it is emptied. */
@@ -52,12 +54,13 @@ export function emptied(filled: readonly Filled[], paper: Pick<Statement, "catio
   for (const { part, sample, plan, holds, apart } of all.toSorted((a, b) => a.apart.length - b.apart.length)) {
     const reagents = plan.uses.map(({ id }) => reagentOf(id));
     const kinds = COLLECTED.filter((waste) => held.includes(waste) || reagents.some((one) => one.waste === waste));
-    for (const gone of apart.flatMap((row) => (row.first ? row.holds : []))) holds.delete(gone);
+    const first = apart.flatMap((row) => (row.first && (row.first.takes === "it" || plan.acid > 0) ? [row.first] : []));
+    for (const gone of apart.flatMap((row) => (row.first?.takes === "it" ? row.holds : []))) holds.delete(gone);
     const own = kinds[0] && ownBottle(bottles, kinds[0], part, holds);
-    const key = JSON.stringify([kinds, apart]);
-    let group = groups.find((one) => one.own === own && JSON.stringify([one.kinds, one.apart]) === key);
+    const key = JSON.stringify([kinds, apart, first]);
+    let group = groups.find((one) => one.own === own && JSON.stringify([one.kinds, one.apart, one.first]) === key);
     if (!group) {
-      group = { kinds, tubes: [], because: [], apart, own };
+      group = { kinds, tubes: [], because: [], apart, first, own };
       groups.push(group);
     }
     group.tubes.push(

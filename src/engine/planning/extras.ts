@@ -79,6 +79,8 @@ interface Needs {
   testTube: TubeSize;
   /** Bottles of liquids, each with its own dropper. */
   bottles: number;
+  /** Tubes whose acid is taken away before they are emptied. */
+  neutralised: readonly string[];
 }
 
 /** The list in the order in which a bench is laid. */
@@ -92,6 +94,7 @@ export function extrasFor({
   solids,
   testTube,
   bottles,
+  neutralised,
 }: Needs): Extra[] {
   const partsWith = (does: (step: ReturnType<typeof stepsOf>[number]) => boolean) =>
     parts.filter((part) => stepsOf(part).some(does)).map((part) => part.label);
@@ -201,6 +204,12 @@ export function extrasFor({
       count: bottles,
       prepare: "One for each bottle. Never lay it on the bench or dip it into a tube.",
       because: "one dropper for each bottle of solution",
+    },
+    neutralised.length > 0 && {
+      what: "small bottle of solid sodium carbonate with a spatula of its own",
+      count: 1,
+      prepare: "Label it. It irritates eyes: goggles on. It goes into no tube before the last line is written.",
+      because: `the acid in ${neutralised.join(", ")} before they are emptied`,
     },
     { what: "wash bottle of deionised water", count: 1, because: "rinsing tubes and damping papers" },
     {

@@ -105,6 +105,9 @@ export function planBench(
         solids: plans.some(({ plan }) => plan.solidG > 0),
         testTube: glass.testTube,
         bottles: solutions + liquids,
+        neutralised: waste
+          .filter(({ first }) => first?.some(({ takes }) => takes === "acid"))
+          .flatMap((one) => one.tubes),
       }),
       ...wasteBottles(waste),
     ],

@@ -29,6 +29,8 @@ export interface TubePlan {
   uses: ReagentUse[];
   solutionCm3: number;
   solidG: number;
+  /** Acid of the reagents that is left in it at the end, mmol of H+; below 0 for alkali. */
+  acid: number;
   warnings: string[];
 }
 
@@ -40,7 +42,7 @@ export function planTube(
   glass: Glass,
   reagentOf: (id: string) => Reagent,
 ): TubePlan {
-  const plan: TubePlan = { tubes: [], uses: [], solutionCm3: 0, solidG: 0, warnings: [] };
+  const plan: TubePlan = { tubes: [], uses: [], solutionCm3: 0, solidG: 0, acid: 0, warnings: [] };
   const warn = (text: string | undefined) => {
     if (text) plan.warnings.push(`Part ${part.label}: ${text}`);
   };
@@ -111,6 +113,7 @@ export function planTube(
   part.tests.forEach((test, index) => {
     for (const step of test.steps) perform(step, cells[index]);
   });
+  plan.acid = poured.acid;
   for (const one of plan.tubes) warn(tooFullToShake(Math.max(0, ...one.marks.map((mark) => mark.cm3)), size));
   return plan;
 }

@@ -1,9 +1,9 @@
 /** Where each tube is emptied, in words, and which bottles have to stand ready. */
 import { type Waste, wastes } from "../constants/reagents.ts";
+import { listed } from "../wording/listed.ts";
 import type { BenchPlan, WasteRow } from "./bench-plan.ts";
 import { COLLECTED, type Emptied } from "./emptied.ts";
 import { DELIVERY, type GasKit } from "./gas-plan.ts";
-import { listed } from "./listed.ts";
 import { BEAKER, STRAIGHT } from "./vessels.ts";
 
 /** What the others in a bottle ask for, besides a word on its label. */
@@ -33,7 +33,14 @@ export function wasteRows(groups: readonly Emptied[]): WasteRow[] {
   return groups.map((group) => {
     const { kinds, tubes } = group;
     const bottle = into(group);
-    return { tubes, into: bottle, kinds, how: how(group, takesSilver(bottle)).join(" ") };
+    const adds = group.first?.map(({ adds }) => adds) ?? [];
+    return {
+      tubes,
+      into: bottle,
+      kinds,
+      ...(adds.length > 0 && { first: adds }),
+      how: how(group, takesSilver(bottle)).join(" "),
+    };
   });
 }
 
@@ -41,8 +48,9 @@ export function wasteRows(groups: readonly Emptied[]): WasteRow[] {
 export const alsoHolds = (others: readonly Waste[]): string =>
   `May also hold ${others.join(" and ")}: write it on the bottle.`;
 
-function how({ kinds: [first, ...others], apart = [], own, drain }: Emptied, takesSilver: boolean): string[] {
-  const before = apart.flatMap((row) => row.first ?? []);
+function how({ kinds, apart = [], first: added = [], own, drain }: Emptied, takesSilver: boolean): string[] {
+  const [first, ...others] = kinds;
+  const before = added.map(({ says }) => says);
   const because = apart.flatMap((row) => row.because ?? []);
   if (!first && apart.length > 0) return [...before, AT_ONCE, ...because];
   if (!first) return [drain ? wastes.drain : SINK];

@@ -69,4 +69,6 @@ export const ORDER_HEADS = { minute: "Minute", tubes: "Gläser", what: "Was" };
 export const ALL_TUBES = "alle";
 export const CLEAR_UP = "Aufräumen.";
 export const AFTERWARDS = "Danach";
+/** Wohin geleert wird, wozu vorher etwas gegeben wird. */
+export const afterAdding = (into: string, what: readonly string[]) => `${into}, vorher dazu ${what.join(" und ")}`;
 export const HOW_EMPTIED = "Wie jedes geleert wird, steht in der Anleitung.";

@@ -129,7 +129,7 @@ export const WASH =
   "Wasche den Rückstand zwei- oder dreimal mit wenig entionisiertem Wasser; das Waschwasser kommt in den Abfall.";
 const HOW: Readonly<Record<string, string>> = { gently: "vorsichtig", strongly: "kräftig" };
 export const heatSolid = (how: string) =>
-  `Erhitze den Feststoff ${HOW[how] ?? how}, die Mündung etwas tiefer als den Boden und von allen weg. Sieh ihn dir heiß an, und noch einmal kalt.`;
+  `Erhitze den Feststoff ${HOW[how] ?? how}, die Mündung etwas tiefer als den Boden und von allen weg; schmilzt er, halte das Reagenzglas waagerecht. Sieh ihn dir heiß an, und noch einmal kalt.`;
 
 /** A test in a few words, one after the other. */
 export const BRIEF = {

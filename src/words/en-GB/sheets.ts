@@ -69,4 +69,6 @@ export const ORDER_HEADS = { minute: "Minute", tubes: "Tubes", what: "What" };
 export const ALL_TUBES = "all";
 export const CLEAR_UP = "Clear up.";
 export const AFTERWARDS = "Afterwards";
+/** Where tubes are emptied to which something is added first. */
+export const afterAdding = (into: string, what: readonly string[]) => `${into}, first add ${what.join(" and ")}`;
 export const HOW_EMPTIED = "How each is emptied stands in the walkthrough.";

@@ -75,7 +75,7 @@ export const filter = (keep: string) => `Filter, and keep the ${keep}.`;
 export const WASH =
   "Wash the residue two or three times with a little deionised water; throw the washings away as waste.";
 export const heatSolid = (how: string) =>
-  `Heat the solid ${how}, the mouth of the tube a little lower than the bottom and away from everyone. Look at it hot, and again when cold.`;
+  `Heat the solid ${how}, the mouth of the tube a little lower than the bottom and away from everyone; if it melts, hold the tube level. Look at it hot, and again when cold.`;
 
 /** A test in a few words, one after the other. */
 export const BRIEF = {

@@ -60,6 +60,24 @@ test("thiocyanate, hexacyanoferrates, chlorine and manganate(VII) go down the si
   expect(of.plan.besides).toMatchObject([{ id: "Na2S2O3(aq)", neededCm3: 1.25 }]);
 });
 
+test("a tube with acid and a thiocyanate or hexacyanoferrate loses its acid before it meets the sink", () => {
+  const of = planOf(
+    ["Zn^2+"],
+    ["H2SO4(aq)", "K4[Fe(CN)6](aq)"],
+    ["K4[Fe(CN)6](aq)"],
+    ["H2SO4(aq)", "NaOH(aq)", "NaOH(aq)", "NaOH(aq)", "NaOH(aq)", "KSCN(aq)"],
+  );
+  // 5 drops of acid of 1 mol/dm3 with two H+ against twenty of alkali of 1 mol/dm3: part c ends alkaline.
+  expect(of.plan.waste.map(({ tubes, first }) => [tubes.join(), first])).toEqual([
+    ["P a", ["solid sodium carbonate"]],
+    ["P b,P c", undefined],
+  ]);
+  expect(of.plan.waste[0].how).toMatch(
+    /^It holds acid itself: first add solid sodium carbonate.*Straight down the sink/,
+  );
+  expect(of.plan.extras.find(({ what }) => what.includes("sodium carbonate"))?.because).toContain("P a before");
+});
+
 test("where a sulfite may be, no tube waits in a beaker for the acid of another", () => {
   const steps = [{ take: "1 cm3" }, { add: "HCl(aq)", drops: 5 }];
   const procedure = planned([{ label: "a", title: "one", tests: [{ steps }] }], { letters: ["P"] });
