@@ -75,10 +75,17 @@ function sameFlame(recorded: NonNullable<Observation["flame"]>, predicted: Obser
 
 /**
  * The same for a reading picked from a list of complete readings: what it does not mention did not happen. "No visible change" still
- * covers a precipitate that merely stays.
+ * covers a precipitate that merely stays, and a colour of the liquid is not asked of a reading that names none (see `namesOther`).
  */
 export const sameSight = (picked: Observation, predicted: Observation): boolean =>
   mayBe(picked, predicted) && (picked.none === true || mayBe(predicted, picked));
+
+/** Whether a reading names a colour of the liquid, and a prediction that names none has none of that colour in sight. */
+export const namesOther = ({ solution }: Observation, predicted: Observation, { colours }: Prediction): boolean =>
+  solution !== undefined &&
+  solution !== "colourless" &&
+  predicted.solution === undefined &&
+  !colours.some((colour) => sameColour(colour, solution));
 
 /**
  * True when everything an author states is what a salt shows: stricter than `mayBe`, which forgives what a reader leaves out. A colour of

@@ -6,8 +6,9 @@ import type { Observation, Precipitate } from "../practical.ts";
 import { eventsOf } from "./events.ts";
 import { limewaterReadings } from "./limewater.ts";
 import type { BenchEvent, Prediction } from "./prediction.ts";
-import { effervescenceReadings, gasesGivenOff, gasReadings } from "./read-gas.ts";
+import { brownFumesReadings, effervescenceReadings, gasesGivenOff, gasReadings } from "./read-gas.ts";
 import { heatReadings } from "./read-heat.ts";
+import { colourLost, coloursInSight, isUnchanged, solutionSeen } from "./read-liquid.ts";
 import {
   type FateReading,
   fateReading,
@@ -16,8 +17,8 @@ import {
   precipitateReadings,
   staysItself,
 } from "./read-precipitate.ts";
-import { colourTogether, type Sight } from "./sight.ts";
-import type { Poured, TestTrace } from "./trace.ts";
+import { colourTogether } from "./sight.ts";
+import type { TestTrace } from "./trace.ts";
 
 /** What would be recorded for a test, and why. */
 export function observe(trace: TestTrace): Prediction {
@@ -35,24 +36,32 @@ export function observe(trace: TestTrace): Prediction {
   const mayGo = mayDissolve(trace);
   const fleeting = FLEETING_COLOURS.filter((colour) => trace.reactions.some(({ pair }) => pair === colour.pair));
 
+  const unchanged = isUnchanged(trace);
+
   const readings: Observation[] = [];
-  for (const solid of trace.heat ? heatReadings(trace.heat) : solidReadings(trace, grown, fate)) {
+  const starts: Observation[] = trace.heat
+    ? heatReadings(trace.heat)
+    : brownFumesReadings(trace).flatMap((fumes) =>
+        solidReadings(trace, grown, fate).map((solid) => ({ ...solid, ...(fumes && { fumes }) })),
+      );
+  for (const start of starts) {
     for (const effervescence of effervescenceReadings(trace)) {
       for (const { gas, indicator } of pairs) {
-        const reading: Observation = { ...solid };
-        if (solution !== undefined && (solid.fate === "dissolves" || solution.worthSaying)) {
-          reading.solution = solution.colour;
-        }
+        const reading: Observation = { ...start };
         if (effervescence) reading.effervescence = true;
         if (indicator !== undefined) reading.indicator = indicator;
         if (trace.flame !== undefined) reading.flame = trace.flame;
         const nothing = Object.keys(reading).length === 0;
+        const colour = solution !== undefined && (start.fate === "dissolves" || solution.worthSaying);
+        if (colour) reading.solution = solution.colour;
         if (gas !== undefined) reading.gas = gas;
         // An excess shows the reagent's colour at the end, and on the way there its drops lost it: either is told.
         if (lost !== undefined) readings.push({ ...reading, solution: lost });
-        readings.push(nothing && !gas ? { none: true, ...reading } : reading);
+        readings.push(nothing && !colour && !gas ? { none: true, ...reading } : reading);
+        if (nothing && colour && !gas && unchanged && lost === undefined)
+          readings.push({ none: true, ...(gas !== undefined && { gas }) });
         if (mayGo) readings.push({ ...reading, fate: "dissolves", solution: mayGo });
-        for (const { colour } of fleeting) readings.push({ ...reading, solution: colour });
+        for (const { colour: fleetingColour } of fleeting) readings.push({ ...reading, solution: fleetingColour });
       }
     }
   }
@@ -61,6 +70,7 @@ export function observe(trace: TestTrace): Prediction {
     readings: [...different.values()],
     events: [...atDrop, ...eventsOf(trace, grown, fate)],
     ...(trace.after && { solution: trace.after.solution }),
+    colours: coloursInSight(trace),
     gases: gasesGivenOff(trace),
     gates: [
       ...trace.gates,
@@ -140,49 +150,4 @@ function solidReadings(trace: TestTrace, grown: readonly Growth[], fate: FateRea
     const before = trace.dry?.colour ?? colourTogether(seenBefore);
     return sameColour(before, precipitate.colour) ? [{ fate: "remains" }, { precipitate }] : [{ precipitate }];
   });
-}
-
-/** A colour is worth saying to have gone when the same liquid, only diluted, would stand this many times above the limit of sight. */
-const PLAINLY_COLOURED = 10;
-
-/** The colour of the liquid at the end, and whether it changed by more than dilution. */
-function solutionSeen(trace: TestTrace): { colour: Observation["solution"]; worthSaying: boolean } | undefined {
-  const { before, after } = trace;
-  if (!after) return undefined;
-  const first = before ?? trace.during[0];
-  if (!first || trace.dry) return { colour: after.solution, worthSaying: after.solution !== "colourless" };
-  const hidden = after.solids.some(({ gramsPerDm3 }) => gramsPerDm3 >= VISIBILITY.visible.value);
-  if (first.solution === after.solution)
-    return { colour: after.solution, worthSaying: !hidden && pouredPlainly(trace, after.cm3) !== undefined };
-  const diluted = (first.absorbance * first.cm3) / after.cm3;
-  if (after.solution === "colourless") {
-    return { colour: after.solution, worthSaying: !hidden && diluted > VISIBILITY.absorbance.value * PLAINLY_COLOURED };
-  }
-  return { colour: after.solution, worthSaying: true };
-}
-
-/** The colour of a reagent plainly coloured of itself, where the liquid at the end does not show it. */
-function pouredPlainly({ poured, after }: TestTrace, cm3: number): Observation["solution"] {
-  if (!poured || poured.solution === after?.solution) return undefined;
-  return (poured.absorbance * poured.cm3) / cm3 > VISIBILITY.absorbance.value * PLAINLY_COLOURED
-    ? poured.solution
-    : undefined;
-}
-
-/**
- * The colour of the liquid as long as a coloured reagent lost its own in it, where an excess of that reagent colours it at the end. What
- * was in the tube before the reagent tells nothing of that, nor does so little of it that it would not be seen anyway.
- */
-function colourLost({ poured, after, during }: TestTrace): Observation["solution"] {
-  if (!poured || poured.solution !== after?.solution) return undefined;
-  return during.slice(poured.looks).findLast((sight) => losesColour(poured, sight))?.solution;
-}
-
-/** Whether a clear liquid lacks the colour of what was poured into it, which only diluted would be plain and hide any other there. */
-function losesColour(poured: Poured, { solution, absorbance, cm3, solids }: Sight): boolean {
-  if (solution === poured.solution) return false;
-  if (solids.some(({ gramsPerDm3 }) => gramsPerDm3 >= VISIBILITY.visible.value)) return false;
-  const there = Math.min(poured.cm3, Math.max(0, cm3 - poured.into));
-  const diluted = (poured.absorbance * there) / cm3;
-  return diluted > Math.max(VISIBILITY.absorbance.value * PLAINLY_COLOURED, absorbance);
 }

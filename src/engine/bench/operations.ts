@@ -115,6 +115,15 @@ function growing(cm3: number): number[] {
   return portions;
 }
 
+/**
+ * The same up to a point where something turns: growing from the start, and shrinking again towards the end as they grew, for near the
+ * neutral point a little acid or alkali goes a long way. An aluminate or zincate gives its hydroxide there, just before.
+ */
+function closing(cm3: number): number[] {
+  const half = growing(cm3 / 2);
+  return [...half, ...half.toReversed()];
+}
+
 /** Volume that neutralises the strong acid or strong alkali in the tube, cm3; none where there is none, or the reagent adds to it. */
 function neutralAt({ contents }: Tube, perDm3: Readonly<Components>): number | undefined {
   const brings = (perDm3["H+"] ?? 0) - (perDm3.NH3 ?? 0);
@@ -128,8 +137,8 @@ function neutralAt({ contents }: Tube, perDm3: Readonly<Components>): number | u
  */
 function addVolume(tube: Tube, perDm3: Readonly<Components>, cm3: number, solve: Solver, watch: Watch): void {
   const turn = neutralAt(tube, perDm3) ?? cm3;
-  const stages = turn < cm3 ? [turn, cm3 - turn] : [cm3];
-  const portions = tube.waterKg === 0 ? [cm3] : stages.flatMap(growing);
+  const stages = turn < cm3 ? [...closing(turn), ...growing(cm3 - turn)] : growing(cm3);
+  const portions = tube.waterKg === 0 ? [cm3] : stages;
   pourPortions(tube, perDm3, portions, solve, (result) => watch(result, tube));
 }
 

@@ -27,7 +27,7 @@ export function predictSalt(salt: TestedSalt, parts: Procedure, solve: Solver): 
 }
 
 /** What the engine says of a test it has no chemistry for. */
-const NO_OPINION: Prediction = { readings: [], events: [], gases: [], gates: [], heldBack: [] };
+const NO_OPINION: Prediction = { readings: [], events: [], colours: [], gases: [], gates: [], heldBack: [] };
 
 /**
  * The part by the book, then once more where a paper leaves the hand a choice: "a few drops" is not a count, so where a precipitate goes

@@ -35,6 +35,8 @@ export interface Prediction {
   events: BenchEvent[];
   /** Colour of the liquid at the end, changed or not; absent where there is none. */
   solution?: Colour;
+  /** Colours that could be read into the liquid: its own at any look, and those of solids in it. */
+  colours: Colour[];
   /** Gases that come off in an amount that can be shown or felt, or can harm, tested for or not. */
   gases: GivenOff[];
   /** Kinetic gates that acted (see constants/kinetic-gates.ts). */

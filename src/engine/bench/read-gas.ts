@@ -21,6 +21,15 @@ export function effervescenceReadings(trace: TestTrace): boolean[] {
 }
 
 /**
+ * Brown fumes over a liquid: nitrogen monoxide browns in the air of the tube. Seen, not seen (undefined), or either, the likeliest first.
+ */
+export function brownFumesReadings({ bubbles }: TestTrace): ("brown" | undefined)[] {
+  const cm3 = bubbles.get("NO(g)") ?? 0;
+  if (cm3 >= VISIBILITY.brownFumes.value) return ["brown", undefined];
+  return cm3 >= VISIBILITY.brownFumes.value / DOUBTFUL ? [undefined, "brown"] : [undefined];
+}
+
+/**
  * What a gas test could be recorded as, the likeliest first; `false` = tested and not found. None where nitrogen dioxide or chlorine meets
  * a test that no table says its sign in.
  */

@@ -4,12 +4,12 @@
  */
 import { INDICATORS } from "../constants/indicators.ts";
 import { type Cell, cellsOf, type GivenOff, type Observation, type Paper } from "../practical.ts";
-import { sameSight } from "./agreement.ts";
 import { cannotBe, type Form } from "./allowed-salts.ts";
 import { asSample } from "./as-sample.ts";
 import type { Borderline } from "./borderline.ts";
 import { contentsOf } from "./contents.ts";
 import { factOf } from "./fact.ts";
+import { colouredAlike, mayHaveSeen } from "./liquid-colours.ts";
 import type { Prediction } from "./prediction.ts";
 import type { PredictionSet, PredictionTable, TableCell } from "./prediction-table.ts";
 import type { Predictor } from "./predictor.ts";
@@ -135,6 +135,9 @@ function packed(
     borders.set(key, near);
     return set;
   });
+  [...forms.keys()].forEach((key, s) => {
+    addColours(sets[s], lines, (row) => predictions.get(key)?.get(all[sets[s].salts[row]].formula));
+  });
   for (const { cell, of } of lines) {
     if (of.readings.length > 0) for (const reading of commonReadings(cell)) readingIndex(of, reading);
     finish(of, words);
@@ -195,6 +198,20 @@ function addRow(
   }
 }
 
+/** Once all readings are known: those that name a colour of the liquid which a salt has in its tube without its being news. */
+function addColours(
+  set: PredictionSet,
+  lines: readonly Line[],
+  predicted: (row: number) => ReadonlyMap<string, Prediction> | undefined,
+): void {
+  set.accepts.forEach((accepts, row) => {
+    lines.forEach(({ cell, of }, c) => {
+      const prediction = accepts[c] === 0 ? undefined : predicted(row)?.get(cell.id);
+      if (prediction) accepts[c] |= colouredAlike(of.readings, accepts[c], prediction);
+    });
+  });
+}
+
 const isDoneOn = (cell: Cell, letter: string): boolean => cell.part.samples?.includes(letter) ?? true;
 
 /** True when the test begins with a dry sample in the tube. */
@@ -237,9 +254,6 @@ function intern(facts: Map<string, number>, fact: string | undefined): number {
 function finish(cell: TableCell, words: Words): void {
   cell.words = cell.readings.map((reading) => words(reading, cell.dry ? "solid" : "precipitate"));
   cell.agrees = cell.readings.map((picked) =>
-    cell.readings.reduce(
-      (mask, other, index) => (picked === other || sameSight(picked, other) ? mask | (1 << index) : mask),
-      0,
-    ),
+    cell.readings.reduce((mask, other, index) => (mayHaveSeen(picked, other) ? mask | (1 << index) : mask), 0),
   );
 }

@@ -67,6 +67,13 @@ export const VISIBILITY = {
     source:
       "reckoned: in 15 cm3 of air half of it turns to dioxide in a minute, with 7e3 dm6/(mol2 s) for d[NO]/dt = -2 k [O2] [NO]^2 (from memory)",
   },
+  /** Nitrogen monoxide set free that browns visibly in the air of a tube, as the dioxide it makes there. */
+  brownFumes: {
+    value: 0.6,
+    unit: "cm3",
+    source:
+      "our choice: three parts in a hundred of the 20 cm3 of air of a tube; one in a hundred of nitrogen dioxide is brown through 1.5 cm (from memory)",
+  },
   /** Hydrogen or oxygen that a splint shows at the mouth of a tube. */
   splint: { value: 2, unit: "cm3", source: "common practice, no source: a tenth of a test tube" },
   /** Carbon dioxide drawn off that clouds 1 cm3 of limewater. */
