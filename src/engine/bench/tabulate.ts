@@ -207,7 +207,12 @@ function addColours(
   set.accepts.forEach((accepts, row) => {
     lines.forEach(({ cell, of }, c) => {
       const prediction = accepts[c] === 0 ? undefined : predicted(row)?.get(cell.id);
-      if (prediction) accepts[c] |= colouredAlike(of.readings, accepts[c], prediction);
+      if (!prediction) return;
+      const border = set.atBorder.find(([r, at]) => r === row && at === c);
+      const plain = accepts[c] & ~(border?.[2] ?? 0);
+      const alike = colouredAlike(of.readings, plain, prediction);
+      accepts[c] |= alike | colouredAlike(of.readings, accepts[c], prediction);
+      if (border) border[2] = accepts[c] & ~(plain | alike);
     });
   });
 }
