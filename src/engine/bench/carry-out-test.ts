@@ -10,6 +10,7 @@ import { alone } from "./alone.ts";
 import { type Amounts, addAmounts, amountsOf } from "./amounts.ts";
 import { atTheDrop } from "./at-the-drop.ts";
 import { beyondUs } from "./beyond.ts";
+import type { Components } from "./composition.ts";
 import type { SetAside } from "./filter.ts";
 import { gasesPerMole } from "./heat/gas-amounts.ts";
 import { heatSolid } from "./heat/heat-solid.ts";
@@ -236,6 +237,9 @@ function setAside(left: SetAside, aside: SetAside, tube: BenchTube, partTogether
   if (tube.result) addAmounts(partTogether, amountsOf(tube.result));
 }
 
+const scaled = (perDm3: Readonly<Components>, dm3: number): Components =>
+  Object.fromEntries(Object.entries(perDm3).map(([id, n]) => [id, n * dm3]));
+
 /** Notes starch, what falls where a drop lands, and the colour a reagent has of itself, so that its loss can be told. */
 function notePoured(
   step: Extract<Step, { do: "add" }>,
@@ -252,7 +256,16 @@ function notePoured(
   if (!bottle) return;
   const { solution, absorbance } = look(bottle);
   if (solution === "colourless") return;
-  trace.poured = { solution, absorbance, cm3, into: tube.waterKg * 1000, looks: trace.during.length };
+  const into = tube.waterKg * 1000;
+  const diluted = solve({ totals: scaled(perDm3, cm3 / 1000), waterKg: (into + cm3) / 1000 });
+  trace.poured = {
+    solution,
+    absorbance,
+    diluted: diluted.converged ? look(diluted).solution : solution,
+    cm3,
+    into,
+    looks: trace.during.length,
+  };
 }
 
 /** Adds what a reagent holds, speciated by itself, to the amounts that were brought together. */

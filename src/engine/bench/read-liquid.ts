@@ -68,7 +68,7 @@ export function isUnchanged({ before, after, poured, reactions }: TestTrace): bo
   if (!after || reactions.length > 0) return false;
   const started = before?.solution ?? "colourless";
   if (sameColour(started, after.solution) || FADES[started]?.includes(after.solution)) return true;
-  return started === "colourless" && poured !== undefined && sameColour(poured.solution, after.solution);
+  return started === "colourless" && poured !== undefined && poured.diluted === after.solution;
 }
 
 /** Every colour that could be read into the liquid of a test: its own at any look, and those of solids it stands over. White tints nothing. */

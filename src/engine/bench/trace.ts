@@ -32,6 +32,8 @@ export interface Poured {
   /** Its own colour and absorbance. */
   solution: Colour;
   absorbance: number;
+  /** Its colour when it is only diluted as it is here. */
+  diluted: Colour;
   /** How much of it, and what the tube held before, cm3. */
   cm3: number;
   into: number;

@@ -10,11 +10,11 @@ const ACIDS = ["HNO3(aq)", "HCl(aq)", "H2SO4(aq)"];
 const ALKALIS = ["NaOH(aq)", "NH3(aq)"];
 const WATER = "H2O(l)";
 
-/** Colours of the liquid that are accepted when a bottle follows another one on sodium nitrate, drops and cm3 alike. */
+/** Colours of the liquid that are accepted, where not "no visible change", when a bottle follows another one on sodium nitrate, drops and cm3 alike. */
 const colours = (first: string, bottle: string): unknown[] =>
   [drops(bottle), cm3(bottle)].flatMap((pour) =>
     show(saltWith("NO3-"), [take, cm3(first), pour]).flatMap(({ readings }) =>
-      readings.map(({ solution }) => solution),
+      readings.flatMap(({ none, solution }) => (none ? [] : [solution])),
     ),
   );
 
