@@ -135,6 +135,8 @@ test("what goes straight down the sink stands on the waste page", () => {
   const [, list] = wastePage.split("straight down the sink");
   const called = [
     /Chlorine water/,
+    /Iodine/,
+    /With ammonia it may hold a solid that explodes/,
     /Thiocyanate and hexacyanoferrates/,
     /manganate\(VII\)/,
     /sulfite or thiosulfate/,

@@ -23,7 +23,7 @@ export const notMixedIn = (holds: ReadonlySet<string>): NotMixed[] =>
   NOT_MIXED.filter(({ together }) => together.every((group) => group.some((one) => holds.has(one))));
 
 /**
- * Each mixture once a part, at the step that makes it: by what is poured, or by the heat. A tube that was warmed stays hot until it is
+ * Each mixture once a part, at the step that makes it: by what is poured, by the heat, or by letting it stand. A tube that was warmed stays hot until it is
  * cooled or the next test begins, as in the predictions. What a later alkali neutralises or a filter holds back is not taken off: a paper
  * that wants such a mixture all the same is one for the teacher.
  *
@@ -40,7 +40,8 @@ export function unsafeMixtures(parts: readonly Part[], ions: readonly string[] =
         if (step.do === "warm" || step.do === "boil") hot = true;
         if (step.do === "cool") hot = false;
         for (const row of notMixedIn(holds)) {
-          if ((row.heated && !hot) || found.some((one) => one.row === row)) continue;
+          const happens = row.when === "at once" || hot || (row.when === "hot or left" && step.do === "stand");
+          if (!happens || found.some((one) => one.row.what === row.what)) continue;
           found.push({ part: part.label, path: ["parts", p, "tests", t, "steps", s], row });
         }
       });

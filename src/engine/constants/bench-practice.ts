@@ -63,6 +63,8 @@ export const BENCH_PRACTICE = {
   keptBack: { value: 1 / 3, unit: "1", source: COMMON },
   /** Acid on a watch glass to clean a flame-test wire in. */
   wireAcid: { value: 1, unit: "cm3", source: `${COMMON}: a watch glass wetted, about 1 cm3` },
+  /** Acid or sulfate that stands in a waste bottle, for each part that what is emptied into it takes. */
+  standsInWaste: { value: 1.5, unit: "1", source: `${COMMON}: half as much again, so that it is plainly enough` },
   /** Limewater into which a gas is led. */
   limewaterLed: { value: 2, unit: "cm3", source: `${COMMON}: enough to dip a delivery tube into, 2 to 3 cm3` },
   /** Air above the sample that the first gas pushes out in front of it. */

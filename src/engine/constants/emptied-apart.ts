@@ -3,12 +3,21 @@
 export interface EmptiedApart {
   /** A tube with any of these: as reagents bring it or the sample may hold it. */
   holds: readonly string[];
-  /** What is added to it in the tube first, and what that takes away: what the row is about, or the acid, where the tube holds any. */
-  first?: { adds: string; says: string; takes: "it" | "acid" };
+  /** Only where it holds one of these as well. */
+  beside?: readonly string[];
+  /**
+   * What is added to it in the tube first, and what that takes away: what the row is about, or the acid, where the tube holds any. `leaves`:
+   * what is in the tube then.
+   */
+  first?: { adds: string; says: string; takes: "it" | "acid"; leaves?: readonly string[] };
   /** Why it is emptied by itself, in plain sentences. Absent where `first` says it. */
   because?: string;
   source: string;
 }
+
+const THIOSULFATE = ["S2O3^2-"];
+const PLENTY =
+  "common practice, no source; that equal volumes are plenty follows from the strengths of the two bottles";
 
 export const EMPTIED_APART: readonly EmptiedApart[] = [
   {
@@ -17,8 +26,26 @@ export const EMPTIED_APART: readonly EmptiedApart[] = [
       adds: "sodium thiosulfate",
       says: "First, in a fume cupboard or at an open window, add as much sodium thiosulfate as there is liquid: chlorine comes off until then.",
       takes: "it",
+      leaves: THIOSULFATE,
     },
-    source: "common practice, no source; that equal volumes are plenty follows from the strengths of the two bottles",
+    source: PLENTY,
+  },
+  {
+    holds: ["I2"],
+    first: {
+      adds: "sodium thiosulfate",
+      says: "First add as much sodium thiosulfate as there is liquid, and see that the brown has gone.",
+      takes: "it",
+      leaves: THIOSULFATE,
+    },
+    source: PLENTY,
+  },
+  {
+    holds: ["I2"],
+    beside: ["NH3", "NH4+"],
+    because:
+      "With ammonia it may hold a dark solid that explodes once it is dry: keep it wet, do not rub it, and empty it at once, with your teacher.",
+    source: "nitrogen triiodide, which thiosulfate reduces: from memory (school safety notes)",
   },
   {
     holds: ["SCN-", "[Fe(CN)6]^4-", "[Fe(CN)6]^3-"],

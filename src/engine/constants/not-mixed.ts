@@ -1,10 +1,13 @@
-/** What is not brought together in a class tube, because a very toxic gas may come off. Defer to the teacher in charge and the local rules. */
+/**
+ * What is not brought together in a class tube, because a very toxic gas may come off or something that explodes may form. Defer to the
+ * teacher in charge and the local rules.
+ */
 
 export interface NotMixed {
   /** One of each group, as reagents bring it or samples may hold it; "H+" stands for any acid. An id names a reagent: no sample counts for it. */
   together: readonly (readonly string[])[];
-  /** Only when the mixture is warmed or boiled, or made in a hot tube. */
-  heated: boolean;
+  /** "hot": only when the mixture is warmed or boiled, or made in a hot tube; "hot or left": when it is let stand as well. */
+  when: "at once" | "hot" | "hot or left";
   /** No practical may ask for it; else the plan warns, for drops of such mixtures are common in schools. */
   refused: boolean;
   /** In words: "a hexacyanoferrate and hot acid". */
@@ -16,13 +19,20 @@ export interface NotMixed {
 
 const ACIDS = ["H+", "CH3COOH"];
 const MANGANATE = ["MnO4-"];
+const TRIIODIDE = {
+  when: "at once",
+  refused: false,
+  what: "iodine and ammonia",
+  reason: "a dark solid may come down, nitrogen triiodide, which explodes at a touch once it is dry",
+  source: "textbooks and school safety notes, from memory",
+} as const;
 /** The reagent, not its ions: the chloride of a sample with sulfuric acid is the usual test, and gives no chlorine to speak of. */
 const HYDROCHLORIC = ["HCl(aq)"];
 
 export const NOT_MIXED: readonly NotMixed[] = [
   {
     together: [["[Fe(CN)6]^4-", "[Fe(CN)6]^3-"], ACIDS],
-    heated: true,
+    when: "hot",
     refused: true,
     what: "a hexacyanoferrate and hot acid",
     reason: "they can give off hydrogen cyanide, which is very toxic",
@@ -31,7 +41,7 @@ export const NOT_MIXED: readonly NotMixed[] = [
   },
   {
     together: [["SCN-"], ACIDS],
-    heated: true,
+    when: "hot",
     refused: true,
     what: "a thiocyanate and hot acid",
     reason: "they can give off hydrogen cyanide and other very toxic gases",
@@ -40,7 +50,7 @@ export const NOT_MIXED: readonly NotMixed[] = [
   },
   {
     together: [["SCN-"], ["H2O2", "MnO4-", "CrO4^2-"], ACIDS],
-    heated: false,
+    when: "at once",
     refused: false,
     what: "a thiocyanate and an oxidising agent in acid",
     reason: "they can give off hydrogen cyanide, which is very toxic",
@@ -49,7 +59,7 @@ export const NOT_MIXED: readonly NotMixed[] = [
   },
   {
     together: [["SCN-"], ["Cl2"]],
-    heated: false,
+    when: "at once",
     refused: true,
     what: "a thiocyanate and chlorine water",
     reason: "they can give off cyanogen chloride, which is very toxic",
@@ -57,7 +67,7 @@ export const NOT_MIXED: readonly NotMixed[] = [
   },
   {
     together: [["Cl2"], ["NH3", "NH4+"]],
-    heated: false,
+    when: "at once",
     refused: true,
     what: "chlorine water and ammonia",
     reason: "they give chloramines, which are toxic to breathe and can explode when concentrated",
@@ -65,7 +75,7 @@ export const NOT_MIXED: readonly NotMixed[] = [
   },
   {
     together: [MANGANATE, HYDROCHLORIC],
-    heated: false,
+    when: "at once",
     refused: false,
     what: "manganate(VII) and hydrochloric acid",
     reason: "they can give off chlorine, which is toxic to breathe: sulfuric acid does not",
@@ -73,10 +83,22 @@ export const NOT_MIXED: readonly NotMixed[] = [
   },
   {
     together: [MANGANATE, HYDROCHLORIC],
-    heated: true,
+    when: "hot",
     refused: true,
     what: "manganate(VII) and hot hydrochloric acid",
     reason: "they give off chlorine, which is toxic to breathe",
     source: "from memory (common school safety advice): heat makes fast what is slow in dilute acid",
+  },
+  { together: [["I2"], ["NH3"]], ...TRIIODIDE },
+  // An ammonium salt in alkali is ammonia.
+  { together: [["I2"], ["NH4+"], ["OH-"]], ...TRIIODIDE },
+  {
+    together: [["Ag+"], ["NH3"]],
+    when: "hot or left",
+    refused: false,
+    what: "silver and ammonia, heated or left to stand",
+    reason: "a black solid can form from them that explodes even when wet",
+    source:
+      "G. S. Klinger, R. D. Scheele and M. J. Steele, Chemical & Engineering News, 8 January 1996, p. 2, read: such a solution exploded when rinsed; older, hot and strongly alkaline ones are worse, from memory",
   },
 ];

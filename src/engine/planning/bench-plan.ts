@@ -78,9 +78,9 @@ export interface BenchPlan {
   samples: { sample: string; needed: string; setOut: string; forms: SampleForm[] }[];
   /**
    * Liquids that no step adds but that stand on the bench: limewater, the acid for the wire; used and set out, cm3. `id`: of the reagent, or
-   * of the stock where it is used as bought.
+   * of the stock where it is used as bought. `into`: the waste bottle it stands in.
    */
-  besides: { id: string; what: string; neededCm3: number; setOutCm3: number; because: string }[];
+  besides: { id: string; what: string; neededCm3: number; setOutCm3: number; because: string; into?: string }[];
   /** Papers, splints, limewater, burner: what, how many, and what to do with them first. */
   extras: { what: string; count: number; prepare?: string; because: string }[];
   /** Steps whose gas could harm: gas and the salts it would come from. */

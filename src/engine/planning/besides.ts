@@ -3,14 +3,18 @@ import { BENCH_PRACTICE } from "../constants/bench-practice.ts";
 import type { BenchPlan } from "./bench-plan.ts";
 import { DELIVERY, type GasKit, type GasTestCount } from "./gas-plan.ts";
 import { setOutOfReagent, tidy, volumeOfDrops } from "./portions.ts";
+import { reagentOf } from "./reagent-plan.ts";
+import type { StandsInWaste } from "./stands-in-waste.ts";
 
 export const LIMEWATER = "Ca(OH)2(aq)";
 
 interface Needs {
   gasTests: readonly GasTestCount[];
   flameTests: number;
-  /** Liquid in the tubes that chlorine water went into, cm3: as much thiosulfate takes the chlorine (`EMPTIED_APART`). */
-  chlorineCm3: number;
+  /** Liquid in the tubes that chlorine water or iodine went into, cm3: as much thiosulfate takes the halogen (`EMPTIED_APART`). */
+  halogens: readonly { name: string; cm3: number; because: string }[];
+  /** What stands in waste bottles. */
+  stand: readonly StandsInWaste[];
 }
 
 /** What a paper or a rod is wetted with, a drop each time: words, and id of the reagent or the stock. */
@@ -25,7 +29,7 @@ const WETS: Partial<Record<GasKit, readonly [what: string, id: string]>> = {
 };
 
 /** With what is used, cm3, and what is set out by the same rule as for reagents. */
-export function besidesFor({ gasTests, flameTests, chlorineCm3 }: Needs): BenchPlan["besides"] {
+export function besidesFor({ gasTests, flameTests, halogens, stand }: Needs): BenchPlan["besides"] {
   const row = (id: string, what: string, neededCm3: number, because: string) => ({
     id,
     what,
@@ -48,9 +52,13 @@ export function besidesFor({ gasTests, flameTests, chlorineCm3 }: Needs): BenchP
   if (flameTests > 0) {
     rows.push(row("HCl(aq)", "dilute hydrochloric acid, for the wire", BENCH_PRACTICE.wireAcid.value, "flame test"));
   }
-  if (chlorineCm3 > 0) {
-    const what = "sodium thiosulfate, for the chlorine before those tubes are emptied";
-    rows.push(row("Na2S2O3(aq)", what, tidy(chlorineCm3), "chlorine water"));
+  for (const { name, cm3, because } of halogens) {
+    const what = `sodium thiosulfate, for the ${name} before those tubes are emptied`;
+    rows.push(row("Na2S2O3(aq)", what, tidy(cm3), because));
   }
-  return rows;
+  const standing = stand.map(({ into, id, cm3, because }) => ({
+    ...row(id, `${reagentOf(id).name}, put into the ${into} before the first tube`, cm3, because),
+    into,
+  }));
+  return [...rows, ...standing];
 }

@@ -4,6 +4,7 @@ import { SAMPLE_CAUTIONS } from "../constants/bench-cautions.ts";
 import { EMPTIED_APART, type EmptiedApart } from "../constants/emptied-apart.ts";
 import type { NotMixed } from "../constants/not-mixed.ts";
 import type { Waste } from "../constants/reagents.ts";
+import { molarMass } from "../formula/molar-mass.ts";
 import type { Statement } from "../practical.ts";
 import { reagentOf } from "./reagent-plan.ts";
 import type { TubePlan } from "./tube-plan.ts";
@@ -26,6 +27,10 @@ export interface Emptied {
   first?: NonNullable<EmptiedApart["first"]>[];
   /** Its bottle, where that stands beside the usual one. */
   own?: OwnBottle;
+  /** Ammonia on its way to silver: alkali that the acid in the bottle has to take, mmol. */
+  ammonia?: number;
+  /** Barium that may be in it, mmol. */
+  barium: number;
   /** Nothing to neutralise: water is enough. */
   drain?: true;
 }
@@ -37,7 +42,9 @@ type OwnBottle = Filling & Required<Pick<Filling, "mixture">>;
 export interface Filled {
   part: string;
   sample: string;
-  plan: Pick<TubePlan, "tubes" | "uses" | "acid">;
+  /** Strength of the sample where it is a solution. */
+  molPerDm3?: number;
+  plan: Pick<TubePlan, "tubes" | "uses" | "acid" | "solutionCm3" | "solidG">;
 }
 
 /** Everything filled, with the collected kinds of waste it may hold, grouped by where and how it is emptied. */
@@ -47,22 +54,29 @@ export function emptied(filled: readonly Filled[], paper: Pick<Statement, "catio
   const groups: Emptied[] = [];
   const bottles = new Map<Waste, Filling[]>();
   const all = filled.map((one) => {
-    const holds = new Set([...ions, ...one.plan.uses.flatMap(({ id }) => broughtBy(id))]);
-    return { ...one, holds, apart: EMPTIED_APART.filter((row) => row.holds.some((ion) => holds.has(ion))) };
+    const reagents = one.plan.uses.map(({ id }) => reagentOf(id));
+    const kinds = COLLECTED.filter((waste) => held.includes(waste) || reagents.some((each) => each.waste === waste));
+    return { ...one, reagents, kinds, ...treated(one.plan, ions) };
   });
+  // Bottles into which silver goes: acid stands in them for the ammonia of any tube.
+  const withSilver = new Set(all.flatMap(({ kinds }) => (kinds.includes("silver") ? [kinds[0]] : [])));
   // What asks for nothing takes the usual bottle.
-  for (const { part, sample, plan, holds, apart } of all.toSorted((a, b) => a.apart.length - b.apart.length)) {
-    const reagents = plan.uses.map(({ id }) => reagentOf(id));
-    const kinds = COLLECTED.filter((waste) => held.includes(waste) || reagents.some((one) => one.waste === waste));
-    const first = apart.flatMap((row) => (row.first && (row.first.takes === "it" || plan.acid > 0) ? [row.first] : []));
-    for (const gone of apart.flatMap((row) => (row.first?.takes === "it" ? row.holds : []))) holds.delete(gone);
+  for (const one of all.toSorted((a, b) => a.apart.length - b.apart.length)) {
+    const { part, sample, plan, holds, apart, first, reagents, kinds } = one;
+    const meetsSilver = withSilver.has(kinds[0]) && holds.delete("NH3");
+    if (meetsSilver) holds.add("H+");
+    const ammonia = meetsSilver && plan.acid <= 0;
     const own = kinds[0] && ownBottle(bottles, kinds[0], part, holds);
-    const key = JSON.stringify([kinds, apart, first]);
-    let group = groups.find((one) => one.own === own && JSON.stringify([one.kinds, one.apart, one.first]) === key);
+    const key = JSON.stringify([kinds, apart, first, ammonia]);
+    const keyOf = (other: Emptied) =>
+      JSON.stringify([other.kinds, other.apart, other.first, other.ammonia !== undefined]);
+    let group = groups.find((other) => other.own === own && keyOf(other) === key);
     if (!group) {
-      group = { kinds, tubes: [], because: [], apart, first, own };
+      group = { kinds, tubes: [], because: [], apart, first, own, barium: 0, ...(ammonia && { ammonia: 0 }) };
       groups.push(group);
     }
+    if (group.ammonia !== undefined) group.ammonia -= plan.acid;
+    group.barium += bariumIn(one, paper);
     group.tubes.push(
       ...(plan.tubes.length > 0 ? plan.tubes.map(({ label }) => label) : [`${sample} ${part} watch glass`]),
     );
@@ -71,6 +85,40 @@ export function emptied(filled: readonly Filled[], paper: Pick<Statement, "catio
   }
   return groups.sort((a, b) => place(a) - place(b));
 }
+
+/** What a tube holds once that has been added which is added first, and why it is emptied by itself, before and after. */
+function treated(plan: Filled["plan"], ions: readonly string[]) {
+  const holds = new Set([...ions, ...plan.uses.flatMap(({ id }) => broughtBy(id))]);
+  const some = (of: readonly string[] = []) => of.some((ion) => holds.has(ion));
+  const rows = () => EMPTIED_APART.filter((row) => some(row.holds) && (!row.beside || some(row.beside)));
+  const before = rows();
+  const acting = before.filter((row) => row.first && (row.first.takes === "it" || plan.acid > 0));
+  for (const { holds: gone, first } of acting) {
+    if (first?.takes === "it") for (const ion of gone) holds.delete(ion);
+    for (const ion of first?.leaves ?? []) holds.add(ion);
+  }
+  return {
+    holds,
+    apart: [...new Set([...before, ...rows()])],
+    first: distinct(acting.flatMap(({ first }) => first ?? [])),
+  };
+}
+
+/** One for each thing that is added. */
+const distinct = (all: NonNullable<EmptiedApart["first"]>[]) =>
+  all.filter(({ adds }, n) => all.findIndex((one) => one.adds === adds) === n);
+
+/** Barium of the reagents, and of a sample that may hold it: at most all of its solution, or of a solid's mass, mmol. */
+function bariumIn({ plan, molPerDm3 = 0 }: Filled, { cations }: Pick<Statement, "cations">): number {
+  const poured = plan.uses.reduce((sum, use) => {
+    const { components, concentration } = reagentOf(use.id);
+    return sum + use.cm3 * (components[BARIUM] ?? 0) * (use.molPerDm3 ?? concentration ?? 0);
+  }, 0);
+  const taken = plan.solutionCm3 * molPerDm3 + (plan.solidG * 1000) / molarMass("Ba");
+  return poured + (cations.includes(BARIUM) ? taken : 0);
+}
+
+const BARIUM = "Ba^2+";
 
 /** A bottle as it fills: what is in it, and from which parts. `mixture` is why it stands beside the usual one. */
 interface Filling {

@@ -18,6 +18,7 @@ import { limewaterTubes } from "./limewater-tubes.ts";
 import { meltingCautions } from "./melting.ts";
 import { amountWarnings, planReagents, reagentCautions, reagentOf } from "./reagent-plan.ts";
 import { sampleAmounts } from "./sample-plan.ts";
+import { standsInWaste } from "./stands-in-waste.ts";
 import { glassOf, stepsOf } from "./tube-choice.ts";
 import { planTube, type TubePlan } from "./tube-plan.ts";
 import { unsafeCautions, unsafeTests, unsafeWarnings } from "./unsafe-tests.ts";
@@ -68,11 +69,17 @@ export function planBench(
   const flameSamples = plans.filter(({ part }) => stepsOf(part).some((step) => step.do === "flame"));
   const waste = [
     ...emptied(
-      plans.map(({ part, sample, plan }) => ({ part: part.label, sample: sample.label, plan })),
+      plans.map(({ part, sample, plan }) => ({
+        part: part.label,
+        sample: sample.label,
+        molPerDm3: sample.concentration?.molPerDm3,
+        plan,
+      })),
       paper,
     ),
     ...emptiedBesides(gasTests.map(({ test }) => test)),
   ];
+  const stand = standsInWaste(waste);
   const unsafe = unsafeTests(parts, table);
   const askFirst = [
     ...unsafeWarnings(unsafe),
@@ -91,7 +98,8 @@ export function planBench(
     besides: besidesFor({
       gasTests,
       flameTests: flameSamples.length,
-      chlorineCm3: chlorineIn(plans.map(({ plan }) => plan)),
+      halogens: halogensIn(plans.map(({ plan }) => plan)),
+      stand,
     }),
     extras: [
       ...extrasFor({
@@ -109,7 +117,7 @@ export function planBench(
           .filter(({ first }) => first?.some(({ takes }) => takes === "acid"))
           .flatMap((one) => one.tubes),
       }),
-      ...wasteBottles(waste),
+      ...wasteBottles(waste, stand),
     ],
     waste: wasteRows(waste),
     gases: gasRows(gases),
@@ -133,12 +141,18 @@ export function planBench(
   };
 }
 
-/** Liquid in the tubes that chlorine water goes into, cm3. */
-const chlorineIn = (plans: readonly TubePlan[]): number =>
-  plans
-    .filter(({ uses }) => uses.some(({ id }) => id === "Cl2(aq)"))
-    .flatMap(({ tubes }) => tubes)
-    .reduce((sum, { marks }) => sum + Math.max(0, ...marks.map(({ cm3 }) => cm3)), 0);
+const HALOGENS = [
+  { id: "Cl2(aq)", name: "chlorine", because: "chlorine water" },
+  { id: "I2(aq)", name: "iodine", because: "iodine solution" },
+];
+
+/** Liquid in the tubes that chlorine water or iodine goes into, cm3. */
+const halogensIn = (plans: readonly TubePlan[]) =>
+  HALOGENS.flatMap(({ id, name, because }) => {
+    const tubes = plans.filter(({ uses }) => uses.some((use) => use.id === id)).flatMap((plan) => plan.tubes);
+    const cm3 = tubes.reduce((sum, { marks }) => sum + Math.max(0, ...marks.map((mark) => mark.cm3)), 0);
+    return cm3 > 0 ? [{ name, cm3, because }] : [];
+  });
 
 /** The bottle or paper behind a way of testing a gas, whose caution goes for the test. */
 function testReagent({ test }: GasTestCount): { id: string }[] {

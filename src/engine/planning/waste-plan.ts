@@ -4,13 +4,17 @@ import { listed } from "../wording/listed.ts";
 import type { BenchPlan, WasteRow } from "./bench-plan.ts";
 import { COLLECTED, type Emptied } from "./emptied.ts";
 import { DELIVERY, type GasKit } from "./gas-plan.ts";
+import { printed } from "./portions.ts";
+import { reagentOf } from "./reagent-plan.ts";
+import type { StandsInWaste } from "./stands-in-waste.ts";
 import { BEAKER, STRAIGHT } from "./vessels.ts";
 
 /** What the others in a bottle ask for, besides a word on its label. */
-const ALSO: Partial<Record<Waste, string>> = { barium: "Add a little of a sulfate first, for the barium." };
+const ALSO: Partial<Record<Waste, string>> = { barium: "The sulfate that stands in it is for the barium." };
 
 /** Silver and ammonia kept together can explode, so nothing with ammonia reaches silver before it is acid. */
-const BESIDE_SILVER = "Silver goes into this bottle too: make anything with ammonia acidic first.";
+const AMMONIA =
+  "It holds ammonia, and silver goes into this bottle: pour it into the acid that stands there as soon as you have written down what you saw.";
 
 const SINK = "Acid and alkali neutralised, then down the sink with plenty of water, when your teacher says so.";
 
@@ -19,7 +23,7 @@ export const LIMEWATER_TUBES = "limewater tubes";
 
 const AT_ONCE = "Straight down the sink, one tube at a time, with much water, where your teacher allows it.";
 
-function into({ kinds: [first], own, apart = [] }: Emptied): string {
+export function bottleOf({ kinds: [first], own, apart = [] }: Emptied): string {
   if (!first) return apart.length > 0 ? STRAIGHT : BEAKER;
   if (first === "solid") return "solid waste";
   if (!own) return `${first} waste bottle`;
@@ -28,18 +32,15 @@ function into({ kinds: [first], own, apart = [] }: Emptied): string {
 
 /** The table of tubes and bottles. */
 export function wasteRows(groups: readonly Emptied[]): WasteRow[] {
-  const takesSilver = (bottle: string) =>
-    groups.some((one) => into(one) === bottle && one.kinds[0] !== "silver" && one.kinds.includes("silver"));
   return groups.map((group) => {
     const { kinds, tubes } = group;
-    const bottle = into(group);
     const adds = group.first?.map(({ adds }) => adds) ?? [];
     return {
       tubes,
-      into: bottle,
+      into: bottleOf(group),
       kinds,
       ...(adds.length > 0 && { first: adds }),
-      how: how(group, takesSilver(bottle)).join(" "),
+      how: how(group).join(" "),
     };
   });
 }
@@ -48,7 +49,7 @@ export function wasteRows(groups: readonly Emptied[]): WasteRow[] {
 export const alsoHolds = (others: readonly Waste[]): string =>
   `May also hold ${others.join(" and ")}: write it on the bottle.`;
 
-function how({ kinds, apart = [], first: added = [], own, drain }: Emptied, takesSilver: boolean): string[] {
+function how({ kinds, apart = [], first: added = [], ammonia, own, drain }: Emptied): string[] {
   const [first, ...others] = kinds;
   const before = added.map(({ says }) => says);
   const because = apart.flatMap((row) => row.because ?? []);
@@ -60,7 +61,15 @@ function how({ kinds, apart = [], first: added = [], own, drain }: Emptied, take
     : [];
   const label = others.length > 0 ? [alsoHolds(others)] : [];
   const also = others.flatMap((other) => ALSO[other] ?? []);
-  return [...before, wastes[first], ...beside, ...label, ...also, ...(takesSilver ? [BESIDE_SILVER] : []), ...because];
+  return [
+    ...before,
+    wastes[first],
+    ...beside,
+    ...label,
+    ...also,
+    ...(ammonia === undefined ? [] : [AMMONIA]),
+    ...because,
+  ];
 }
 
 /** What the tests of gases leave: tubes of limewater and used papers, in the order of the tests. */
@@ -74,6 +83,7 @@ export function emptiedBesides(tests: readonly GasKit[]): Emptied[] {
     ...(waste ? { kinds: [waste] } : { kinds: [], drain: true }),
     tubes: [...what],
     because: ["used papers"],
+    barium: 0,
   }));
 }
 
@@ -88,11 +98,19 @@ const LEFT: Partial<Record<GasKit, { what: string; waste?: Waste }>> = {
   "cobalt(II) chloride paper": { what: "used cobalt(II) chloride papers", waste: "heavy metal" },
 };
 
-/** The bottles that tubes are emptied into. */
-export function wasteBottles(groups: readonly Emptied[]): BenchPlan["extras"] {
+/** The bottles that tubes are emptied into, with what stands in them. */
+export function wasteBottles(groups: readonly Emptied[], stand: readonly StandsInWaste[]): BenchPlan["extras"] {
   const collected = COLLECTED.flatMap((waste) => groups.filter(({ kinds }) => kinds[0] === waste));
-  return [...new Set(collected.map(into))].map((what) => {
-    const because = collected.filter((one) => into(one) === what).flatMap((one) => one.because);
-    return { what, count: 1, because: [...new Set(because)].join("; ") };
+  return [...new Set(collected.map(bottleOf))].map((what) => {
+    const because = collected.filter((one) => bottleOf(one) === what).flatMap((one) => one.because);
+    const first = stand
+      .filter(({ into }) => into === what)
+      .map(({ id, cm3 }) => `${printed(cm3)} cm3 of ${reagentOf(id).name}`);
+    return {
+      what,
+      count: 1,
+      ...(first.length > 0 && { prepare: `Before the first tube, put in ${listed(first, "and")}.` }),
+      because: [...new Set(because)].join("; "),
+    };
   });
 }

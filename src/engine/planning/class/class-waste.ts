@@ -22,6 +22,10 @@ const heldBy = ({ label, marks }: PlannedTube): number =>
 const limewaterIn = ({ besides }: BenchPlan): number =>
   besides.filter(({ id }) => id === LIMEWATER).reduce((sum, { neededCm3 }) => sum + neededCm3, 0);
 
+/** What stands in the bottle before the first tube, cm3. */
+const standingIn = ({ besides }: BenchPlan, bottle: string): number =>
+  besides.filter(({ into }) => into === bottle).reduce((sum, { neededCm3 }) => sum + neededCm3, 0);
+
 /** The collected kinds that really get into a tube: by the sample's own salt, and by what the part adds. */
 function trulyIn({ sample, part }: PlannedTube, { samples, parts }: Pick<Practical, "samples" | "parts">): Waste[] {
   const salt = samples.find(({ label }) => label === sample)?.salt ?? "";
@@ -49,8 +53,9 @@ export function wasteNeeds(practical: Pick<Practical, "samples" | "parts">, plan
       kinds: new Set(),
       real: new Set(),
     };
+    const standing = bottles.has(vessel) ? 0 : standingIn(plan, into);
     const limewater = labels.includes(LIMEWATER_TUBES) ? limewaterIn(plan) : 0;
-    need.cm3 = tidy(need.cm3 + tubes.reduce((sum, tube) => sum + heldBy(tube), limewater));
+    need.cm3 = tidy(need.cm3 + tubes.reduce((sum, tube) => sum + heldBy(tube), limewater + standing));
     for (const kind of kinds) need.kinds.add(kind);
     // The row with the most kinds says the most; what it leaves out is added below.
     if (kinds.length > need.told.length) Object.assign(need, { how, told: kinds });
