@@ -24,7 +24,7 @@ const TEXT = new Set(["P", "LI", "DD"]);
 const NOT_IN = new Set(
   "A H1 H2 H3 H4 TABLE ASIDE NAV FIGURE SVG SUMMARY CODE LABEL SELECT BUTTON DT ASTRO-ISLAND".split(" "),
 );
-const NOT_IN_CLASS = ["wide", "ready", "caution", "meta", "term", "f", "equation", "vh", "tip", "list"];
+const NOT_IN_CLASS = ["wide", "ready", "screen", "caution", "meta", "term", "f", "equation", "vh", "tip", "list"];
 
 const closed = (node: HTMLElement): boolean =>
   NOT_IN.has(node.tagName) || node.hasAttribute("lang") || NOT_IN_CLASS.some((name) => node.classList.contains(name));
