@@ -1,17 +1,9 @@
 /** The list of unknowns to choose from, as plain lines of text. */
 
+import { HARDNESS_RULE, OTHER_NUMBER, STANDINGS as STANDING_WORDS } from "#words/choose.ts";
 import type { Unknowns } from "../../src/build/unknowns.ts";
 import { capital } from "../../src/components/capital.ts";
-import {
-  HARDNESS_RULE,
-  OTHER_NUMBER,
-  wordAbout,
-  wordCount,
-  wordHazards,
-  wordSet,
-  wordTerms,
-} from "../../src/components/choose/set-words.ts";
-import { STANDING_WORDS } from "../../src/components/choose/standing-words.ts";
+import { wordAbout, wordCount, wordHazards, wordSet, wordTerms } from "../../src/components/choose/set-words.ts";
 import { wordBorders, wordNearest } from "../../src/components/conclude/certificate-words.ts";
 import { list, plain } from "../../src/components/sentence.ts";
 import { BOUNDS, chooseUnknowns, judge } from "../../src/engine/deduction/choose-unknowns.ts";

@@ -1,5 +1,7 @@
 /** What a teacher chooses unknowns from: the predictions of a practical, with the standard tests that could be added to its own. */
 
+import { partNamed } from "#words/choose.ts";
+import { inSentence } from "#words/standard-tests.ts";
 import type { PredictionTable } from "../engine/bench/prediction-table.ts";
 import { tabulate } from "../engine/bench/tabulate.ts";
 import { NoEquilibrium } from "../engine/bench/tube.ts";
@@ -45,7 +47,7 @@ export function unknownsOf(practical: Practical): Unknowns {
   const further = looked.flatMap(({ part, found }) => (typeof found === "string" ? [] : [{ part, table: found }]));
   const table = further.reduce((all, one) => joined(all, one.table), own);
   const withCells = ({ label, title }: Part) => ({
-    name: title.charAt(0).toLowerCase() + title.slice(1),
+    name: inSentence(title),
     cells: cellsOfPart(table, label),
   });
   const possible = new Set(table.sets.flatMap(({ salts }) => salts));
@@ -54,7 +56,7 @@ export function unknownsOf(practical: Practical): Unknowns {
     tests: [
       ...practical.parts.map((part) => ({
         ...withCells(part),
-        name: `part ${part.label} (${part.title})`,
+        name: partNamed(part.label, part.title),
         own: true as const,
       })),
       ...further.map(({ part }) => withCells(part)),

@@ -1,23 +1,13 @@
-/** Every text of a template comes from the catalogue, but for the folders that are still to be moved. That list only ever grows shorter. */
+/** Every text of a template comes from the catalogue. */
 import { describe, expect, test } from "vitest";
 import { sourceFiles } from "../architecture/source-files.ts";
 import { wordsIn } from "./outside.ts";
 
-/** Folders of which a template still says something itself, in English. */
-const STILL_TO_BE_MOVED = ["src/components/choose/"];
-
-const said = [...sourceFiles("src", [".tsx", ".astro"])].flatMap(([path, text]) =>
-  wordsIn(path, text).map((words) => ({ path, folder: path.replace(/[^/]+$/, ""), words })),
-);
-
-test("no template says anything itself where the words have been moved", () => {
-  const outside = said.filter(({ folder }) => !STILL_TO_BE_MOVED.includes(folder));
-  expect(outside.map(({ path, words }) => `${path}: "${words}" belongs into src/words.`)).toEqual([]);
-});
-
-test("a folder that has been moved is taken off the list", () => {
-  const left = new Set(said.map(({ folder }) => folder));
-  expect(STILL_TO_BE_MOVED.filter((folder) => !left.has(folder))).toEqual([]);
+test("no template says anything itself", () => {
+  const said = [...sourceFiles("src", [".tsx", ".astro"])].flatMap(([path, text]) =>
+    wordsIn(path, text).map((words) => `${path}: "${words}" belongs into src/words.`),
+  );
+  expect(said).toEqual([]);
 });
 
 describe("the search itself", () => {

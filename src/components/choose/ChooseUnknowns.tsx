@@ -5,13 +5,13 @@
  */
 import type { ComponentChildren } from "preact";
 import { useEffect, useMemo, useState } from "preact/hooks";
+import * as say from "#words/choose.ts";
 import type { Unknowns } from "../../build/unknowns.ts";
 import { STANDINGS, type Standing } from "../../engine/deduction/hardness.ts";
 import { useAwake } from "../awake.ts";
 import { useLater } from "../later.ts";
 import type { IonNames } from "../names.ts";
 import { Store } from "./Store.tsx";
-import { STANDING_WORDS } from "./standing-words.ts";
 import { useChosen } from "./use-chosen.ts";
 
 interface Props {
@@ -50,7 +50,7 @@ export default function ChooseUnknowns({ of: json, names, count, sets }: Props) 
     <div onPointerOver={load} onFocusIn={load}>
       <div class="find">
         <label>
-          Samples
+          {say.SAMPLES}
           <select
             disabled={!awake}
             value={samples}
@@ -58,22 +58,22 @@ export default function ChooseUnknowns({ of: json, names, count, sets }: Props) 
           >
             {Array.from({ length: MOST_SAMPLES }, (_, n) => n + 1).map((n) => (
               <option key={n} value={n}>
-                {n === own ? `${n}, as the paper has it` : n}
+                {n === own ? say.asPaperHas(n) : n}
               </option>
             ))}
           </select>
         </label>
         <label>
-          Show
+          {say.SHOW}
           <select
             disabled={!awake}
             value={kind}
             onChange={(event) => show(event.currentTarget.value as Standing | "all")}
           >
-            <option value="all">all kinds</option>
+            <option value="all">{say.ALL_KINDS}</option>
             {STANDINGS.map((standing) => (
               <option key={standing} value={standing}>
-                {STANDING_WORDS[standing]}
+                {say.STANDINGS[standing]}
               </option>
             ))}
           </select>
@@ -91,7 +91,7 @@ export default function ChooseUnknowns({ of: json, names, count, sets }: Props) 
       {faults.length > 0 && (
         <div class="caution" role="status">
           <p>
-            <b>Part of the link could not be read.</b>
+            <b>{say.UNREADABLE}</b>
           </p>
           <ul>
             {faults.map((fault) => (
@@ -100,17 +100,12 @@ export default function ChooseUnknowns({ of: json, names, count, sets }: Props) 
           </ul>
         </div>
       )}
-      {changed && (
-        <p class="small soft">The address of this page now holds your choice: copy it to keep or share it.</p>
-      )}
-      <h2>Sets to choose from</h2>
+      {changed && <p class="small soft">{say.IN_ADDRESS}</p>}
+      <h2>{say.SETS}</h2>
       <p aria-live="polite" class={touched && failed ? "caution" : undefined}>
-        {!touched ? count : (found?.count ?? (failed ? NOT_LOADED : "Working it out …"))}
+        {!touched ? count : (found?.count ?? (failed ? say.NOT_LOADED : say.WORKING))}
       </p>
       {touched && module && found ? <module.Sets of={of} found={found} show={kind} atOnce={false} /> : sets}
     </div>
   );
 }
-
-const NOT_LOADED =
-  "The sets for your choice could not be fetched; those below are for a school store's usual salts. Your choice is kept in this page's address: check the connection and load the page again.";

@@ -1,6 +1,7 @@
 /** One set of unknowns: its salts, how near another answer comes, and on opening all that a teacher may want to know of it. */
 
 import { useMemo, useState } from "preact/hooks";
+import * as say from "#words/choose.ts";
 import type { Unknowns } from "../../build/unknowns.ts";
 import type { PredictionTable } from "../../engine/bench/prediction-table.ts";
 import type { Judged } from "../../engine/deduction/hardness.ts";
@@ -32,7 +33,8 @@ export function SetEntry({ table, of, salts, judged, atOnce }: Props) {
       <span class="meta">{`${wordNearest(judged.nearest)} ${wordBorders(judged.borders)}`}</span>
       <details onToggle={(event) => event.currentTarget.open && open(true)}>
         <summary>
-          More<span class="vh"> on {wordSet(table, salts)}</span>
+          {say.MORE}
+          <span class="vh"> {say.onSet(wordSet(table, salts))}</span>
         </summary>
         <ul>
           {about.map((words) => (
@@ -44,7 +46,7 @@ export function SetEntry({ table, of, salts, judged, atOnce }: Props) {
         {hazards.length > 0 && (
           <div class="caution">
             <p>
-              <b>Before you give it out.</b>
+              <b>{say.BEFORE_GIVING_OUT}</b>
             </p>
             <ul>
               {hazards.map((words) => (

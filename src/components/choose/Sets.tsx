@@ -1,4 +1,5 @@
 /** The sets of unknowns to choose from, by how hard they are. */
+import * as say from "#words/choose.ts";
 import type { Unknowns } from "../../build/unknowns.ts";
 import type { PredictionTable } from "../../engine/bench/prediction-table.ts";
 import { BOUNDS, type Choice, chooseUnknowns } from "../../engine/deduction/choose-unknowns.ts";
@@ -8,8 +9,7 @@ import { capital } from "../capital.ts";
 import { plain } from "../sentence.ts";
 import type { Chosen } from "./choice-address.ts";
 import { SetEntry } from "./SetEntry.tsx";
-import { OTHER_NUMBER, wordCount, wordTerms } from "./set-words.ts";
-import { STANDING_WORDS } from "./standing-words.ts";
+import { wordCount, wordTerms } from "./set-words.ts";
 
 /** Sets shown of each kind. */
 const LISTED = 6;
@@ -41,15 +41,15 @@ export function Sets({ of, found: { table, choice }, show, atOnce }: Props) {
   const isOwn = table.samples.length === of.table.samples.length;
   return (
     <>
-      <p class="small soft">{plain([...(isOwn ? [] : [OTHER_NUMBER]), ...wordTerms(table)].join(" "))}</p>
+      <p class="small soft">{plain([...(isOwn ? [] : [say.OTHER_NUMBER]), ...wordTerms(table)].join(" "))}</p>
       {STANDINGS.filter((standing) => show === "all" || show === standing).map((standing) => {
         const named = choice.sets[standing];
         const all = choice.found[standing];
         return (
           <section key={standing} aria-labelledby={`sets-${standing}`}>
             <h3 id={`sets-${standing}`}>
-              {capital(STANDING_WORDS[standing])}{" "}
-              <span class="soft">{all > named.length ? `${named.length} of ${all}` : all}</span>
+              {capital(say.STANDINGS[standing])}{" "}
+              <span class="soft">{all > named.length ? say.someOf(named.length, all) : all}</span>
             </h3>
             <ol class="list sets">
               {named.map((one) => (

@@ -1,4 +1,5 @@
 /** The salts a teacher has, ticked one by one. */
+import * as say from "#words/choose.ts";
 import type { PredictionTable } from "../../engine/bench/prediction-table.ts";
 import { type IonNames, saltWords } from "../names.ts";
 import { Words } from "../Words.tsx";
@@ -20,18 +21,16 @@ export function Store({ salts, names, possible, ticked, usual, awake, onChange }
     onChange(possible.filter((one) => (one === salt ? !ticked.includes(one) : ticked.includes(one))));
   return (
     <fieldset class="store">
-      <legend>
-        Salts in the store: {ticked.length} of {possible.length} ticked
-      </legend>
+      <legend>{say.inStore(ticked.length, possible.length)}</legend>
       <div class="tools">
         <button type="button" disabled={!awake} onClick={() => onChange([...usual])}>
-          A school store's usual ones
+          {say.USUAL}
         </button>
         <button type="button" disabled={!awake} onClick={() => onChange([...possible])}>
-          All
+          {say.ALL}
         </button>
         <button type="button" disabled={!awake} onClick={() => onChange([])}>
-          None
+          {say.NONE}
         </button>
       </div>
       <ul>

@@ -2,6 +2,7 @@
  * What a teacher has chosen, in the address of the page, so that a link shows it again: the salts ticked, by their formulas, and the number
  * of samples; only what differs from the page as built.
  */
+import * as say from "#words/choose.ts";
 import type { PredictionTable } from "../../engine/bench/prediction-table.ts";
 
 /** Salts by index, in the order of the table. */
@@ -32,7 +33,7 @@ const LONGEST = 4_000;
 /** So much of what cannot be read is quoted. */
 const QUOTED = 40;
 
-const quote = (text: string): string => `“${text.length > QUOTED ? `${text.slice(0, QUOTED)}…` : text}”`;
+const quote = (text: string): string => say.quote(text.length > QUOTED ? `${text.slice(0, QUOTED)}…` : text);
 
 /**
  * Reads such a part of an address. What cannot be read is left as the page has it, or left out, and said.
@@ -48,22 +49,20 @@ export function fromAddress(
   if (search.length > LONGEST)
     return {
       ...usual,
-      faults: [`The link is ${search.length} characters long, expected at most ${LONGEST}.`],
+      faults: [say.linkTooLong(search.length, LONGEST)],
     };
   const entries = new URLSearchParams(search);
   const faults: string[] = [];
   const asked = entries.get("samples");
   const count = Number(asked);
   const fits = asked !== null && Number.isInteger(count) && count >= 1 && count <= most;
-  if (asked !== null && !fits)
-    faults.push(`Samples: found ${quote(asked)}, expected a whole number from 1 to ${most}.`);
+  if (asked !== null && !fits) faults.push(say.badSamples(quote(asked), most));
   const named = entries
     .get("store")
     ?.split(BETWEEN)
     .filter((formula) => formula !== "");
   const unknown = named?.filter((formula) => !possible.some((salt) => salts[salt].formula === formula)) ?? [];
-  if (unknown.length > 0)
-    faults.push(`Store: found ${quote(unknown.join(BETWEEN))}, expected formulas of salts that can be ticked here.`);
+  if (unknown.length > 0) faults.push(say.badStore(quote(unknown.join(BETWEEN))));
   return {
     store: named ? possible.filter((salt) => named.includes(salts[salt].formula)) : usual.store,
     samples: fits ? count : usual.samples,

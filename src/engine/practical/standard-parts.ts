@@ -1,4 +1,5 @@
 /** The standard tests as parts of a procedure, for samples of any form. */
+import { testTitle } from "#words/standard-tests.ts";
 import { STANDARD_TESTS, type StandardTest, type WrittenStep } from "../constants/standard-tests.ts";
 import { ROMAN } from "./cells.ts";
 import type { Part, Procedure } from "./procedure.ts";
@@ -30,7 +31,7 @@ export function standardPart(test: StandardTest, label: string, from: "solid" | 
   const tests = writtenTests(test, from);
   return {
     label,
-    title: test.title,
+    title: testTitle(test.id, test.title),
     ...(samples && { samples }),
     from,
     tests: tests.map((steps, index) => ({

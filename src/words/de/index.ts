@@ -6,6 +6,7 @@ export * as cannotBe from "./cannot-be.ts";
 export * as carryOut from "./carry-out.ts";
 export * as cautions from "./cautions.ts";
 export * as certificate from "./certificate.ts";
+export * as choose from "./choose.ts";
 export * as classSheet from "./class-sheet.ts";
 export * as conclude from "./conclude.ts";
 export * as curves from "./curves.ts";

@@ -27,3 +27,5 @@ const TITLES: Readonly<Record<string, string>> = {
 };
 /** The constants have it in English. */
 export const testTitle = (id: string, title: string): string => TITLES[id] ?? title;
+/** A title within a sentence. */
+export const inSentence = (title: string): string => title;
