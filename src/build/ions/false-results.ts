@@ -14,7 +14,7 @@ export interface FalseResult extends Interference {
 }
 
 /** The tests in which a false result is known of and looked for; the others of the list repeat what these do. */
-const LOOKED_AT = ["sodium-hydroxide", "ammonia", "nitrate", "halide", "sulfate", "sulfite"];
+const LOOKED_AT = ["sodium-hydroxide", "ammonia", "carbonate", "nitrate", "halide", "sulfate", "sulfite"];
 
 let found: FalseResult[] | undefined;
 

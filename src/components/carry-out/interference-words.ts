@@ -26,6 +26,8 @@ function wordAmount(salts: readonly Misled[]): string | undefined {
 const CAUSE: Readonly<Record<Kind, string>> = {
   "chloride or sulfate of a reagent": "The reagents themselves bring chloride or sulfate",
   "ammonium not boiled off": "Ammonium that was not boiled off gives ammonia too",
+  nitrite: "Nitrite gives ammonia as nitrate does",
+  "sulfur dioxide": "Sulfur dioxide clouds limewater as carbon dioxide does",
   "silver sulfate": "Silver sulfate dissolves only slightly",
   "no acid, or too little": "Without enough acid other ions give a precipitate as well",
   "tap water": "Tap water holds chloride",

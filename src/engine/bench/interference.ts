@@ -43,9 +43,9 @@ export type Disturbable = Pick<Paper, "samples" | "paper" | "parts">;
  * Names the lines of a procedure whose result would be false for some allowed salt.
  *
  * A line looks for one thing: silver nitrate for a halide, a barium salt for sulfate, ammonia after silver nitrate for which halide, foil in
- * warm alkali for nitrate, alkali for a hydroxide. Its result is false for a salt when the sign of that one thing (a solid and its colour,
+ * warm alkali for nitrate, acid and limewater for carbonate, alkali for a hydroxide. Its result is false for a salt when the sign of that one thing (a solid and its colour,
  * that it dissolves, ammonia) changes as the disturbing thing is taken away and all else stays: the reagents' own chloride and sulfate
- * replaced by nitrate; ammonium replaced by sodium; plenty of nitric acid added first; the sample's sulfate replaced by nitrate; the
+ * replaced by nitrate; ammonium replaced by sodium; nitrite, sulfite or thiosulfate by chloride; plenty of nitric acid added first; the sample's sulfate replaced by nitrate; the
  * sample's cation replaced by sodium. Tap water and old alkali are not in the procedure: there the line with them is compared with the
  * line as written. For "which halide" the sign is whether a solid is left when
  * the ammonia is in, and only halides are asked about. "surely": no sign accepted with the disturbance is accepted without it; "perhaps": one of them is not.
@@ -80,6 +80,7 @@ const CONCLUDED: Readonly<Record<Aim, string>> = {
   "which halide": "another halide than it is",
   sulfate: "sulfate",
   nitrate: "nitrate",
+  carbonate: "carbonate",
   hydroxide: "a cation with a white hydroxide",
 };
 
@@ -128,7 +129,7 @@ function* misledBy(
 
 /** The solid or gas that misleads: the most there is of one that the clean tube does not show, in this line or, failing that, before. */
 function amountOf({ aim }: Line, disturbed: readonly Prediction[], clean: readonly Prediction[]) {
-  const kind: BenchEvent["kind"] = aim === "nitrate" ? "gas leaves" : "precipitate forms";
+  const kind: BenchEvent["kind"] = aim === "nitrate" || aim === "carbonate" ? "gas leaves" : "precipitate forms";
   const eventsIn = ({ events }: Prediction) => events.filter((each) => each.kind === kind && !each.where);
   const rightful = new Set(clean.flatMap(eventsIn).map(({ phase }) => phase));
   for (const prediction of disturbed.toReversed()) {

@@ -215,3 +215,18 @@ test("every finding says what is wrongly concluded and what to do", () => {
     expect(remedy).toMatch(/\.$/);
   }
 });
+
+// Textbooks of qualitative analysis, from memory: foil in alkali reduces nitrite too, and sulfur dioxide clouds limewater too.
+test("nitrite with foil in alkali is taken for nitrate, nitrate itself is not false", () => {
+  const foil = [take, cm3("NaOH(aq)"), { add: "Al(s)", pieces: 1 }, warm, tryGas("damp red litmus")];
+  const found = falseResults(sodium("NO2-", "NO3-", "Cl-"), [foil]);
+  expect(misled(found, "nitrite")).toMatchObject([{ salt: "NaNO2", how: "surely", phase: "NH3(g)" }]);
+  expect(found).toMatchObject([{ concluded: "nitrate" }]);
+});
+test("sulfite and thiosulfate with acid and limewater are taken for carbonate", () => {
+  for (const gas of [tryGas("limewater"), { leadThrough: "limewater" }]) {
+    const found = falseResults(sodium("SO3^2-", "S2O3^2-", "CO3^2-", "Cl-"), [[take, cm3("HCl(aq)"), warm, gas]]);
+    expect(misled(found, "sulfur dioxide").map(({ salt }) => salt)).toContain("Na2SO3");
+    expect(found.map(({ kind, concluded }) => [kind, concluded])).toEqual([["sulfur dioxide", "carbonate"]]);
+  }
+});

@@ -9,6 +9,8 @@ export type Kind =
   | "chloride or sulfate of a reagent"
   | "ammonium not boiled off"
   | "no acid, or too little"
+  | "nitrite"
+  | "sulfur dioxide"
   | "silver sulfate"
   | "tap water"
   | "old alkali"
@@ -39,6 +41,14 @@ function asNitrate(salt: SimpleSalt, tested: TestedSalt): TestedSalt {
   return { ...tested, ions: { [salt.cation]: salt.ions[salt.cation], "NO3-": charge } };
 }
 
+/** The salt with chloride for its anion, charge for charge: it gives no gas in dilute acid or alkali. */
+function asChloride(salt: SimpleSalt, tested: TestedSalt): TestedSalt {
+  const charge = -parseFormula(salt.anion).charge * salt.ions[salt.anion];
+  return { ...tested, ions: { [salt.cation]: salt.ions[salt.cation], "Cl-": charge } };
+}
+
+const SULFUROUS = ["SO3^2-", "S2O3^2-"];
+
 /** In this order: what an earlier one explains is not told again by a later one. */
 export const DISTURBANCES: readonly Disturbance[] = [
   {
@@ -53,6 +63,25 @@ export const DISTURBANCES: readonly Disturbance[] = [
     compare: (_, salt, asIs) =>
       salt.cation === "NH4+" ? { disturbed: asIs, clean: { ...asIs, salt: asSodium(salt, asIs.salt) } } : undefined,
     remedy: "Boil with the alkali until damp red litmus stays red, then add the foil.",
+  },
+  {
+    // Textbooks of qualitative analysis, from memory, as the remedy: aluminium in alkali reduces nitrite as it does nitrate.
+    kind: "nitrite",
+    aims: ["nitrate"],
+    compare: (_, salt, asIs) =>
+      salt.anion === "NO2-" ? { disturbed: asIs, clean: { ...asIs, salt: asChloride(salt, asIs.salt) } } : undefined,
+    remedy: "Add dilute acid to a fresh drop or two in a fume cupboard: nitrite gives brown fumes, nitrate does not.",
+  },
+  {
+    // Boards' gas tables and textbooks, from memory, as the remedy.
+    kind: "sulfur dioxide",
+    aims: ["carbonate"],
+    compare: (_, salt, asIs) =>
+      SULFUROUS.includes(salt.anion)
+        ? { disturbed: asIs, clean: { ...asIs, salt: asChloride(salt, asIs.salt) } }
+        : undefined,
+    remedy:
+      "Hold acidified manganate(VII) paper into the gas: sulfur dioxide takes its colour, carbon dioxide does not.",
   },
   {
     kind: "silver sulfate",

@@ -5,9 +5,10 @@ import type { Cell, Step } from "../../practical.ts";
  * - `halide`: silver nitrate is added; `which halide`: ammonia on what silver nitrate gave.
  * - `sulfate`: a barium salt is added.
  * - `nitrate`: aluminium foil in warm alkali, the gas tried with litmus.
+ * - `carbonate`: acid is added and the gas brought to limewater.
  * - `hydroxide`: alkali is added to the sample alone.
  */
-export type Aim = "halide" | "which halide" | "sulfate" | "nitrate" | "hydroxide";
+export type Aim = "halide" | "which halide" | "sulfate" | "nitrate" | "carbonate" | "hydroxide";
 
 export interface Line {
   cell: Cell;
@@ -24,6 +25,9 @@ const FOIL = ["Al(s)"];
 const adds = (steps: readonly Step[], reagents: readonly string[]): boolean =>
   steps.some((step) => step.do === "add" && reagents.includes(step.reagent));
 
+const isLimewater = (step: Step): boolean =>
+  step.do === "lead through" || (step.do === "test gas" && step.with === "limewater");
+
 /** What is looked for in a cell; undefined where no false result is known of. */
 export function lineOf(cell: Cell): Line | undefined {
   const { steps } = cell.test;
@@ -34,6 +38,7 @@ export function lineOf(cell: Cell): Line | undefined {
   if (adds(steps, AMMONIA) && adds(before, SILVER)) return { cell, aim: "which halide" };
   if (adds(all, FOIL) && steps.some((step) => step.do === "test gas" && step.with === "damp red litmus"))
     return { cell, aim: "nitrate" };
+  if (adds(all, ACIDS) && steps.some(isLimewater)) return { cell, aim: "carbonate" };
   if (adds(steps, ALKALIS) && !adds(before, [...SILVER, ...BARIUM])) return { cell, aim: "hydroxide" };
   return undefined;
 }

@@ -3,11 +3,20 @@ import { type Colour, type Observation, sameColour } from "../../practical.ts";
 import type { Prediction } from "../prediction.ts";
 import type { Aim } from "./line.ts";
 
-/** No solid; one of this colour that stays; one that goes wholly or in part; ammonia at the mouth of the tube. */
-type Sign = { solid: Colour | "old" } | "clear" | "dissolves" | "partly dissolves" | "ammonia" | "no ammonia";
+/** No solid; one of this colour that stays; one that goes wholly or in part; ammonia at the mouth of the tube; limewater that clouds. */
+type Sign =
+  | { solid: Colour | "old" }
+  | "clear"
+  | "dissolves"
+  | "partly dissolves"
+  | "ammonia"
+  | "no ammonia"
+  | "milky"
+  | "not milky";
 
 function signOf(aim: Aim, { precipitate, fate, gas }: Observation): Sign {
   if (aim === "nitrate") return gas && gas.formula === "NH3" ? "ammonia" : "no ammonia";
+  if (aim === "carbonate") return gas ? "milky" : "not milky";
   if (fate === "dissolves" || fate === "partly dissolves") return fate;
   if (precipitate) return { solid: precipitate.colour };
   return fate === "remains" ? { solid: "old" } : "clear";
