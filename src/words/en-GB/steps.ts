@@ -80,7 +80,7 @@ export const heatSolid = (how: string) =>
 /** A test in a few words, one after the other. */
 export const BRIEF = {
   inExcess: (name: string) => `${name} in excess`,
-  drops: (name: string, count: number) => `${name}, ${count} drops`,
+  drops: (name: string, count: number) => `${name}, ${count} ${count === 1 ? "drop" : "drops"}`,
   warmed: "warmed",
   boiled: "boiled",
   cooled: "cooled",
