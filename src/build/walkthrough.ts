@@ -10,6 +10,7 @@ import {
   SLOW_SOLIDS,
   SOLID_TO_SOLID,
 } from "../engine/constants/kinetic-gates.ts";
+import { LATER_LOOKS } from "../engine/constants/later-looks.ts";
 import { STARCH } from "../engine/constants/starch.ts";
 import { certificate } from "../engine/deduction/certificate.ts";
 import { furtherPredictions } from "../engine/deduction/further-predictions.ts";
@@ -95,7 +96,7 @@ export function namedGates(ids: ReadonlySet<string>): NamedGate[] {
   const named = (gates: readonly Omit<NamedGate, "slow">[], slow: boolean) =>
     gates.flatMap(({ id, name, source }) => (ids.has(id) ? [{ id, slow, name, source }] : []));
   return [
-    ...named([...SLOW_SOLIDS, ...SEEN_FIRST, ...LOCAL_SOLIDS, SOLID_TO_SOLID], true),
+    ...named([...SLOW_SOLIDS, ...SEEN_FIRST, ...LATER_LOOKS, ...LOCAL_SOLIDS, SOLID_TO_SOLID], true),
     ...named([...HEAT_OPENS, STARCH], false),
   ];
 }

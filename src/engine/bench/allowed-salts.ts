@@ -41,8 +41,9 @@ function triedAs(salt: Content, form: Form, solve: Solver): string | undefined {
   return form.concentration && noSolution(salt, form.concentration.molPerDm3, solve);
 }
 
-/** Strength at which a solid is tried against water, mol/dm3, and the part of its cation that must go elsewhere before it cannot be. */
+/** Strength at which a solid is tried against water, mol/dm3: that of the usual sample. */
 const TRIAL_STRENGTH = 0.1;
+/** Part of its cation that must go elsewhere before a solid cannot be. Our choice: what mostly stays is still that salt. */
 const FALLS_APART = 0.5;
 
 /** A salt that water takes apart as soon as it meets it, or that oxidises itself, is no salt to put in a jar. */

@@ -106,6 +106,7 @@ export function carryOutTest(
       const done =
         hand.stopAtDrop !== undefined && isDrops(step) ? { ...step, amount: { drops: hand.stopAtDrop } } : step;
       tube.air = step.do === "stand" && hand.air;
+      trace.waited ||= step.do === "warm" || step.do === "boil" || step.do === "stand";
       const cm3 = done.do === "add" ? volumeAdded(done, before) : 0;
       addReagent(done, [trace.together, partTogether], cm3, solve);
       if (done.do === "add") notePoured(done, trace, tube, cm3, solve);

@@ -6,7 +6,9 @@ import type { BenchEvent, Prediction } from "./prediction.ts";
 /** Chooses among the events of a test; undefined when nothing happened worth a number. */
 export function factOf(prediction: Prediction | undefined): string | undefined {
   const events = prediction?.events ?? [];
-  const dissolving = events.find((event) => event.kind === "precipitate dissolves" && (event.dissolved ?? 0) >= 0.25);
+  const dissolving = events.find(
+    (event) => event.kind === "precipitate dissolves" && (event.dissolved ?? 0) >= VISIBILITY.dissolvesBelow.value,
+  );
   const forming = events.find(
     (event) => event.kind === "precipitate forms" && (event.gramsPerDm3 ?? 0) >= VISIBILITY.visible.value,
   );

@@ -1,9 +1,11 @@
 /** From a trace to the observation a person would record, with every reading that is acceptable, and the events behind it. */
-import { FLEETING_COLOURS, MAY_DISSOLVE, SEEN_FIRST, SLOW_SOLIDS, SOLID_TO_SOLID } from "../constants/kinetic-gates.ts";
+import { FLEETING_COLOURS, MAY_DISSOLVE, SEEN_FIRST, SOLID_TO_SOLID } from "../constants/kinetic-gates.ts";
 import { VISIBILITY } from "../constants/visibility.ts";
 import { sameColour } from "../practical/same-colour.ts";
-import type { Observation, Precipitate } from "../practical.ts";
+import type { Colour, Observation, Precipitate } from "../practical.ts";
+import { alsoSeen } from "./also-seen.ts";
 import { eventsOf } from "./events.ts";
+import { afterWaiting, withinTheTest } from "./later-looks.ts";
 import { limewaterReadings } from "./limewater.ts";
 import type { BenchEvent, Prediction } from "./prediction.ts";
 import { brownFumesReadings, effervescenceReadings, gasesGivenOff, gasReadings } from "./read-gas.ts";
@@ -60,6 +62,7 @@ export function observe(trace: TestTrace): Prediction {
         readings.push(nothing && !colour && !gas ? { none: true, ...reading } : reading);
         if (nothing && colour && !gas && unchanged && lost === undefined)
           readings.push({ none: true, ...(gas !== undefined && { gas }) });
+        readings.push(...alsoSeen(trace, reading));
         if (mayGo) readings.push({ ...reading, fate: "dissolves", solution: mayGo });
         for (const { colour: fleetingColour } of fleeting) readings.push({ ...reading, solution: fleetingColour });
       }
@@ -77,6 +80,8 @@ export function observe(trace: TestTrace): Prediction {
       ...atDrop.flatMap(({ gate }) => gate ?? []),
       ...slowGates(grown),
       ...seenFirst(trace, grown).map(({ id }) => id),
+      ...afterWaiting(trace).map(({ gate }) => gate),
+      ...withinTheTest(trace, grown).map(({ id }) => id),
       ...stayingGate(trace),
     ],
     heldBack: trace.heldBack,
@@ -92,8 +97,7 @@ function mayDissolve({ after, end }: TestTrace): Observation["solution"] {
 }
 
 /** Gates of the solids that form only slowly. */
-const slowGates = (grown: readonly Growth[]): string[] =>
-  SLOW_SOLIDS.flatMap(({ id, solid }) => (grown.some((growth) => growth.id === solid) ? [id] : []));
+const slowGates = (grown: readonly Growth[]): string[] => grown.flatMap(({ slow }) => slow?.id ?? []);
 
 /** Gates of the solids that this test's changes of oxidation state make by way of another, where nothing else has grown. */
 function seenFirst({ reactions }: TestTrace, grown: readonly Growth[]) {
@@ -118,9 +122,13 @@ function newSolids(trace: TestTrace, grown: readonly Growth[]): (Precipitate | f
     return [{ colour, amount: "plain" }, { colour, amount: "slight" }, false];
   }
   const first = seenFirst(trace, grown);
-  return precipitateReadings(grown).flatMap((precipitate): (Precipitate | false)[] =>
-    precipitate === false ? [false] : [...first.map(({ colour }) => ({ ...precipitate, colour })), precipitate],
-  );
+  const later = withinTheTest(trace, grown);
+  const told = precipitateReadings(grown).flatMap((precipitate): (Precipitate | false)[] => {
+    if (precipitate === false) return [false];
+    const as = (looks: readonly { colour: Colour }[]) => looks.map(({ colour }) => ({ ...precipitate, colour }));
+    return [...as(first), precipitate, ...as(later)];
+  });
+  return passes(trace) ? [...told, false] : told;
 }
 
 /** The gate that keeps a given solid from turning into another, where equilibrium would have it so. */
@@ -129,6 +137,14 @@ function stayingGate(trace: TestTrace): string[] {
     ({ id, gramsPerDm3 }) => !trace.dry?.own.has(id) && gramsPerDm3 >= VISIBILITY.visible.value,
   );
   return foreign && staysItself(trace) ? [SOLID_TO_SOLID.id] : [];
+}
+
+/** A precipitate that the next drops take again before it has been looked at. */
+function passes({ drops, before, after }: TestTrace): boolean {
+  const inSight = (sight: Sight | undefined) =>
+    sight?.solids.some(({ gramsPerDm3 }) => gramsPerDm3 >= VISIBILITY.visible.value) ?? false;
+  if (drops.length < 2 || inSight(before) || inSight(after)) return false;
+  return drops.filter(inSight).length <= VISIBILITY.passing.value;
 }
 
 type SolidReading = Pick<Observation, "precipitate" | "fate">;
@@ -141,7 +157,7 @@ function solidReadings(trace: TestTrace, grown: readonly Growth[], fate: FateRea
   const seenBefore = (trace.before?.solids ?? []).filter(({ gramsPerDm3 }) => gramsPerDm3 >= VISIBILITY.visible.value);
   const wasThere = trace.dry !== undefined || seenBefore.length > 0;
   const fates: (Observation["fate"] | undefined)[] = fate?.readings ?? [undefined];
-  return newSolids(trace, grown).flatMap((precipitate): SolidReading[] => {
+  const told = newSolids(trace, grown).flatMap((precipitate): SolidReading[] => {
     if (precipitate === false) return wasThere ? fates.map((end) => (end ? { fate: end } : {})) : [{}];
     if (!wasThere) return fates.map((end) => (end && end !== "remains" ? { precipitate, fate: end } : { precipitate }));
     // Both may be gone at the end: then that is what is told, with or without the one that came in between.
@@ -150,4 +166,5 @@ function solidReadings(trace: TestTrace, grown: readonly Growth[], fate: FateRea
     const before = trace.dry?.colour ?? colourTogether(seenBefore);
     return sameColour(before, precipitate.colour) ? [{ fate: "remains" }, { precipitate }] : [{ precipitate }];
   });
+  return [...told, ...afterWaiting(trace).map(({ precipitate }) => ({ precipitate }))];
 }

@@ -1,5 +1,6 @@
 /** A salt taken through a procedure: what would be recorded at every test. */
 import { TEMPERATURE } from "../constants/kinetic-gates.ts";
+import { VISIBILITY } from "../constants/visibility.ts";
 import type { Solver } from "../equilibrium/solve.ts";
 import { cellsOf } from "../practical/cells.ts";
 import type { Part, Procedure } from "../practical.ts";
@@ -108,15 +109,12 @@ function runPart(
   return runs;
 }
 
-/** Part of a precipitate that must go again within the drops before the count of drops matters. */
-const GOES_AGAIN = 0.1;
-
 /** The drop at which to stop so that the precipitate is at its fullest, when it goes again within the drops; else undefined. */
 function stopAt(trace: TestTrace | undefined): number | undefined {
   if (!trace || trace.drops.length < 2) return undefined;
   const grams = trace.drops.map(({ solids }) => solids.reduce((sum, solid) => sum + solid.grams, 0));
   const most = Math.max(...grams);
   const last = grams[grams.length - 1];
-  if (most <= 0 || last > most * (1 - GOES_AGAIN)) return undefined;
+  if (most <= 0 || last > most * (1 - VISIBILITY.goesAgain.value)) return undefined;
   return grams.indexOf(most) + 1;
 }

@@ -5,8 +5,8 @@ import type { Colour, Observation } from "../practical.ts";
 import type { Sight } from "./sight.ts";
 import type { Poured, TestTrace } from "./trace.ts";
 
-/** A colour is worth saying to have gone when the same liquid, only diluted, would stand this many times above the limit of sight. */
-const PLAINLY_COLOURED = 10;
+/** Absorbance from which the colour of a liquid, only diluted, is worth saying to have gone. */
+const PLAINLY_COLOURED = VISIBILITY.absorbance.value * VISIBILITY.plainlyColoured.value;
 
 /** The colour of the liquid at the end, and whether it changed by more than dilution. */
 export function solutionSeen(trace: TestTrace): { colour: Observation["solution"]; worthSaying: boolean } | undefined {
@@ -19,7 +19,7 @@ export function solutionSeen(trace: TestTrace): { colour: Observation["solution"
     return { colour: after.solution, worthSaying: !hidden && pouredPlainly(trace, after.cm3) !== undefined };
   const diluted = (first.absorbance * first.cm3) / after.cm3;
   if (after.solution === "colourless") {
-    return { colour: after.solution, worthSaying: !hidden && diluted > VISIBILITY.absorbance.value * PLAINLY_COLOURED };
+    return { colour: after.solution, worthSaying: !hidden && diluted > PLAINLY_COLOURED };
   }
   return { colour: after.solution, worthSaying: true };
 }
@@ -27,9 +27,7 @@ export function solutionSeen(trace: TestTrace): { colour: Observation["solution"
 /** The colour of a reagent plainly coloured of itself, where the liquid at the end does not show it. */
 function pouredPlainly({ poured, after }: TestTrace, cm3: number): Observation["solution"] {
   if (!poured || poured.solution === after?.solution) return undefined;
-  return (poured.absorbance * poured.cm3) / cm3 > VISIBILITY.absorbance.value * PLAINLY_COLOURED
-    ? poured.solution
-    : undefined;
+  return (poured.absorbance * poured.cm3) / cm3 > PLAINLY_COLOURED ? poured.solution : undefined;
 }
 
 /**
@@ -47,7 +45,7 @@ function losesColour(poured: Poured, { solution, absorbance, cm3, solids }: Sigh
   if (solids.some(({ gramsPerDm3 }) => gramsPerDm3 >= VISIBILITY.visible.value)) return false;
   const there = Math.min(poured.cm3, Math.max(0, cm3 - poured.into));
   const diluted = (poured.absorbance * there) / cm3;
-  return diluted > Math.max(VISIBILITY.absorbance.value * PLAINLY_COLOURED, absorbance);
+  return diluted > Math.max(PLAINLY_COLOURED, absorbance);
 }
 
 /**

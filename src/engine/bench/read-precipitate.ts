@@ -13,6 +13,8 @@ export interface Growth {
   grams: number;
   mol: number;
   colour: SolidSeen["colour"];
+  /** Its row where it is slow to form in the mixture in which it is at its largest. */
+  slow?: (typeof SLOW_SOLIDS)[number];
 }
 
 /** True while a solid given dry is still mostly there. */
@@ -52,7 +54,16 @@ function allGrowths(trace: TestTrace): Growth[] {
       }
     }
   }
+  for (const growth of most.values()) growth.slow = slowIn(trace, growth.id);
   return [...most.values()].sort((a, b) => b.gramsPerDm3 - a.gramsPerDm3);
+}
+
+function slowIn({ peak, reactions }: TestTrace, id: string): Growth["slow"] {
+  const pH = peak.get(id)?.pH ?? Number.POSITIVE_INFINITY;
+  return SLOW_SOLIDS.find(
+    ({ solid, made }) =>
+      solid === id && (!made || (pH < made.belowPH && reactions.some(({ pair }) => pair.endsWith(` with ${made.by}`)))),
+  );
 }
 
 /** What could be recorded of a new precipitate, the likeliest first; `false` = none seen. */
@@ -62,7 +73,7 @@ export function precipitateReadings(grown: readonly Growth[]): (Precipitate | fa
   const colour = colourTogether(grown.map(({ gramsPerDm3, colour: own }) => ({ grams: gramsPerDm3, colour: own })));
   const slight: Precipitate = { colour, amount: "slight" };
   if (amount < VISIBILITY.visible.value) return [false, slight];
-  const slowest = grown.map(({ id }) => SLOW_SOLIDS.find(({ solid }) => solid === id));
+  const slowest = grown.map(({ slow }) => slow);
   if (slowest.every((row) => row !== undefined)) {
     const plain: Precipitate = { colour, amount: "plain" };
     return slowest[0]?.usually === "none" ? [false, slight, plain] : [slight, plain, false];
@@ -79,10 +90,6 @@ export interface FateReading {
   /** The solid that lost most. */
   id: string;
 }
-
-/** Part dissolved below which nobody sees a change, and above which what is left is a trace. */
-const REMAINS_BELOW = 0.25;
-const PARTLY_BELOW = 0.5;
 
 /**
  * What becomes of the precipitate that was there before, or that came and went within this test. Undefined when there was none.
@@ -137,8 +144,8 @@ export function fateReading(trace: TestTrace): FateReading | undefined {
 export function fates(dissolved: number, leftGramsPerDm3: number): Fate[] {
   if (leftGramsPerDm3 < VISIBILITY.unseen.value) return ["dissolves"];
   if (leftGramsPerDm3 < VISIBILITY.visible.value) return ["dissolves", "partly dissolves"];
-  if (dissolved < REMAINS_BELOW) return ["remains"];
-  if (dissolved < PARTLY_BELOW) return ["remains", "partly dissolves"];
+  if (dissolved < VISIBILITY.dissolvesBelow.value) return ["remains"];
+  if (dissolved < VISIBILITY.partlyFrom.value) return ["remains", "partly dissolves"];
   if (leftGramsPerDm3 < VISIBILITY.certain.value) return ["partly dissolves", "dissolves"];
   return ["partly dissolves"];
 }

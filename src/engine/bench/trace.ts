@@ -77,6 +77,8 @@ export interface TestTrace {
   atDrop?: AtDrop;
   /** Changes of oxidation state during the test. */
   reactions: Reacted[];
+  /** It was warmed, boiled or left to stand. */
+  waited: boolean;
   /** Gates that acted during the test. */
   gates: string[];
   /** Solids supersaturated at the end that do not form in minutes. */
@@ -111,6 +113,7 @@ export const emptyTrace = (partTogether: Amounts): TestTrace => ({
   reactions: [],
   sulfurDioxide: 0,
   hot: { NH3: 0, Cl2: 0, Br2: 0, I2: 0 },
+  waited: false,
   gates: [],
   heldBack: [],
   unknown: false,

@@ -33,7 +33,7 @@ const rows = {
   "apple green": { alsoCalled: ["light green", "green"], paint: "#9bcf6a" },
   "pale purple": { alsoCalled: ["lilac"], paint: "#cdb4dc" },
   "pale blue-white": { alsoCalled: ["pale blue"], paint: "#dbe7f3" },
-  lilac: { alsoCalled: ["violet"], paint: "#c3a1d6" },
+  lilac: { alsoCalled: ["violet", "purple"], paint: "#c3a1d6" },
   "pale violet": { alsoCalled: ["violet", "lilac"], paint: "#d9c9e8" },
   violet: { alsoCalled: [], paint: "#7b4aa5" },
   purple: { alsoCalled: ["violet"], paint: "#7a1f7f" },

@@ -30,6 +30,8 @@ export const HEAT_OPENS: readonly {
 export const SLOW_SOLIDS: readonly {
   id: string;
   solid: string;
+  /** Only where this couple of potentials.ts, being oxidised, makes its metal in a mixture more acid than `belowPH`. */
+  made?: { by: string; belowPH: number };
   usually: "slight" | "none";
   name: string;
   source: string;
@@ -48,6 +50,15 @@ export const SLOW_SOLIDS: readonly {
     name: "calcium sulfate crystallises slowly",
     source:
       "boards' notes and textbooks on calcium with dilute sulfuric acid: only from fairly strong solutions, and slowly; from memory",
+  },
+  {
+    id: "iron-hydroxide-slow-in-acid",
+    solid: "Fe(OH)3(s, amorphous)",
+    made: { by: "Fe^3+/Fe^2+", belowPH: 3 },
+    usually: "none",
+    name: "iron(III) that is made of iron(II) in acid is slow to fall as hydroxide: the solution stays clear and turns yellow or brown",
+    source:
+      "C. M. Flynn, Chem. Rev. 84 (1984) 31, from memory: with fewer than about 2.5 hydroxide for each iron(III), so below about pH 3, solutions stay clear for hours",
   },
 ];
 
@@ -70,6 +81,14 @@ export const SEEN_FIRST: readonly {
     colour: "white",
     name: "silver thiosulfate falls white and turns yellow, brown and at last black, silver sulfide, within minutes",
     source: "Vogel and school textbooks on thiosulfate with silver nitrate, from memory",
+  },
+  {
+    id: "sulfur-milky-first",
+    solid: "S(s)",
+    by: "S2O3^2-/S",
+    colour: "white",
+    name: "sulfur clouds the liquid white, like milk, before it is seen to be pale yellow",
+    source: "Vogel and school textbooks on thiosulfate with acid: a white to pale yellow turbidity; from memory",
   },
 ];
 

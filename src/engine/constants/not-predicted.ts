@@ -56,6 +56,13 @@ export const NOT_PREDICTED: readonly NotPredicted[] = [
     source: "textbooks, from memory: copper(II) hydroxide turns olive-brown with peroxide and makes it fizz",
   },
   {
+    together: [["Fe^2+"], ["H2O2"]],
+    fromPH: 4,
+    toPH: 8,
+    source:
+      "textbooks, from memory: peroxide turns iron(II) yellow to rust-brown without acid too, and how much of it falls hangs on its age",
+  },
+  {
     together: [["I2"]],
     fromPH: 9,
     source: "textbooks, from memory: alkali takes the colour from iodine, and ammonia makes a dark solid with it",

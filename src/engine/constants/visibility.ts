@@ -1,7 +1,7 @@
 /** How little can be seen, felt or smelt: the limits between "something" and "no visible change". */
 export interface Limit {
   value: number;
-  unit: "g/dm3" | "1" | "atm" | "cm3" | "cm";
+  unit: "g/dm3" | "1" | "atm" | "cm3" | "cm" | "drops";
   source: string;
 }
 
@@ -27,6 +27,38 @@ export const VISIBILITY = {
     value: 0.03,
     unit: "1",
     source: "from memory: a tint is seen against white from an absorbance of some hundredths",
+  },
+  /** A colour is told to have gone where the liquid, only diluted, would stand this many times above `absorbance`. */
+  plainlyColoured: {
+    value: 10,
+    unit: "1",
+    source: "our choice: what is ten times as strong as the faintest tint nobody overlooks, and so misses when it goes",
+  },
+  /** Part of a colour that must go, dilution aside, for the liquid to be called paler or colourless though the rest has kept its name. */
+  fades: {
+    value: 1 / 3,
+    unit: "1",
+    source: "our choice: beside the tube as it was, a third less is seen; a dilution alone is not told",
+  },
+  /** Part of a precipitate that must have dissolved before anyone sees that it has. */
+  dissolvesBelow: {
+    value: 0.25,
+    unit: "1",
+    source: "our choice: a stirred solid cannot be judged by eye to better than a quarter",
+  },
+  /** From here what is left is called less than there was; between the two either is right. */
+  partlyFrom: { value: 0.5, unit: "1", source: "our choice: half of it gone is plain to see" },
+  /** Part of a precipitate that must go again within a count of drops for the count to matter. */
+  goesAgain: {
+    value: 0.1,
+    unit: "1",
+    source: "our choice: less is no change to see, so a hand that stops earlier sees the same",
+  },
+  /** Whole drops after which a precipitate is in sight, at most, for it to be missed where the next drops take it again. */
+  passing: {
+    value: 2,
+    unit: "drops",
+    source: "our choice: drops come a second apart, and the tube is shaken and looked at after a few",
   },
   /** Light path: the bore of a 16 mm tube. */
   path: { value: 1.4, unit: "cm", source: "a 16 mm tube with 1 mm wall" },

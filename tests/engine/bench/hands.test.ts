@@ -4,11 +4,12 @@ import { saltOf } from "../../../src/engine/bench/salt.ts";
 import { cm3, drops, excess, saltWith, show, take } from "./show.ts";
 
 describe("a few drops of ammonia: who stops in time sees the precipitate whole, who does not sees it go", () => {
-  test("silver: brown, or brown and gone; in excess gone, or nothing more to see", () => {
+  test("silver: brown, or brown and gone, or missed; in excess gone, or nothing more to see", () => {
     const [few, much] = show(saltWith("Ag+"), [take, drops("NH3(aq)")], [excess("NH3(aq)")]);
     expect(few.readings).toEqual([
       { precipitate: { colour: "brown", amount: "plain" } },
       { precipitate: { colour: "brown", amount: "plain" }, fate: "dissolves", solution: "colourless" },
+      { none: true },
     ]);
     expect(much.readings).toEqual([{ fate: "dissolves", solution: "colourless" }, { none: true }]);
   });
