@@ -10,7 +10,7 @@ import type { TestTrace } from "./trace.ts";
 export function alsoSeen(trace: TestTrace, reading: Observation): Observation[] {
   const { none: _, ...seen } = reading;
   return [
-    ...calledOtherwise(trace, seen.solution).map((solution) => ({ ...seen, solution })),
+    ...(seen.precipitate ? [] : calledOtherwise(trace, seen.solution).map((solution) => ({ ...seen, solution }))),
     ...(seen.solution === undefined ? faded(trace).map((solution) => ({ ...seen, solution })) : []),
     ...(seen.precipitate
       ? []

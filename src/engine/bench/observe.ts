@@ -19,7 +19,7 @@ import {
   precipitateReadings,
   staysItself,
 } from "./read-precipitate.ts";
-import { colourTogether } from "./sight.ts";
+import { colourTogether, type Sight } from "./sight.ts";
 import type { TestTrace } from "./trace.ts";
 
 /** What would be recorded for a test, and why. */

@@ -2,7 +2,9 @@
  * What an eye finds in minutes that no equilibrium knows: precipitates that change their look, metal on foil, and colours by another name.
  * Each is accepted beside what the constants give.
  */
-import type { Colour } from "../practical/same-colour.ts";
+import type { COLOURS } from "./colours.ts";
+
+type Colour = keyof typeof COLOURS;
 
 /** A precipitate that takes another colour while it stands between two tests, or is warmed. */
 export interface LaterLook {

@@ -56,6 +56,8 @@ test("acidified peroxide turns a chromate deep blue for seconds, then green: eit
 
 test("cobalt(II) hydroxide in excess dilute ammonia: it remains, or dissolves to a straw-coloured solution as handbooks have it", () => {
   const seen = readings("Co^2+", [take, drops("NH3(aq)")], [excess("NH3(aq)")]);
-  expect(seen?.map(({ fate }) => fate)).toEqual(["remains", "dissolves"]);
-  expect(seen?.[1].solution).toBe("yellow-brown");
+  // What remains may have turned pink by then (Q061), which leaves these two as they are.
+  const asItFell = seen?.filter(({ precipitate }) => precipitate === undefined);
+  expect(asItFell?.map(({ fate }) => fate)).toEqual(["remains", "dissolves"]);
+  expect(asItFell?.[1].solution).toBe("yellow-brown");
 });
