@@ -143,6 +143,8 @@ describe("two samples, three parts", () => {
   test("limewater stands with what is set out: 4 x 1 cm3 (RSC: not more in the second tube), half as much again", () => {
     expect(plan.besides.map(({ what, neededCm3, setOutCm3 }) => [what, neededCm3, setOutCm3])).toEqual([
       ["limewater, in case", 4, 6],
+      // Two tubes with 0.5 cm3 of 0.1 mol/dm3: 0.1 mmol, half as much again, of 0.5 mol/dm3; never below 2 cm3 set out.
+      ["aqueous magnesium sulfate, put into the barium waste bottle before the first tube", 0.3, 2],
     ]);
   });
 
