@@ -1,4 +1,5 @@
 /** All that the preparation sheet of one practical shows, worked out at build for the usual class. */
+import { said } from "#words/constants.ts";
 import { GAS_SAFETY } from "../engine/constants/gas-safety.ts";
 import type { Solver } from "../engine/equilibrium/solve.ts";
 import type { BenchPlan } from "../engine/planning/bench-plan.ts";
@@ -54,7 +55,7 @@ function gasesOf({ gases }: BenchPlan): ClassGas[] {
   return [...tests]
     .map(([gas, cells]): ClassGas => {
       const { have, hazard } = GAS_SAFETY[gas];
-      return { gas, tests: cells, have, hazard };
+      return { gas, tests: cells, have: said(have), hazard: said(hazard) };
     })
     .toSorted((a, b) => GAS_SAFETY[a.gas].rank - GAS_SAFETY[b.gas].rank);
 }

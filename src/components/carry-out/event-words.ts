@@ -1,6 +1,6 @@
 /** One chemical event of a prediction as a sentence, with its numbers. */
+import * as say from "#words/events.ts";
 import type { BenchEvent } from "../../engine/bench/prediction.ts";
-import { capital } from "../capital.ts";
 
 const figures = (value: number) => String(Number(value.toPrecision(2)));
 
@@ -14,40 +14,31 @@ const withoutState = (species: string) => species.replace(STATE, "");
 export const withForm = (species: string) =>
   withoutState(species) + (STATE.exec(species)?.[1] ? ` (${STATE.exec(species)?.[1]})` : "");
 
-function percent(part: number): string {
-  return part > 0.995 ? "all but a trace" : `${Math.round(part * 100)} %`;
-}
+const percent = (part: number): string => (part > 0.995 ? say.ALL_BUT_A_TRACE : `${Math.round(part * 100)} %`);
 
 /** "BaSO4 forms, 7.8 g/dm3 of mixture." Formulas in mhchem notation. */
-export function wordEvent(event: BenchEvent): string {
-  const what = event.phase ? withoutState(event.phase) : "";
-  const where = event.where ? `In the ${event.where}, ` : "";
-  switch (event.kind) {
+export function wordEvent({ kind, phase, where, gramsPerDm3, dissolved, cm3, atm, celsius, pH }: BenchEvent): string {
+  const what = phase ? withoutState(phase) : "";
+  switch (kind) {
     case "precipitate forms":
-      return `${where}${what} forms${event.gramsPerDm3 === undefined ? "" : `, ${figures(event.gramsPerDm3)} g/dm3 of mixture`}.`;
+      return say.forms(what, where, gramsPerDm3 === undefined ? undefined : figures(gramsPerDm3));
     case "precipitate dissolves":
-      return event.dissolved === undefined
-        ? `${where}${what} dissolves.`
-        : `${where}${where ? percent(event.dissolved) : capital(percent(event.dissolved))} of the ${what} dissolves.`;
-    case "gas leaves": {
-      const amounts = [
+      return say.dissolves(what, where, dissolved === undefined ? undefined : percent(dissolved));
+    case "gas leaves":
+      return say.comesOff(what, [
         // Ammonia leaves a hot liquid with the steam: nobody sees bubbles of it.
-        ...(event.cm3 === undefined ? [] : [`${figures(event.cm3)} cm3${what === "NH3" ? "" : " as bubbles"}`]),
-        ...(event.atm === undefined ? [] : [`${figures(event.atm * 100)} % of the air above the liquid`]),
-      ];
-      return `${what} comes off${amounts.length > 0 ? `: ${amounts.join(", ")}` : ""}.`;
-    }
+        ...(cm3 === undefined ? [] : [say.asBubbles(figures(cm3), what !== "NH3")]),
+        ...(atm === undefined ? [] : [say.ofTheAir(figures(atm * 100))]),
+      ]);
     case "heat":
-      return `The heat changes it${event.celsius === undefined ? "" : `, from about ${Math.round(event.celsius / 10) * 10} °C`}.`;
+      return say.heatChanges(celsius === undefined ? undefined : Math.round(celsius / 10) * 10);
     case "indicator":
-      return event.pH === undefined
-        ? "The indicator shows how acidic it is."
-        : `The liquid has pH ${event.pH.toFixed(1)}.`;
+      return pH === undefined ? say.HOW_ACIDIC : say.hasPH(pH.toFixed(1));
     case "redox":
-      return "An oxidation and a reduction.";
+      return say.REDOX;
   }
 }
 
 /** Where a fact of the constants comes from, as a sentence: "Source: Vogel, from memory." */
 export const wordSource = (source: string): string =>
-  source === "common practice, no source" ? "This is common practice; no source was at hand." : `Source: ${source}.`;
+  source === "common practice, no source" ? say.COMMON_PRACTICE : say.source(source);

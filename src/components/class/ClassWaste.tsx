@@ -1,6 +1,6 @@
 import * as say from "#words/class-sheet.ts";
+import { STRAIGHT } from "#words/vessels.ts";
 import type { ClassSheet } from "../../engine/planning/class/class-sheet.ts";
-import { STRAIGHT } from "../../engine/planning/vessels.ts";
 import { figures } from "../figures.ts";
 import { Words } from "../Words.tsx";
 import { amount } from "./amounts.ts";

@@ -1,4 +1,5 @@
 /** The cautions for a whole bench, most serious first, each said once. */
+import { said } from "#words/constants.ts";
 import { ACTION_CAUTIONS, type Caution, SAMPLE_CAUTIONS } from "../constants/bench-cautions.ts";
 import { GAS_SAFETY } from "../constants/gas-safety.ts";
 import type { GivenOff, Part, Statement } from "../practical.ts";
@@ -37,7 +38,7 @@ export function benchCautions(
     ...gases.map((gas) => ({ rank: GAS_SAFETY[gas].rank, text: GAS_SAFETY[gas].hazard })),
   ];
   const inOrder = all.sort((a, b) => a.rank - b.rank).map(({ text }) => text);
-  return [...new Set([...inOrder, ACTION_CAUTIONS.deference.text])];
+  return [...new Set([...inOrder, ACTION_CAUTIONS.deference.text])].map(said);
 }
 
 const leads = (part: Part): boolean => stepsOf(part).some((step) => step.do === "lead through");

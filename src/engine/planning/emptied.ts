@@ -1,4 +1,7 @@
 /** What is emptied together: every tube by the kinds of waste it may hold, and apart from what it must not meet. */
+import { WATCH_GLASS } from "#words/bench.ts";
+import { MAY_HOLD } from "#words/emptying.ts";
+import { reagentName } from "#words/steps.ts";
 import { broughtBy, notMixedIn } from "../bench/unsafe-mixtures.ts";
 import { SAMPLE_CAUTIONS } from "../constants/bench-cautions.ts";
 import { EMPTIED_APART, type EmptiedApart } from "../constants/emptied-apart.ts";
@@ -78,10 +81,12 @@ export function emptied(filled: readonly Filled[], paper: Pick<Statement, "catio
     if (group.ammonia !== undefined) group.ammonia -= plan.acid;
     group.barium += bariumIn(one, paper);
     group.tubes.push(
-      ...(plan.tubes.length > 0 ? plan.tubes.map(({ label }) => label) : [`${sample} ${part} watch glass`]),
+      ...(plan.tubes.length > 0 ? plan.tubes.map(({ label }) => label) : [`${sample} ${part} ${WATCH_GLASS}`]),
     );
-    if (held.includes(kinds[0])) group.because.push("what the samples may hold");
-    group.because.push(...reagents.filter(({ waste }) => waste === kinds[0]).map(({ name }) => name));
+    if (held.includes(kinds[0])) group.because.push(MAY_HOLD);
+    group.because.push(
+      ...reagents.filter(({ waste }) => waste === kinds[0]).map(({ id, name }) => reagentName(id, name)),
+    );
   }
   return groups.sort((a, b) => place(a) - place(b));
 }

@@ -1,4 +1,6 @@
 /** When a tube is too full to be heated or shaken: the fault in words, or nothing. */
+import * as say from "#words/bench.ts";
+import { tubeSize } from "#words/bench-plan.ts";
 import { BENCH_PRACTICE } from "../constants/bench-practice.ts";
 import type { TubeSize } from "./bench-plan.ts";
 import { brimCapacity } from "./geometry.ts";
@@ -17,28 +19,20 @@ export function tooFullToHeat(cm3: number, solidG: number, size: TubeSize, cell:
   const limit = heatedLiquidLimit(size);
   const room = tidy(solidG * BENCH_PRACTICE.looseSolid.value);
   if (tidy(cm3 + room) <= limit) return undefined;
-  const solid = room > 0 ? `, ${printed(room)} cm3 of it the solid,` : "";
-  return (
-    `the tubes may hold ${printed(cm3 + room)} cm3${solid} when heated in ${cell}, above the safe filling of ${printedDown(limit)} cm3 ` +
-    `(one tenth of a ${size.name}). Take less of the sample, add no more than is needed, or use a larger boiling tube.`
-  );
+  const solid = room > 0 ? printed(room) : undefined;
+  return say.tooFullToHeat(printed(cm3 + room), solid, cell, printedDown(limit), tubeSize(size.name));
 }
 
 export function tooMuchSolidToHeat(g: number, size: TubeSize, cell: string): string | undefined {
   const limit = heatedSolidLimit(size);
   const room = tidy(g * BENCH_PRACTICE.looseSolid.value);
   if (room <= limit) return undefined;
-  return (
-    `${printed(g)} g of solid fills about ${printed(room)} cm3 when heated in ${cell}, above the safe filling of ` +
-    `${printedDown(limit)} cm3 (one fifth of a ${size.name}). Take less.`
-  );
+  return say.tooMuchSolid(printed(g), printed(room), cell, printedDown(limit), tubeSize(size.name));
 }
 
 export function tooFullToShake(cm3: number, size: TubeSize): string | undefined {
   const brim = brimCapacity(size);
-  if (cm3 > brim) {
-    return `the tests may need ${printed(cm3)} cm3, but a ${size.name} holds ${printedDown(brim)} cm3. Use a larger tube.`;
-  }
+  if (cm3 > brim) return say.tooFull(printed(cm3), tubeSize(size.name), printedDown(brim));
   if (cm3 <= brim * BENCH_PRACTICE.shakenFill.value) return undefined;
-  return `the tubes may hold ${printed(cm3)} cm3, more than half of a ${size.name}, too full to shake. Use a larger tube.`;
+  return say.tooFullToShake(printed(cm3), tubeSize(size.name));
 }

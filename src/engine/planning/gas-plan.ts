@@ -1,4 +1,7 @@
 /** Which gases the allowed salts could give off in each test, and what must stand ready to show them. */
+import * as say from "#words/bench.ts";
+import { said } from "#words/constants.ts";
+import { GAS_NAMES } from "#words/gas-names.ts";
 import type { PredictionTable, TableCell } from "../bench/prediction-table.ts";
 import { GAS_SAFETY } from "../constants/gas-safety.ts";
 import type { GasTest, GivenOff, Step } from "../practical.ts";
@@ -59,7 +62,7 @@ export function gasRows(expected: readonly ExpectedGas[]): BenchPlan["gases"] {
   const rows = expected.map((one) => ({
     rank: GAS_SAFETY[one.gas].rank,
     place: expected.findIndex((other) => other.cell === one.cell),
-    row: { cell: one.cell.id, gas: one.gas, from: capped(one.salts), have: GAS_SAFETY[one.gas].have },
+    row: { cell: one.cell.id, gas: one.gas, from: capped(one.salts), have: said(GAS_SAFETY[one.gas].have) },
   }));
   return rows.sort((a, b) => a.place - b.place || a.rank - b.rank).map(({ row }) => row);
 }
@@ -98,7 +101,8 @@ export function gasTestCounts(
   });
   const counted = new Set<string>();
   for (const { cell, gas, tested } of expected) {
-    const { shownBy, name } = GAS_SAFETY[gas];
+    const { shownBy } = GAS_SAFETY[gas];
+    const name = GAS_NAMES[gas];
     if (tested || !shownBy) continue;
     const need = needFor(shownBy);
     need.ready.set(name, [...(need.ready.get(name) ?? []), cell.id]);
@@ -112,9 +116,9 @@ export function gasTestCounts(
     count,
     asked: asked.length > 0,
     because: [
-      asked.length > 0 ? `asked for in ${asked.join(", ")}` : "",
-      ...[...ready].map(([gas, cells]) => `in case ${cells.join(" or ")} gives ${gas}`),
-      asked.length > 0 ? "" : "no step asks for it",
+      asked.length > 0 ? say.askedFor(asked) : "",
+      ...[...ready].map(([gas, cells]) => say.inCaseGives(cells, gas)),
+      asked.length > 0 ? "" : say.NOT_ASKED,
     ]
       .filter(Boolean)
       .join("; "),
@@ -123,5 +127,5 @@ export function gasTestCounts(
 
 function capped(salts: readonly string[]): string[] {
   if (salts.length <= LISTED + 1) return [...salts];
-  return [...salts.slice(0, LISTED), `and ${salts.length - LISTED} more`];
+  return [...salts.slice(0, LISTED), say.andMore(salts.length - LISTED)];
 }

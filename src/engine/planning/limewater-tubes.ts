@@ -1,4 +1,5 @@
 /** The tubes of limewater that stand ready for a gas: one for each sample of each step that tests a gas in it or leads one through. */
+import { LIMEWATER } from "#words/bench.ts";
 import { BENCH_PRACTICE } from "../constants/bench-practice.ts";
 import { cellsOf } from "../practical/cells.ts";
 import type { GivenSample, Part, Step } from "../practical.ts";
@@ -23,11 +24,11 @@ export function limewaterTubes(
       .filter(({ label }) => part.samples?.includes(label) ?? true)
       .flatMap(({ label }) =>
         fillings.map((cm3, index) => ({
-          label: `${label} ${id} limewater${index > 0 ? ` ${index + 1}` : ""}`,
+          label: `${label} ${id} ${LIMEWATER}${index > 0 ? ` ${index + 1}` : ""}`,
           sample: label,
           part: part.label,
           size,
-          marks: [{ cm3, depthMm: depthOfVolume(cm3, size), what: "limewater" }],
+          marks: [{ cm3, depthMm: depthOfVolume(cm3, size), what: LIMEWATER }],
           holds: "limewater" as const,
         })),
       );

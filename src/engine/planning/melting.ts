@@ -1,10 +1,10 @@
 /** What a heated solid may do that the usual hold of its tube is wrong for: it melts, and a melt runs to a lowered mouth. */
+import { melt } from "#words/bench.ts";
 import type { PredictionTable } from "../bench/prediction-table.ts";
 import type { Caution } from "../constants/bench-cautions.ts";
 import { BURNER, MELTING_POINTS } from "../constants/heating.ts";
 import { cellsOf } from "../practical/cells.ts";
 import type { Part } from "../practical.ts";
-import { listed } from "../wording/listed.ts";
 
 /** Salts named before the rest are only counted. */
 const NAMED = 3;
@@ -35,13 +35,5 @@ export function meltingSalts(parts: Part[], table: PredictionTable): string[] {
 export function meltingCautions(parts: Part[], table: PredictionTable): Pick<Caution, "rank" | "text">[] {
   const salts = meltingSalts(parts, table);
   if (salts.length === 0) return [];
-  const more = salts.length > NAMED ? [`${salts.length - NAMED} more`] : [];
-  const named = listed([...salts.slice(0, NAMED), ...more], "and");
-  const melt = salts.length > 1 ? "melt" : "melts";
-  return [
-    {
-      rank: 1,
-      text: `Of what a sample heated dry may be, ${named} ${melt}: as soon as it turns liquid hold the tube level, so that nothing hot runs to the mouth.`,
-    },
-  ];
+  return [{ rank: 1, text: melt(salts.slice(0, NAMED), Math.max(0, salts.length - NAMED)) }];
 }

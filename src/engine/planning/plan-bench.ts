@@ -2,6 +2,8 @@
  * The bench before the first test: tubes with their labels and fill marks, reagents and samples to set out, papers and splints,
  * gases to expect, cautions and checks. Computed from the procedure and from the predictions for every allowed salt.
  */
+import { bringsTogether, HALOGENS as HALOGEN_WORDS, inPart } from "#words/bench.ts";
+import { said } from "#words/constants.ts";
 import type { PredictionTable } from "../bench/prediction-table.ts";
 import { unsafeMixtures } from "../bench/unsafe-mixtures.ts";
 import { GAS_SAFETY, TEST_REAGENTS } from "../constants/gas-safety.ts";
@@ -85,7 +87,7 @@ export function planBench(
     ...unsafeWarnings(unsafe),
     ...unsafeMixtures(parts, [...paper.cations, ...paper.anions]).map(({ part, row: { what, reason } }) => ({
       part,
-      says: `it brings together ${what}: ${reason}. Ask your teacher before you begin it.`,
+      says: bringsTogether(said(what), said(reason)),
     })),
   ];
   const liquids = reagents.filter(({ neededCm3 }) => neededCm3 > 0).length;
@@ -133,7 +135,7 @@ export function planBench(
     ),
     askFirst,
     warnings: [
-      ...askFirst.map(({ part, says }) => `Part ${part}: ${says}`),
+      ...askFirst.map(({ part, says }) => inPart(part, says)),
       ...new Set(
         plans.flatMap(({ part, sample, plan }) => [...plan.warnings, ...amountWarnings(part, sample, plan, paper)]),
       ),
@@ -142,8 +144,8 @@ export function planBench(
 }
 
 const HALOGENS = [
-  { id: "Cl2(aq)", name: "chlorine", because: "chlorine water" },
-  { id: "I2(aq)", name: "iodine", because: "iodine solution" },
+  { id: "Cl2(aq)", ...HALOGEN_WORDS.chlorine },
+  { id: "I2(aq)", ...HALOGEN_WORDS.iodine },
 ];
 
 /** Liquid in the tubes that chlorine water or iodine goes into, cm3. */

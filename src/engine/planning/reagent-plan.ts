@@ -1,4 +1,6 @@
 /** The reagents of a bench: how much of each is used over all tubes, how much to set out, and what to mind. */
+import * as say from "#words/bench.ts";
+import { said } from "#words/constants.ts";
 import { reagentName } from "#words/steps.ts";
 import type { Caution } from "../constants/bench-cautions.ts";
 import { type FirstAid, type Reagent, reagents } from "../constants/reagents.ts";
@@ -19,6 +21,9 @@ export function reagentOf(id: string): Reagent {
     `bench plan, reagents: found "${id}", expected one of ${reagents.map((one) => one.id).join(", ")}`,
   );
 }
+
+/** The name of a reagent, as the language has it. */
+export const nameOf = (id: string): string => reagentName(id, reagentOf(id).name);
 
 /** How bad a reagent is by itself: 0 can blind or poison, 2 irritates, 3 asks for good order only. */
 export const reagentRank = (id: string): Caution["rank"] => RANK[reagentOf(id).firstAid];
@@ -57,10 +62,11 @@ export function reagentCautions(uses: readonly Pick<ReagentUse, "id" | "molPerDm
     const reagent = reagentOf(use.id);
     const told = hazardsAt(reagent, strengthOf(use)).filter((text) => !/^(Low|No) hazard[^.;]*\.$/.test(text));
     if (told.length === 0) return [];
-    const name = reagent.name[0].toUpperCase() + reagent.name.slice(1);
+    const own = reagentName(reagent.id, reagent.name);
+    const name = own[0].toUpperCase() + own.slice(1);
     // A reagent that is harmless alone but gives a toxic gas stands with the toxic ones.
     const rank = told.some((text) => /toxic(?! to water)/i.test(text)) ? 0 : RANK[reagent.firstAid];
-    return [{ id: use.id, rank, text: `${name}: ${told.map(inSentence).join(" ")}` }];
+    return [{ id: use.id, rank, text: `${name}: ${told.map(said).map(inSentence).join(" ")}` }];
   });
 }
 
@@ -68,11 +74,7 @@ export function reagentCautions(uses: readonly Pick<ReagentUse, "id" | "molPerDm
 export function hazardsAt(reagent: Reagent, strength: number | null): string[] {
   const usual = reagent.concentration;
   if (strength === null || usual === null || strength <= usual) return [...reagent.hazards];
-  const limits = reagent.limits.length > 0 ? ` Limits: ${reagent.limits.join("; ")}.` : "";
-  return [
-    ...reagent.hazards,
-    `At ${strength} mol/dm3 it is stronger than the usual ${usual} mol/dm3, so ask your teacher first.${limits}`,
-  ];
+  return [...reagent.hazards, say.stronger(strength, usual, reagent.limits)];
 }
 
 const inSentence = (text: string, index: number): string =>
@@ -87,13 +89,10 @@ export function amountWarnings(
 ): string[] {
   const warnings: string[] = [];
   for (const use of plan.uses) {
-    const { kind, name, components } = reagentOf(use.id);
+    const { id, kind, components, ...reagent } = reagentOf(use.id);
+    const name = reagentName(id, reagent.name);
     if (use.cm3 === 0 && use.pieces === 0) {
-      const [found, expected] =
-        kind === "solid" || kind === "paper"
-          ? ["drops or a volume", "a number of pieces"]
-          : ["pieces", "drops or a volume"];
-      warnings.push(`Part ${part.label}: found ${found} of ${name}, expected ${expected}. None is set out.`);
+      warnings.push(say.inPart(part.label, say.wrongAmount(name, kind === "solid" || kind === "paper")));
     }
     const alkali = strengthOf(use);
     const salt = sample.concentration?.molPerDm3;
@@ -103,11 +102,16 @@ export function amountWarnings(
     const acid = Math.max(0, use.acid);
     const least = tidy(alkaliForAluminium(use.sampleCm3, salt, alkali) + acid / alkali);
     if (least > planned) {
-      warnings.push(
-        `Part ${part.label}: ${printed(planned)} cm3 of ${name} at ${alkali} mol/dm3 is no excess for ` +
-          `${printed(use.sampleCm3)} cm3 of a ${salt} mol/dm3 sample. An aluminium salt ${acid > 0 ? "and the acid in the tube " : ""}would take ${printed(least)} cm3. ` +
-          "Take less of the sample, dilute it, or use stronger alkali.",
-      );
+      const noExcess = say.noExcess({
+        planned: printed(planned),
+        reagent: name,
+        alkali,
+        sampleCm3: printed(use.sampleCm3),
+        salt,
+        acid: acid > 0,
+        least: printed(least),
+      });
+      warnings.push(say.inPart(part.label, noExcess));
     }
   }
   return warnings;

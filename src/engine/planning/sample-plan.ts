@@ -1,4 +1,5 @@
 /** How much of each sample the tests use, and how much to set out so that a third stays back. */
+import * as say from "#words/bench.ts";
 import type { SampleForm } from "./bench-plan.ts";
 import { printed, setOutOfSample, tidy } from "./portions.ts";
 import type { TubePlan } from "./tube-plan.ts";
@@ -19,14 +20,14 @@ export function sampleAmounts(plans: readonly Pick<TubePlan, "solutionCm3" | "so
     .filter(({ needed }) => needed > 0)
     .map((form) => ({ ...form, setOut: setOutOfSample(form.needed, form.of) }));
   return {
-    needed: forms.map(({ needed, unit, of }) => `${printed(needed)} ${unit} of ${of}`).join(" and ") || "none",
-    setOut:
-      forms
-        .map(
-          ({ needed, setOut, unit, of }) =>
-            `${printed(setOut)} ${unit} of ${of}, ${printed(setOut - needed)} ${unit} of it kept back`,
-        )
-        .join("; ") || "none",
+    needed: say.needed(forms.map(({ needed, unit, of }) => ({ amount: `${printed(needed)} ${unit}`, of }))),
+    setOut: say.setOut(
+      forms.map(({ needed, setOut, unit, of }) => ({
+        amount: `${printed(setOut)} ${unit}`,
+        of,
+        kept: `${printed(setOut - needed)} ${unit}`,
+      })),
+    ),
     forms: forms.map(({ of, needed, setOut }) => ({ of, needed, setOut })),
   };
 }

@@ -1,4 +1,5 @@
 /** What stands in a waste bottle before the first tube is emptied into it: acid for ammonia beside silver, a sulfate for barium. */
+import * as say from "#words/emptying.ts";
 import { BENCH_PRACTICE } from "../constants/bench-practice.ts";
 import type { Emptied } from "./emptied.ts";
 import { tidy } from "./portions.ts";
@@ -31,8 +32,8 @@ export function standsInWaste(groups: readonly Emptied[]): StandsInWaste[] {
     const ammonia = sum(those.map((one) => one.ammonia ?? 0));
     const barium = sum(those.map((one) => one.barium));
     return [
-      ...(ammonia > 0 ? [stands(NITRIC, ammonia, "ammonia, which must not stand with silver unless it is acid")] : []),
-      ...(barium > 0 ? [stands(SULFATE, barium, "barium, which comes down as its harmless sulfate")] : []),
+      ...(ammonia > 0 ? [stands(NITRIC, ammonia, say.FOR_AMMONIA)] : []),
+      ...(barium > 0 ? [stands(SULFATE, barium, say.FOR_BARIUM)] : []),
     ];
   });
 }

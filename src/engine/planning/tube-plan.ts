@@ -1,4 +1,6 @@
 /** One tube of the plan: which glass one part takes for one sample, and how high the liquid stands after each addition. */
+import * as say from "#words/bench.ts";
+import { reagentName } from "#words/steps.ts";
 import { NOTHING_POURED, type Poured, pouredAfter, volumeAdded } from "../bench/portion.ts";
 import { BENCH_PRACTICE } from "../constants/bench-practice.ts";
 import type { Reagent } from "../constants/reagents.ts";
@@ -44,13 +46,13 @@ export function planTube(
 ): TubePlan {
   const plan: TubePlan = { tubes: [], uses: [], solutionCm3: 0, solidG: 0, acid: 0, warnings: [] };
   const warn = (text: string | undefined) => {
-    if (text) plan.warnings.push(`Part ${part.label}: ${text}`);
+    if (text) plan.warnings.push(say.inPart(part.label, text));
   };
   const size = sizeFor(part, glass);
   const steps = stepsOf(part);
   const inTube = !isFlameOnly(part);
   if (inTube && steps.some(heatsSolid) && steps.some(heatsLiquid)) {
-    warn("a solid and then a solution are heated in one tube, so the boiling tube must be hard (borosilicate) glass.");
+    warn(say.HARD_GLASS);
   }
 
   let tube: PlannedTube;
@@ -67,16 +69,16 @@ export function planTube(
   };
   const takeSolution = (volumeCm3: number) => {
     plan.solutionCm3 = tidy(plan.solutionCm3 + volumeCm3);
-    rise(volumeCm3, `${printed(volumeCm3)} cm3 of ${sample.label}`);
+    rise(volumeCm3, say.ofSample(printed(volumeCm3), sample.label));
     if (sample.given === "solid") {
-      warn(`it takes ${printed(volumeCm3)} cm3 of ${sample.label}, which is given as a solid. Dissolve some first.`);
+      warn(say.givenAsSolid(printed(volumeCm3), sample.label));
     }
   };
   const takeSolid = (g: number) => {
     plan.solidG = tidy(plan.solidG + g);
     if (inTube) tube.solidG = tidy((tube.solidG ?? 0) + g);
     if (sample.given === "solution") {
-      warn(`it takes ${printed(g)} g of ${sample.label}, which is given as a solution. Ask for the solid.`);
+      warn(say.givenAsSolution(printed(g), sample.label));
     }
   };
   const perform = (step: Step, cell: string) => {
@@ -87,7 +89,12 @@ export function planTube(
       const reagent = reagentOf(step.reagent);
       const use = useOf(step, reagent, poured);
       plan.uses.push(use);
-      if (use.cm3 > 0) rise(use.cm3, wordAddition(step.amount, reagent.name), use.inExcess ? use.id : undefined);
+      if (use.cm3 > 0)
+        rise(
+          use.cm3,
+          wordAddition(step.amount, reagentName(reagent.id, reagent.name)),
+          use.inExcess ? use.id : undefined,
+        );
     } else if (heatsLiquid(step)) {
       tube.heatingLimitCm3 = heatedLiquidLimit(size);
       warn(tooFullToHeat(cm3, tube.solidG ?? 0, size, cell));
@@ -95,9 +102,9 @@ export function planTube(
       tube.heatingLimitCm3 ??= heatedSolidLimit(size);
       warn(tooMuchSolidToHeat(tube.solidG ?? 0, size, cell));
     } else if (step.do === "filter") {
-      fresh(` ${step.keep}`);
+      fresh(` ${say.KEPT[step.keep]}`);
       if (step.keep === "residue") cm3 = 0;
-      else rise(0, "filtrate, at most");
+      else rise(0, say.FILTRATE);
     }
     poured = pouredAfter(poured, step);
   };
@@ -108,7 +115,7 @@ export function planTube(
     const amount = unstated(form, inTube);
     perform({ do: "take", ...(form === "solid" ? { mass: { g: amount } } : { volume: { cm3: amount } }) }, "");
     const unit = form === "solid" ? "g" : "cm3";
-    if (inTube) warn(`the paper gives no amount of the sample; ${printed(amount)} ${unit} is planned.`);
+    if (inTube) warn(say.noAmount(`${printed(amount)} ${unit}`));
   }
   part.tests.forEach((test, index) => {
     for (const step of test.steps) perform(step, cells[index]);
@@ -140,7 +147,11 @@ function useOf(step: Extract<Step, { do: "add" }>, { kind }: Reagent, before: Po
 }
 
 function wordAddition(amount: Addition, reagent: string): string {
-  if ("drops" in amount) return `${amount.drops} ${amount.drops === 1 ? "drop" : "drops"} of ${reagent}`;
-  if ("volume" in amount) return `${printed(amount.volume.cm3)} cm3 of ${reagent}`;
-  return `${reagent} in excess, at most`;
+  if ("drops" in amount) return say.drops(amount.drops, reagent);
+  if ("volume" in amount) return say.volume(printed(amount.volume.cm3), reagent);
+  return say.inExcess(reagent);
 }
+
+/** A tube that what was filtered goes into, and not the sample itself. */
+export const isFiltered = ({ label }: Pick<PlannedTube, "label">): boolean =>
+  Object.values(say.KEPT).some((kept) => label.endsWith(` ${kept}`));

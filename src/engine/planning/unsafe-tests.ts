@@ -1,13 +1,14 @@
 /** Tests that a paper asks for on samples that may be something no class puts through them: what is said of it beforehand. */
-
+import * as say from "#words/bench.ts";
+import { said } from "#words/constants.ts";
 import { ionNames } from "#words/ion-names.ts";
+import { salt } from "#words/salt-name.ts";
 import type { PredictionTable } from "../bench/prediction-table.ts";
 import { unsafeOn } from "../bench/unsafe-on.ts";
 import type { Caution } from "../constants/bench-cautions.ts";
 import type { NotGivenOut } from "../constants/not-given-out.ts";
 import { cellsOf } from "../practical/cells.ts";
 import type { Part } from "../practical.ts";
-import { listed } from "../wording/listed.ts";
 
 /** A part that is unsafe on what some of its samples may be, one for each step that makes it so. */
 export interface UnsafeTest {
@@ -37,32 +38,27 @@ export function unsafeTests(parts: Part[], table: PredictionTable): UnsafeTest[]
   return [...found.values()];
 }
 
-const named = ({ ions }: NotGivenOut): string => ions.map((ion) => ionNames[ion] ?? ion).join(" ");
-
-/** "be ammonium nitrate, or hold cobalt(II) or nickel(II)": two ions are a salt, one is in many. */
-function mayBe(rows: readonly NotGivenOut[]): string {
-  const salts = rows.filter(({ ions }) => ions.length > 1).map(named);
-  const ions = rows.filter(({ ions }) => ions.length === 1).map(named);
-  const be = salts.length > 0 ? [`be ${listed(salts, "or")}`] : [];
-  const hold = ions.length > 0 ? [`hold ${listed(ions, "or")}`] : [];
-  return [...be, ...hold].join(", or ");
-}
-
-const DONE: Readonly<Record<NotGivenOut["step"], string>> = {
-  flame: "is not put into a flame in class",
-  "heat solid": "is not heated dry in class",
+const named = ({ ions }: NotGivenOut): string => {
+  const [first, ...others] = ions.map((ion) => ionNames[ion] ?? ion);
+  return others.length > 0 ? salt([first], others) : first;
 };
+
+/** Two ions are a salt, one is in many. */
+const mayBe = (rows: readonly NotGivenOut[]) => ({
+  salts: rows.filter(({ ions }) => ions.length > 1).map(named),
+  ions: rows.filter(({ ions }) => ions.length === 1).map(named),
+});
 
 /** One warning for each part: what its samples may be that is not treated so. */
 export const unsafeWarnings = (tests: readonly UnsafeTest[]): { part: string; says: string }[] =>
   tests.map(({ part, step, samples, rows }) => ({
     part,
-    says: `${listed(samples, "and")} may ${mayBe(rows)}, which ${DONE[step]}. Ask your teacher before you begin it.`,
+    says: say.unsafe(samples, step, mayBe(rows)),
   }));
 
 /** One caution for each row, in the words of the data. All can kill or poison. */
 export const unsafeCautions = (tests: readonly UnsafeTest[]): Pick<Caution, "rank" | "text">[] =>
   [...new Set(tests.flatMap(({ rows }) => rows))].map((row) => ({
     rank: 0,
-    text: `A sample may ${mayBe([row])}. ${row.reason} Ask your teacher first.`,
+    text: say.unsafeCaution(mayBe([row]), said(row.reason)),
   }));

@@ -1,5 +1,7 @@
 /** All rooms of the interface in this language: for the compiler and the tests. Pages take each room by itself, `#words/record.ts`. */
 
+export * as bench from "./bench.ts";
+export * as benchKit from "./bench-kit.ts";
 export * as benchPlan from "./bench-plan.ts";
 export * as booklet from "./booklet.ts";
 export * as cannotBe from "./cannot-be.ts";
@@ -9,8 +11,11 @@ export * as certificate from "./certificate.ts";
 export * as choose from "./choose.ts";
 export * as classSheet from "./class-sheet.ts";
 export * as conclude from "./conclude.ts";
+export * as constants from "./constants.ts";
 export * as curves from "./curves.ts";
 export * as durations from "./durations.ts";
+export * as emptying from "./emptying.ts";
+export * as events from "./events.ts";
 export * as fact from "./fact.ts";
 export * as found from "./found.ts";
 export * as framed from "./framed.ts";
@@ -56,5 +61,6 @@ export * as sheets from "./sheets.ts";
 export * as standardTests from "./standard-tests.ts";
 export * as steps from "./steps.ts";
 export * as teacherLink from "./teacher-link.ts";
+export * as vessels from "./vessels.ts";
 export * as walkthrough from "./walkthrough.ts";
 export * as whatChanged from "./what-changed.ts";

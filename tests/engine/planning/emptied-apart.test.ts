@@ -1,9 +1,9 @@
 /** What is poured together when the tubes are emptied. Sources stand on the rows of `NOT_MIXED` and `EMPTIED_APART`. */
 import { expect, test } from "vitest";
+import { STRAIGHT } from "#words/vessels.ts";
 import { unsafeMixtures } from "../../../src/engine/bench/unsafe-mixtures.ts";
 import type { BenchPlan } from "../../../src/engine/planning/bench-plan.ts";
 import { planBench } from "../../../src/engine/planning/plan-bench.ts";
-import { STRAIGHT } from "../../../src/engine/planning/vessels.ts";
 import type { Part } from "../../../src/engine/practical.ts";
 import { shippedTables } from "../../build/shipped-tables.ts";
 import { CHOICE, planned, tableOf } from "./small-procedure.ts";

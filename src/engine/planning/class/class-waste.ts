@@ -1,22 +1,21 @@
 /** What one group leaves in each waste bottle, and what of it the class cannot know. */
 
+import { alsoHolds, LIMEWATER_TUBES, notThere } from "#words/emptying.ts";
+import { STRAIGHT } from "#words/vessels.ts";
 import { contentNamed } from "../../bench/contents.ts";
 import { SAMPLE_CAUTIONS } from "../../constants/bench-cautions.ts";
 import type { Waste } from "../../constants/reagents.ts";
 import type { Practical } from "../../practical.ts";
-import { listed } from "../../wording/listed.ts";
 import type { BenchPlan, PlannedTube } from "../bench-plan.ts";
 import { LIMEWATER } from "../besides.ts";
 import { tidy } from "../portions.ts";
 import { reagentOf } from "../reagent-plan.ts";
 import { stepsOf } from "../tube-choice.ts";
-import { STRAIGHT } from "../vessels.ts";
-import { alsoHolds, LIMEWATER_TUBES } from "../waste-plan.ts";
+import { isFiltered } from "../tube-plan.ts";
 import type { WasteNeed } from "./supply.ts";
 
 /** Most liquid the tube ever holds, cm3. A residue or filtrate came out of a tube that is counted itself. */
-const heldBy = ({ label, marks }: PlannedTube): number =>
-  / (filtrate|residue)$/.test(label) ? 0 : Math.max(0, ...marks.map(({ cm3 }) => cm3));
+const heldBy = (tube: PlannedTube): number => (isFiltered(tube) ? 0 : Math.max(0, ...tube.marks.map(({ cm3 }) => cm3)));
 
 /** Limewater for every test of a gas, those in case included, cm3. */
 const limewaterIn = ({ besides }: BenchPlan): number =>
@@ -68,7 +67,6 @@ export function wasteNeeds(practical: Pick<Practical, "samples" | "parts">, plan
     const absent = [...kinds].filter((kind) => !real.has(kind));
     const present = [...kinds].filter((kind) => real.has(kind));
     if (need.cm3 === 0 || absent.length === 0) return need;
-    const truly = `In truth no ${listed(absent, "and")} gets there: the paper offers it, so the bottle stands there all the same.`;
-    return { ...need, truly: present.length > 0 ? `${truly} It does hold ${listed(present, "and")}.` : truly };
+    return { ...need, truly: notThere(absent, present) };
   });
 }

@@ -2,6 +2,8 @@
  * What in the handling of a procedure could spoil an observation or break a tube, whatever the samples hold: common practice, no source.
  * What spoils one because of what a sample holds is found by the bench (bench/interference.ts).
  */
+import { plannedFor } from "#words/bench.ts";
+import { said } from "#words/constants.ts";
 import { DURATIONS } from "../../constants/durations.ts";
 import type { Part, Practical } from "../../practical.ts";
 import { heatsLiquid, heatsSolid, stepsOf } from "../tube-choice.ts";
@@ -14,15 +16,17 @@ export interface Spoiler {
 
 /** What is to be minded, most harmful first. */
 export function spoilers({ parts }: Pick<Practical, "parts">): Spoiler[] {
-  return SPOILERS.flatMap(({ when, says }) => {
+  return SPOILERS.flatMap(({ when, says, planned }) => {
     const mine = parts.filter(when).map(({ label }) => label);
-    return mine.length > 0 ? [{ parts: mine, says }] : [];
+    const time = planned === undefined ? "" : ` ${plannedFor(planned)}`;
+    return mine.length > 0 ? [{ parts: mine, says: said(says) + time }] : [];
   });
 }
 
 const adds = (part: Part) => stepsOf(part).filter((step) => step.do === "add");
 
-const SPOILERS: readonly { when: (part: Part) => boolean; says: string }[] = [
+/** `planned`: minutes the order of work counts for it. */
+export const SPOILERS: readonly { when: (part: Part) => boolean; says: string; planned?: number }[] = [
   {
     when: (part) => {
       const steps = stepsOf(part);
@@ -45,9 +49,8 @@ const SPOILERS: readonly { when: (part: Part) => boolean; says: string }[] = [
         !steps.slice(heated, wet).some(({ do: verb }) => verb === "cool" || verb === "stand")
       );
     },
-    says:
-      "Liquid is added to a tube that was heated: let it cool first, or the glass cracks. Planned for it: " +
-      `${DURATIONS.cool.minutes} min.`,
+    says: "Liquid is added to a tube that was heated: let it cool first, or the glass cracks.",
+    planned: DURATIONS.cool.minutes,
   },
   {
     when: (part) => {

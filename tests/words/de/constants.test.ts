@@ -1,0 +1,33 @@
+/** Every sentence of the constants that a page says has its German. */
+import { expect, test } from "vitest";
+import { said } from "#words/constants.ts";
+import { DISTURBANCES } from "../../../src/engine/bench/interference/disturbances.ts";
+import { ACTION_CAUTIONS, SAMPLE_CAUTIONS } from "../../../src/engine/constants/bench-cautions.ts";
+import { EMPTIED_APART } from "../../../src/engine/constants/emptied-apart.ts";
+import { GAS_SAFETY } from "../../../src/engine/constants/gas-safety.ts";
+import { INDICATORS } from "../../../src/engine/constants/indicators.ts";
+import { NOT_GIVEN_OUT } from "../../../src/engine/constants/not-given-out.ts";
+import { NOT_MIXED } from "../../../src/engine/constants/not-mixed.ts";
+import { reagents, wastes } from "../../../src/engine/constants/reagents.ts";
+import { SPOILERS } from "../../../src/engine/planning/order-of-work/spoilers.ts";
+
+test.each([
+  [
+    "actions and samples",
+    [...Object.values(ACTION_CAUTIONS), ...Object.values(SAMPLE_CAUTIONS)].map(({ text }) => text),
+  ],
+  ["reagents", reagents.flatMap(({ hazards }) => hazards)],
+  ["gases", Object.values(GAS_SAFETY).flatMap(({ hazard, have }) => [hazard, have])],
+  ["waste", Object.values(wastes)],
+  [
+    "what is emptied apart",
+    EMPTIED_APART.flatMap(({ first, because }) => [first?.says, because].filter((one) => one !== undefined)),
+  ],
+  ["what is not done in class", NOT_GIVEN_OUT.map(({ reason }) => reason)],
+  ["what is not mixed", NOT_MIXED.flatMap(({ what, reason }) => [what, reason])],
+  ["what spoils an observation", [...SPOILERS.map(({ says }) => says), ...DISTURBANCES.map(({ remedy }) => remedy)]],
+  ["indicators", Object.values(INDICATORS).map(({ form }) => form)],
+])("%s", (_, sentences) => {
+  expect(sentences.length).toBeGreaterThan(0);
+  expect(sentences.filter((sentence) => said(sentence) === sentence)).toEqual([]);
+});
