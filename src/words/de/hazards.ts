@@ -81,8 +81,8 @@ export const HAZARDS: Readonly<Record<string, string>> = {
     "Schwefeltrioxid ist ein giftiger, erstickender weißer Rauch, der ätzt wie die Schwefelsäure, zu der er wird. Nur im Abzug, die kleinste Menge, und hör mit dem Erhitzen auf, wenn der Rauch kommt; wer Asthma hat, bleibt fern.",
   "Bromine vapour is very toxic and burns eyes and lungs. Fume cupboard only, and do not smell it.":
     "Bromdampf ist sehr giftig und verätzt Augen und Lunge. Nur im Abzug, und riech nicht daran.",
-  "Iodine vapour is harmful and hurts eyes and lungs. Use a fume cupboard or only a pinch in a well aired room, and let it settle on the cool wall.":
-    "Ioddampf ist gesundheitsschädlich und greift Augen und Lunge an. Arbeite im Abzug oder nur mit einer Prise in einem gut gelüfteten Raum, und lass ihn sich an der kühlen Wand absetzen.",
+  "Iodine vapour is harmful and hurts eyes and lungs. Use a fume cupboard, or only a pinch or a few drops in a well aired room, and let it settle on the cool wall.":
+    "Ioddampf ist gesundheitsschädlich und greift Augen und Lunge an. Arbeite im Abzug, oder nur mit einer Prise oder ein paar Tropfen in einem gut gelüfteten Raum, und lass ihn sich an der kühlen Wand absetzen.",
   "Hydrogen bromide hurts eyes and lungs and can set off asthma. Keep the room well aired and your face away from the tube.":
     irritating("Bromwasserstoff"),
   "Hydrogen iodide hurts eyes and lungs and can set off asthma. Keep the room well aired and your face away from the tube.":
