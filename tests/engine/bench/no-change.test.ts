@@ -14,13 +14,13 @@ const predictor = createPredictor(solve);
 
 /** The ions of one sample that a record, in words of the lists, leaves possible. */
 function left(cations: string[], anions: string[], tests: readonly unknown[][], record: readonly string[]): string[] {
-  const { paper } = readPaper({
+  const read = readPaper({
     samples: [{ label: "A", given: "solution", concentration: "0.1 mol/dm3" }],
     paper: { cations, anions },
     parts: [{ label: "a", title: "test", tests: tests.map((steps) => ({ steps })) }],
   });
-  if (!paper) throw new Error("the paper of the test is faulty");
-  const { table } = tabulate(paper, predictor, phrase);
+  if ("faults" in read) throw new Error("the paper of the test is faulty");
+  const { table } = tabulate(read.paper, predictor, phrase);
   const written = table.cells.map(({ id, words }, c) => {
     expect(words).toContain(record[c]);
     return [id, words.indexOf(record[c])];
