@@ -4,7 +4,7 @@ import type { Observation } from "../../engine/practical.ts";
 
 /** @example authorObservation({ precipitate: { colour: "white", amount: "plain" } }) // { precipitate: "white" } */
 export function authorObservation(seen: Observation): string | Record<string, unknown> {
-  if (seen.none && seen.gas === undefined) return "no visible change";
+  if (seen.none && seen.gas === undefined && seen.stays === undefined) return "no visible change";
   const { precipitate, gas, residue, flame, ...rest } = seen;
   return {
     ...rest,

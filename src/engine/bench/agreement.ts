@@ -27,6 +27,7 @@ export function mayBe(recorded: Observation, predicted: Observation): boolean {
   if (fate !== undefined && !sameFate(fate, predicted)) return false;
   if (solution !== undefined && predicted.solution !== undefined && !sameColour(solution, predicted.solution))
     return false;
+  if (solution !== undefined && predicted.stays !== undefined && !sameColour(solution, predicted.stays)) return false;
   if (effervescence !== undefined && effervescence !== (predicted.effervescence ?? false)) return false;
   if (gas === false && predicted.gas) return false;
   if (gas && !(predicted.gas && sameGas(gas, predicted.gas))) return false;
@@ -80,12 +81,9 @@ function sameFlame(recorded: NonNullable<Observation["flame"]>, predicted: Obser
 export const sameSight = (picked: Observation, predicted: Observation): boolean =>
   mayBe(picked, predicted) && (picked.none === true || mayBe(predicted, picked));
 
-/** Whether a reading names a colour of the liquid, and a prediction that names none has none of that colour in sight. */
-export const namesOther = ({ solution }: Observation, predicted: Observation, { colours }: Prediction): boolean =>
-  solution !== undefined &&
-  solution !== "colourless" &&
-  predicted.solution === undefined &&
-  !colours.some((colour) => sameColour(colour, solution));
+/** Whether a reading names a colour of the liquid that is not in sight in the prediction. */
+export const namesOther = ({ solution: named }: Observation, { colours }: Prediction): boolean =>
+  named !== undefined && named !== "colourless" && !colours.some((one) => sameColour(one, named));
 
 /**
  * True when everything an author states is what a salt shows: stricter than `mayBe`, which forgives what a reader leaves out. A colour of

@@ -24,7 +24,9 @@ function gone({ fate, ...seen }: Observation): Observation {
 }
 
 const calledOtherwise = ({ end }: TestTrace, colour: Colour | undefined): Colour[] =>
-  ALSO_CALLED.filter(({ of, seen }) => seen === colour && (end.get(of) ?? 0) > 0).map(({ also }) => also);
+  ALSO_CALLED.filter(({ of, seen }) => seen === colour && of.every((id) => (end.get(id) ?? 0) > 0)).map(
+    ({ also }) => also,
+  );
 
 /** A colour that has lost plainly more than dilution takes, to a change of oxidation state, though it has kept its name. */
 function faded({ before, after, reactions }: TestTrace): Colour[] {

@@ -3,11 +3,13 @@ import type { Observation } from "../practical.ts";
 import { namesOther, sameSight } from "./agreement.ts";
 import type { Prediction } from "./prediction.ts";
 
-const namesColour = ({ solution }: Observation): boolean => solution !== undefined && solution !== "colourless";
+/** Whether a reading names a colour of the liquid that the other leaves out. "Colourless" is the colour of most that leave it out. */
+const namesMore = ({ solution }: Observation, other: Observation): boolean =>
+  solution !== undefined && solution !== "colourless" && other.solution === undefined;
 
 /** Whether who picked the one reading of a line may have had the other before them: a colour that is picked must be there. */
 export const mayHaveSeen = (picked: Observation, other: Observation): boolean =>
-  picked === other || (sameSight(picked, other) && !(namesColour(picked) && other.solution === undefined));
+  picked === other || (sameSight(picked, other) && !namesMore(picked, other));
 
 /**
  * The readings of a line, as a bit mask, that a salt shows too, though none of its own names a colour of the liquid: theirs is one that
@@ -17,9 +19,12 @@ export const mayHaveSeen = (picked: Observation, other: Observation): boolean =>
 export function colouredAlike(readings: readonly Observation[], own: number, prediction: Prediction): number {
   let mask = 0;
   readings.forEach((reading, r) => {
-    if (!namesColour(reading)) return;
     const alike = readings.some(
-      (one, n) => (own & (1 << n)) !== 0 && sameSight(reading, one) && !namesOther(reading, one, prediction),
+      (one, n) =>
+        (own & (1 << n)) !== 0 &&
+        namesMore(reading, one) &&
+        sameSight(reading, one) &&
+        !namesOther(reading, prediction),
     );
     if (alike) mask |= 1 << r;
   });

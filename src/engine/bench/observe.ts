@@ -41,11 +41,7 @@ export function observe(trace: TestTrace): Prediction {
   const unchanged = isUnchanged(trace);
 
   const readings: Observation[] = [];
-  const starts: Observation[] = trace.heat
-    ? heatReadings(trace.heat)
-    : brownFumesReadings(trace).flatMap((fumes) =>
-        solidReadings(trace, grown, fate).map((solid) => ({ ...solid, ...(fumes && { fumes }) })),
-      );
+  const starts: Observation[] = trace.heat ? heatReadings(trace.heat) : solidReadings(trace, grown, fate);
   for (const start of starts) {
     for (const effervescence of effervescenceReadings(trace)) {
       for (const { gas, indicator } of pairs) {
@@ -60,15 +56,17 @@ export function observe(trace: TestTrace): Prediction {
         // An excess shows the reagent's colour at the end, and on the way there its drops lost it: either is told.
         if (lost !== undefined) readings.push({ ...reading, solution: lost });
         readings.push(nothing && !colour && !gas ? { none: true, ...reading } : reading);
-        if (nothing && colour && !gas && unchanged && lost === undefined)
-          readings.push({ none: true, ...(gas !== undefined && { gas }) });
+        if (nothing && colour && !gas && unchanged && lost === undefined) {
+          const stays = solution.colour === "colourless" ? undefined : solution.colour;
+          readings.push({ none: true, ...(stays && { stays }), ...(gas !== undefined && { gas }) });
+        }
         readings.push(...alsoSeen(trace, reading));
         if (mayGo) readings.push({ ...reading, fate: "dissolves", solution: mayGo });
         for (const { colour: fleetingColour } of fleeting) readings.push({ ...reading, solution: fleetingColour });
       }
     }
   }
-  const different = new Map(readings.map((reading) => [JSON.stringify(reading), reading]));
+  const different = new Map(withFumes(trace, readings).map((reading) => [JSON.stringify(reading), reading]));
   return {
     readings: [...different.values()],
     events: [...atDrop, ...eventsOf(trace, grown, fate)],
@@ -113,6 +111,18 @@ function onlyAtDrop({ atDrop, before }: TestTrace, grown: readonly Growth[]): Be
   return [
     { kind: "precipitate forms", phase: solid.id, gramsPerDm3: solid.gramsPerDm3, gate, ...(equation && { equation }) },
   ];
+}
+
+/** The same with brown fumes, where some are seen: beside the likeliest reading alone, with bubbles and without, or a list grows too long. */
+function withFumes(trace: TestTrace, readings: readonly Observation[]): Observation[] {
+  const fumes = trace.heat ? [undefined] : brownFumesReadings(trace);
+  if (!fumes.includes("brown")) return [...readings];
+  const fuming = effervescenceReadings(trace).flatMap((bubbles): Observation[] => {
+    const likeliest = readings.find(({ effervescence = false }) => effervescence === bubbles);
+    const { none: _, stays: __, ...seen } = likeliest ?? {};
+    return likeliest ? [{ ...seen, fumes: "brown" }] : [];
+  });
+  return fumes[0] === "brown" ? [...fuming, ...readings] : [...readings, ...fuming];
 }
 
 /** What could be recorded of a new precipitate: as it is seen first, then as it is minutes later. */

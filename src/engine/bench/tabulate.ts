@@ -52,7 +52,8 @@ const holdsKey = (holds: Form["holds"]): string => `${holds?.cations ?? 1} ${hol
 
 /**
  * Predicts all allowed salts of a practical. Where a prediction stands on the border (see `borderline`), both readings are accepted. A line
- * with more different sights than it has room for does not tell faint precipitates from plain ones: nothing is concluded from that.
+ * with more different sights than it has room for does not tell faint precipitates from plain ones, and if that is not enough neither brown
+ * fumes from none nor a new precipitate that goes in part from one that stays: nothing is concluded from those.
  * @throws UnknownReagent, RangeError for a procedure the engine cannot carry out; TooManyReadings where that is not enough;
  * NoEquilibrium when the solver gives up.
  */
@@ -62,24 +63,25 @@ export function tabulate(
   words: Words,
   isWanted: (salt: Content) => boolean = () => true,
 ): Tabulation {
-  const amountless = new Set<string>();
+  const coarse = new Map<string, number>();
   for (;;) {
     try {
-      return packed(practical, predictor, words, isWanted, amountless);
+      return packed(practical, predictor, words, isWanted, coarse);
     } catch (error) {
-      if (!(error instanceof TooManyReadings) || amountless.has(error.cell)) throw error;
-      amountless.add(error.cell);
+      const next = error instanceof TooManyReadings ? (coarse.get(error.cell) ?? 0) + 1 : COARSER.length;
+      if (!(error instanceof TooManyReadings) || next >= COARSER.length) throw error;
+      coarse.set(error.cell, next);
     }
   }
 }
 
-/** @param amountless lines on which a precipitate is one, faint or plain */
+/** @param coarse how coarsely readings are told apart on a line: a place in COARSER */
 function packed(
   practical: Tabulated,
   { solve, predict, border }: Predictor,
   words: Words,
   isWanted: (salt: Content) => boolean,
-  amountless: ReadonlySet<string>,
+  coarse: ReadonlyMap<string, number>,
 ): Tabulation {
   const { paper, parts, samples } = practical;
   const contents = new Map(samples.map(({ holds }) => [holdsKey(holds), contentsOf(paper, holds)]));
@@ -92,7 +94,7 @@ function packed(
     const unsafeOn = [...all.keys()].filter((salt) => isUnsafeOn(steps, all[salt]));
     return {
       cell,
-      asSeen: amountless.has(cell.id) ? withoutAmount : (reading) => reading,
+      asSeen: COARSER[coarse.get(cell.id) ?? 0],
       of: {
         id: cell.id,
         samples: cell.part.samples ?? letters,
@@ -167,6 +169,15 @@ interface Line {
 
 const withoutAmount = (reading: Observation): Observation =>
   reading.precipitate ? { ...reading, precipitate: { ...reading.precipitate, amount: "plain" } } : reading;
+
+function withoutDetail(reading: Observation): Observation {
+  const { fumes, ...plain } = withoutAmount(reading);
+  if (plain.precipitate && plain.fate === "partly dissolves") delete plain.fate;
+  return reading.residue === undefined ? plain : { ...plain, ...(fumes && { fumes }) };
+}
+
+/** Ways to tell the readings of a line apart, each coarser than the one before. */
+const COARSER: readonly Line["asSeen"][] = [(reading) => reading, withoutAmount, withoutDetail];
 
 /** Adds a salt to a set: what it may show on each line, plainly and at the border, and the gases it gives off. */
 function addRow(

@@ -58,10 +58,17 @@ export const FOIL_DEPOSITS: readonly { of: string; colours: readonly Colour[]; s
   },
 ];
 
-/** Liquids that are called by another colour when there is little of the species `of`. */
-export const ALSO_CALLED: readonly { of: string; seen: Colour; also: Colour; source: string }[] = [
+/** Liquids that are called by another colour when they hold all the species `of`. */
+export const ALSO_CALLED: readonly { of: readonly string[]; seen: Colour; also: Colour; source: string }[] = [
   {
-    of: "Br2",
+    of: ["Fe^3+", "[Fe(CN)6]^3-"],
+    seen: "yellow",
+    also: "brown",
+    source:
+      "textbooks on iron(III) with hexacyanoferrate(III): a brown solution and no precipitate (no constant is known for it)",
+  },
+  {
+    of: ["Br2"],
     seen: "orange",
     also: "yellow",
     source: "textbooks on displacing bromine: a yellow to orange solution, by its strength; from memory",

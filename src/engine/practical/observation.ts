@@ -30,6 +30,7 @@ export interface GasSeen {
 
 /**
  * One observation. A field that is absent was not looked at and says nothing, except that `none: true` says that nothing changed.
+ * - `stays`: beside `none`, the colour that the liquid has kept.
  * - `precipitate`: false = none formed; an object = this one formed.
  * - `fate`: of the precipitate already in the tube.
  * - `solution`: colour of the liquid at the end.
@@ -40,6 +41,7 @@ export interface GasSeen {
  */
 export interface Observation {
   none?: true;
+  stays?: Colour;
   precipitate?: Precipitate | false;
   fate?: Fate;
   solution?: Colour;
@@ -89,6 +91,7 @@ const NO_CHANGE = "no visible change";
 const fullObservation = z
   .strictObject({
     none: z.optional(yes),
+    stays: z.optional(colour),
     precipitate: z.optional(precipitate),
     fate: z.optional(
       z.enum(["remains", "partly dissolves", "dissolves"], {
@@ -110,7 +113,9 @@ const fullObservation = z
       error: `found an observation that says nothing, expected something seen, or "${NO_CHANGE}"`,
     }),
     z.refine(
-      (seen) => !seen.none || Object.keys(seen).every((key) => key === "none" || (key === "gas" && seen.gas === false)),
+      (seen) =>
+        (!seen.none && seen.stays === undefined) ||
+        Object.keys(seen).every((key) => key === "none" || key === "stays" || (key === "gas" && seen.gas === false)),
       {
         error:
           "found no visible change beside something seen, expected one or the other; only gas: none may stand beside it",

@@ -8,7 +8,7 @@ import { phrase } from "./phrase.ts";
 
 /** What a credit is for; a gas has two. */
 export type CreditFor =
-  | Exclude<keyof Observation, "gas" | "residue">
+  | Exclude<keyof Observation, "gas" | "residue" | "stays">
   | "gas test"
   | "gas name"
   | "residue"

@@ -15,7 +15,8 @@ export function phrase(seen: Observation, solid: "precipitate" | "solid" = "prec
   if (seen.fate) words.push(say.fate(seen.precipitate ? "it" : solid, seen.fate));
   if (seen.solution) words.push(wordSolution(seen, seen.solution));
   if (seen.gas) words.push(wordGas(seen.gas));
-  if (seen.gas === false) words.push(seen.none ? `${say.NO_CHANGE}, ${say.NO_SIGN}` : say.NO_SIGN);
+  const nothing = seen.stays ? say.noChange(seen.stays) : say.NO_CHANGE;
+  if (seen.gas === false) words.push(seen.none ? `${nothing}, ${say.NO_SIGN}` : say.NO_SIGN);
   if (seen.indicator) words.push(say.indicator(seen.indicator));
   if (seen.fumes) words.push(say.fumes(seen.fumes));
   if (seen.droplets) words.push(say.DROPLETS);
@@ -24,7 +25,7 @@ export function phrase(seen: Observation, solid: "precipitate" | "solid" = "prec
   else if (seen.residue) words.push(say.residue(seen.residue.hot, seen.residue.cold));
   if (seen.flame === false) words.push(say.NO_FLAME);
   else if (seen.flame) words.push(say.flame(seen.flame));
-  return words.length === 0 ? say.NO_CHANGE : words.join(", ");
+  return words.length === 0 ? nothing : words.join(", ");
 }
 
 /** A colour of its own beside a solid; what the liquid turns to where no solid tells the story. */

@@ -32,6 +32,7 @@ export interface ReadWords {
 /** Entries in the order in which the language of practicals has them. */
 const ORDER: readonly (keyof Observation)[] = [
   "none",
+  "stays",
   "precipitate",
   "fate",
   "solution",

@@ -80,6 +80,7 @@ export function fate(what: TheSolid, became: Fate): string {
 /** What a solid has dissolved to; the liquid beside a solid; what the liquid turns to where no solid tells the story. */
 export const dissolvedTo = (colour: Colour) => `ergibt eine ${stem(colour)}e Lösung`;
 export const solution = (colour: Colour) => `${stem(colour)}e Lösung`;
+export const noChange = (stays: Colour) => `${NO_CHANGE} (bleibt ${colour(stays)})`;
 export const solutionTurns = (name: Colour) => `Lösung wird ${colour(name)}`;
 
 const EVIDENCE: Readonly<Record<string, string>> = {

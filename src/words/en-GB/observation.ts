@@ -17,6 +17,7 @@ export function fate(what: TheSolid, became: Fate): string {
 /** What a solid has dissolved to; the liquid beside a solid; what the liquid turns to where no solid tells the story. */
 export const dissolvedTo = (colour: Colour) => `giving ${/^[aeiou]/.test(colour) ? "an" : "a"} ${colour} solution`;
 export const solution = (colour: Colour) => `${colour} solution`;
+export const noChange = (stays: Colour) => `${NO_CHANGE} (stays ${stays})`;
 export const solutionTurns = (colour: Colour) => `solution turns ${colour}`;
 
 /** What showed a gas. The constants word it in English, and so do authors. */

@@ -3,12 +3,13 @@
  * that a coloured reagent which does nothing is a negative result, is common practice, no source.
  */
 import { describe, expect, test } from "vitest";
+import { mayBe } from "../../../src/engine/bench/agreement.ts";
 import { createPredictor } from "../../../src/engine/bench/predictor.ts";
 import { tabulate } from "../../../src/engine/bench/tabulate.ts";
 import { deduce } from "../../../src/engine/deduction/deduce.ts";
 import { readPaper } from "../../../src/engine/practical/faults.ts";
 import { phrase } from "../../../src/engine/wording/phrase.ts";
-import { cm3, drops, excess, show, solve, take, test as tryGas } from "./show.ts";
+import { cm3, drops, excess, saltWith, show, solve, take, test as tryGas } from "./show.ts";
 
 const predictor = createPredictor(solve);
 
@@ -48,6 +49,14 @@ describe("a coloured reagent that does nothing is no visible change", () => {
 test.each(["HCl(aq)", "H2SO4(aq)", "HNO3(aq)"])("iron(III) in %s is no visible change", (acid) => {
   for (const anion of ["Cl-", "NO3-", "SO4^2-"])
     expect(left(["Fe^3+", "Fe^2+"], [anion], [[take, cm3(acid)]], [NOTHING])).toContain("Fe^3+");
+});
+
+test("what stays purple is not colourless", () => {
+  const [{ readings }] = show(saltWith("NO3-"), [take, drops("acidified KMnO4(aq)")]);
+  expect(readings).toContainEqual({ none: true, stays: "purple" });
+  expect(readings.some((reading) => mayBe({ solution: "colourless" }, reading))).toBe(false);
+  expect(readings.some((reading) => mayBe({ none: true }, reading))).toBe(true);
+  expect(phrase({ none: true, stays: "purple" })).toBe("no visible change (stays purple)");
 });
 
 describe("a colour of the liquid", () => {

@@ -49,7 +49,7 @@ describe("acidified manganate(VII), the drops lose their purple", () => {
   test.each([
     ["SO3^2-", "colourless"],
     ["I-", "brown"],
-    ["Fe^2+", "pale yellow"],
+    ["Fe^2+", "yellow"],
     ["NO3-", "purple"],
     ["SO4^2-", "purple"],
     ["Cl-", "purple"],
@@ -67,8 +67,11 @@ describe("acidified manganate(VII), the drops lose their purple", () => {
 
   test("in excess: purple at the end; of a reducing agent the loss on the way there may be recorded instead", () => {
     const until = [take, excess("acidified KMnO4(aq)")];
-    expect(show(saltWith("Fe^2+"), until)[0].readings).toEqual([{ solution: "pale yellow" }, { solution: "purple" }]);
-    expect(show(saltWith("NO3-"), until)[0].readings).toEqual([{ solution: "purple" }, { none: true }]);
+    expect(show(saltWith("Fe^2+"), until)[0].readings).toEqual([{ solution: "yellow" }, { solution: "purple" }]);
+    expect(show(saltWith("NO3-"), until)[0].readings).toEqual([
+      { solution: "purple" },
+      { none: true, stays: "purple" },
+    ]);
   });
 });
 

@@ -97,7 +97,7 @@ describe("other words and another order", () => {
     ["clear blue solution", {}, { solution: "blue" }],
     ["manganate decolourised", { gas: false }, { solution: "colourless" }],
     ["stays purple", { solid: false }, { solution: "purple" }],
-    ["no change, remains purple", { solid: false }, { solution: "purple" }],
+    ["no change, remains purple", { solid: false }, { none: true, stays: "purple" }],
     ["purple colour remains", { solid: false }, { solution: "purple" }],
     ["the purple colour of the manganate persists", {}, { solution: "purple" }],
     ["KMnO4 turns from purple to colourless", { gas: true }, { gas: "SO2" }],

@@ -15,6 +15,13 @@ export function readNothing(reading: Reading): void {
   const none = words.take(NONE);
   if (reaction) ask(reading, say.NO_REACTION, "sight");
   if (!reaction && !none) return;
-  if (Object.keys(seen).every((key) => key === "gas" && seen.gas === false)) seen.none = true;
-  else if (asked.solid && seen.fate === undefined && !seen.precipitate) seen.fate = "remains";
+  const { solution, ...others } = seen;
+  const nothingElse = Object.keys(others).every((key) => key === "gas" && seen.gas === false);
+  // "No visible change (stays purple)": the colour was read as the liquid's.
+  const stays = solution === "colourless" ? undefined : solution;
+  if (nothingElse && (solution === undefined || stays)) {
+    delete seen.solution;
+    seen.none = true;
+    if (stays) seen.stays = stays;
+  } else if (asked.solid && seen.fate === undefined && !seen.precipitate) seen.fate = "remains";
 }
