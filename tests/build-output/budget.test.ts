@@ -9,7 +9,7 @@ const BUDGET = { total: 40_000, javaScript: 20_000, requests: 8 };
 
 test("every walkthrough stays within its budget of bytes and requests", () => {
   const site = builtSite();
-  const walkthroughs = site.pages.filter(({ file }) => /^practicals\/[^/]+\/index\.html$/.test(file));
+  const walkthroughs = site.pages.filter(({ file }) => /^practicals\/(?!map\/)[^/]+\/index\.html$/.test(file));
   expect(walkthroughs.length).toBeGreaterThan(0);
   const over = walkthroughs.flatMap((page) => {
     const weight = weigh(site, page);
@@ -31,6 +31,22 @@ test("the engine in its worker stays within its budget", () => {
 /** A page of curves is read by those who ask why: the longest papers of the course draw seven, each some 3 kB of points and figures. */
 const CURVES_TOTAL = 46_000;
 
+/**
+ * The order of work by itself, in script and requests: 22 711 B and 11 since its words were set apart by language and it tells what of a
+ * plan is explosive or emptied with another reagent; which took how much was not measured.
+ */
+const ORDER_BUDGET = { javaScript: 23_000, requests: 11 };
+
+test("the map of practicals, with its marks of what has been practised, stays light too", () => {
+  const site = builtSite();
+  const [map] = site.pages.filter(({ file }) => file === "practicals/map/index.html");
+  const weight = weigh(site, map);
+  expect(weight.total).toBeLessThanOrEqual(BUDGET.total);
+  expect(weight.javaScript).toBeLessThanOrEqual(BUDGET.javaScript);
+  // Two more than a walkthrough: the marks are small scripts of their own.
+  expect(weight.requests).toBeLessThanOrEqual(10);
+});
+
 test.each(["curves", "order", "class", "unknowns"])(
   "a page of %s loads little more than a walkthrough before it is touched",
   (kind) => {
@@ -42,16 +58,18 @@ test.each(["curves", "order", "class", "unknowns"])(
     for (const page of pages) {
       const weight = weigh(site, page);
       expect.soft(weight.total, page.file).toBeLessThanOrEqual(kind === "curves" ? CURVES_TOTAL : BUDGET.total);
-      expect.soft(weight.javaScript, page.file).toBeLessThanOrEqual(BUDGET.javaScript);
-      expect.soft(weight.requests, page.file).toBeLessThanOrEqual(BUDGET.requests);
+      const { javaScript, requests } = kind === "order" ? ORDER_BUDGET : BUDGET;
+      expect.soft(weight.javaScript, page.file).toBeLessThanOrEqual(javaScript);
+      expect.soft(weight.requests, page.file).toBeLessThanOrEqual(requests);
     }
   },
 );
 
 /** A practice from the first tube to the marks: what starts with the page, and what is fetched to mark it all. */
 // 2 500 bytes above the 40 000 it began with: 500 when sentences were set apart by language, the rest while the reader of records learned
-// to notice hedged answers and more words; which of these took how much was not measured. 41 295 now.
-const PRACTICE_BUDGET = { javaScript: 42_500, total: 60_000 };
+// to notice hedged answers and more words; which of these took how much was not measured. Then 500 more for signs of gases that contradict
+// one another and colours that stay, likewise. 42 651 now.
+const PRACTICE_BUDGET = { javaScript: 43_000, total: 60_000 };
 
 test("a practice stays within its budget, marking included", () => {
   const site = builtSite();

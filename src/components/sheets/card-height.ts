@@ -1,7 +1,7 @@
 /** How large the type of a bench card can be on one side of A4, estimated from what stands on it: a browser test prints every card. */
 
 /** Height between the margins of A4 less a little, for nothing is set to the last millimetre, mm. */
-const SIDE = 262;
+const SIDE = 267;
 /** At full size, mm, fitted to the cards of the course: title and cautions; a line in the columns, a row of the table besides its lines, a heading with its space. */
 const HEAD = 46;
 const LINE = 3.8;
