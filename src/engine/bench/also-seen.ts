@@ -1,9 +1,9 @@
 /** Readings of a test that are right beside a predicted one: a colour by another name, a colour that fades, metal on the foil. */
 import { ALSO_CALLED, FOIL_DEPOSITS } from "../constants/later-looks.ts";
 import { VISIBILITY } from "../constants/visibility.ts";
-import { parseFormula } from "../formula/parse.ts";
 import type { Colour } from "../practical/same-colour.ts";
 import type { Observation } from "../practical.ts";
+import { metalsOf } from "./metals.ts";
 import type { TestTrace } from "./trace.ts";
 
 /** Whatever else may be told of the same sight; `reading` itself is not among it. */
@@ -44,4 +44,4 @@ function deposits({ reactions, end }: TestTrace): Colour[] {
 }
 
 const holds = (species: string, cation: string): boolean =>
-  Object.keys(parseFormula(cation).elements).every((metal) => metal in parseFormula(species).elements);
+  metalsOf(cation).every((metal) => metalsOf(species).includes(metal));

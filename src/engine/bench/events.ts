@@ -1,9 +1,8 @@
 /** The events behind an observation, each with its number and its net ionic equation. */
-import { CATIONS } from "../constants/ions.ts";
 import { VISIBILITY } from "../constants/visibility.ts";
-import { parseFormula } from "../formula/parse.ts";
 import type { GasTest } from "../practical.ts";
 import { amountsOf } from "./amounts.ts";
+import { metalsOf } from "./metals.ts";
 import { netIonicEquation } from "./net-ionic.ts";
 import type { BenchEvent } from "./prediction.ts";
 import { DOUBTFUL } from "./read-gas.ts";
@@ -72,18 +71,6 @@ function isReplaced(id: string, { before, after }: TestTrace): boolean {
 }
 /** More than this many times what there was of a solid: less is rounding. */
 const GROWN = 1.01;
-/** The metals of the solids met so far. */
-const metals = new Map<string, string[]>();
-function metalsOf(id: string): string[] {
-  const before = metals.get(id) ?? Object.keys(parseFormula(id).elements).filter((symbol) => METALS.has(symbol));
-  metals.set(id, before);
-  return before;
-}
-const METALS = new Set(
-  CATIONS.flatMap((cation) => Object.keys(parseFormula(cation).elements)).filter(
-    (symbol) => !["N", "H"].includes(symbol),
-  ),
-);
 
 /** True when a term of an equation, number and all, is the substance; the form of a solid is not told there. */
 const isOf = (term: string, id: string): boolean => term.replace(/^\d+ /, "").trim() === id.replace(/, [^)]*\)$/, ")");
