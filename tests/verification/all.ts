@@ -7,6 +7,7 @@ import { compareHeat } from "./heat.ts";
 import { compareWordings } from "./published-wordings.ts";
 import { compareSection } from "./qualitative.ts";
 import { compareSolubility } from "./solubility.ts";
+import { compareNotes } from "./table-notes.ts";
 import { compareWorkedEquilibria } from "./worked/equilibria.ts";
 import { compareWorkedPreparation } from "./worked/preparation.ts";
 import { compareWorkedShipped } from "./worked/shipped.ts";
@@ -14,6 +15,7 @@ import { compareWorkedShipped } from "./worked/shipped.ts";
 export const compareAll = (): Comparison[] => [
   compareEquilibrium(),
   ...["cation-alkali", "anion", "gas", "flame", "confirmatory", "appearance"].map((section) => compareSection(section)),
+  compareNotes(),
   ...EXAMPLES.map(compareDeduced),
   compareHeat(),
   compareWordings(),

@@ -98,7 +98,7 @@ const OTHER_SAMPLES: Readonly<Record<string, TestedSalt>> = {
 const saltWith = (ion: string): SimpleSalt => (ion.endsWith("+") ? saltOf(ion, "NO3-") : saltOf("Na+", ion));
 
 /** The sample that brings the ion: nitrates for cations, sodium salts for anions, a solid by its formula. */
-function saltBringing(name: string): TestedSalt | undefined {
+export function saltBringing(name: string): TestedSalt | undefined {
   if (listed.includes(name)) {
     return { ions: saltWith(name).ions, molPerDm3: SAMPLE, solid: "x" };
   }

@@ -22,6 +22,7 @@ test("known differences are differences still", () => {
     "known-differences.json",
     "known-differences-deduction.json",
     "known-differences-heat.json",
+    "known-differences-notes.json",
     "known-differences-solubility.json",
     "known-differences-wording.json",
   ].flatMap((file) => Object.keys(reference<Record<string, string>>(file)));

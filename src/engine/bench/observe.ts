@@ -1,5 +1,5 @@
 /** From a trace to the observation a person would record, with every reading that is acceptable, and the events behind it. */
-import { FLEETING_COLOURS, MAY_DISSOLVE, SEEN_FIRST, SOLID_TO_SOLID } from "../constants/kinetic-gates.ts";
+import { FLEETING_COLOURS, HEAT_OPENS, MAY_DISSOLVE, SEEN_FIRST, SOLID_TO_SOLID } from "../constants/kinetic-gates.ts";
 import { VISIBILITY } from "../constants/visibility.ts";
 import { sameColour } from "../practical/same-colour.ts";
 import type { Colour, Observation, Precipitate } from "../practical.ts";
@@ -7,6 +7,7 @@ import { alsoSeen } from "./also-seen.ts";
 import { eventsOf } from "./events.ts";
 import { afterWaiting, withinTheTest } from "./later-looks.ts";
 import { limewaterReadings } from "./limewater.ts";
+import { metalsOf } from "./metals.ts";
 import type { BenchEvent, Prediction } from "./prediction.ts";
 import { brownFumesReadings, effervescenceReadings, gasesGivenOff, gasReadings } from "./read-gas.ts";
 import { heatReadings } from "./read-heat.ts";
@@ -97,10 +98,13 @@ function mayDissolve({ after, end }: TestTrace): Observation["solution"] {
 /** Gates of the solids that form only slowly. */
 const slowGates = (grown: readonly Growth[]): string[] => grown.flatMap(({ slow }) => slow?.id ?? []);
 
-/** Gates of the solids that this test's changes of oxidation state make by way of another, where nothing else has grown. */
+/** Gates of the solids that have another colour first, as this test makes them, where nothing else has grown. */
 function seenFirst({ reactions }: TestTrace, grown: readonly Growth[]) {
-  const gates = SEEN_FIRST.filter(({ by }) => reactions.some(({ pair }) => pair.startsWith(`${by} with `)));
-  return gates.filter(({ solid }) => grown.length > 0 && grown.every(({ id }) => id === solid));
+  if (grown.length === 0) return [];
+  return SEEN_FIRST.filter(
+    ({ solid, by }) =>
+      grown.every(({ id }) => id === solid) && reactions.some(({ pair }) => pair.startsWith(`${by} with `)),
+  );
 }
 
 /** The event of what fell where a drop landed; none where a precipitate is there anyway. */
@@ -135,10 +139,23 @@ function newSolids(trace: TestTrace, grown: readonly Growth[]): (Precipitate | f
   const later = withinTheTest(trace, grown);
   const told = precipitateReadings(grown).flatMap((precipitate): (Precipitate | false)[] => {
     if (precipitate === false) return [false];
-    const as = (looks: readonly { colour: Colour }[]) => looks.map(({ colour }) => ({ ...precipitate, colour }));
-    return [...as(first), precipitate, ...as(later)];
+    const as = (colours: readonly Colour[]) => colours.map((colour) => ({ ...precipitate, colour }));
+    return [...as(first.flatMap(({ colours }) => colours)), precipitate, ...as(later.map(({ colour }) => colour))];
   });
+  if (mayStayAsItIs(trace, grown)) return [false, ...told];
   return passes(trace) ? [...told, false] : told;
+}
+
+/**
+ * Whether what has grown is another solid of a metal whose precipitate was there, made by warmth or time alone. Such a precipitate mostly
+ * stays as it is for minutes; those that heat turns within them have a gate of their own.
+ */
+function mayStayAsItIs({ before, after, reactions }: TestTrace, grown: readonly Growth[]): boolean {
+  if (!before || !after || grown.length === 0 || reactions.length > 0 || after.cm3 > before.cm3) return false;
+  const had = before.solids.flatMap(({ id }) => metalsOf(id));
+  return grown.every(
+    ({ id }) => HEAT_OPENS.every(({ solid }) => solid !== id) && metalsOf(id).some((metal) => had.includes(metal)),
+  );
 }
 
 /** The gate that keeps a given solid from turning into another, where equilibrium would have it so. */

@@ -63,14 +63,14 @@ export const SLOW_SOLIDS: readonly {
 ];
 
 /**
- * Solids of which another form is seen first, too short-lived for a constant. Both colours are accepted, that seen at once before that of
- * the minutes after it. `by`: the couple of potentials.ts that makes the solid.
+ * Solids that have other colours first, too short-lived for a constant. All are accepted, those seen at once before that of the minutes
+ * after it. `by`: the couple of potentials.ts that makes the solid.
  */
 export const SEEN_FIRST: readonly {
   id: string;
   solid: string;
   by: string;
-  colour: "white";
+  colours: readonly ("white" | "yellow" | "brown")[];
   name: string;
   source: string;
 }[] = [
@@ -78,7 +78,7 @@ export const SEEN_FIRST: readonly {
     id: "silver-thiosulfate-first",
     solid: "Ag2S(s)",
     by: "S2O3^2-/Ag2S",
-    colour: "white",
+    colours: ["white", "yellow", "brown"],
     name: "silver thiosulfate falls white and turns yellow, brown and at last black, silver sulfide, within minutes",
     source: "Vogel and school textbooks on thiosulfate with silver nitrate, from memory",
   },
@@ -86,7 +86,7 @@ export const SEEN_FIRST: readonly {
     id: "sulfur-milky-first",
     solid: "S(s)",
     by: "S2O3^2-/S",
-    colour: "white",
+    colours: ["white"],
     name: "sulfur clouds the liquid white, like milk, before it is seen to be pale yellow",
     source: "Vogel and school textbooks on thiosulfate with acid: a white to pale yellow turbidity; from memory",
   },

@@ -31,6 +31,13 @@ export const LATER_LOOKS: readonly LaterLook[] = [
     source: "boards' notes and textbooks on manganese(II) with alkali: browning in air, rapidly; from memory",
   },
   {
+    id: "manganese-carbonate-browns",
+    solid: "MnCO3(s)",
+    colour: "brown",
+    name: "off-white manganese(II) carbonate turns brown in air, slowly",
+    source: "textbooks' tables on manganese(II) with sodium carbonate: off-white, browns slowly",
+  },
+  {
     id: "cobalt-hydroxide-pink",
     solid: "Co(OH)2(s)",
     colour: "pink",

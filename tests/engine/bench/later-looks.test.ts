@@ -55,6 +55,15 @@ describe("a textbook's record keeps the salt it is of", () => {
       BOILED,
       [plain("blue"), plain("pink")],
     ],
+    // Common practice, no source: a carbonate that has fallen is warmed and looks as it did; only boiling blackens it.
+    [
+      "copper(II) carbonate, warmed",
+      "CuSO4",
+      ["Cu^2+", "Ni^2+"],
+      ["SO4^2-"],
+      [[take, drops("Na2CO3(aq)")], [warm]],
+      [{ effervescence: true, ...plain("blue-green") }, { fate: "remains" }],
+    ],
     [
       "cobalt(II) hydroxide, left when boiled",
       "Co(NO3)2",
