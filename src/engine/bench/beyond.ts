@@ -12,6 +12,8 @@ const ACTS_ON_ZINC = [
 const ACID = 3;
 const ALKALI = 11;
 
+const NEUTRAL = 7;
+
 /** Less than this of a component makes nothing that is seen, mol. Our choice. */
 const LEAST = 1e-7;
 
@@ -22,11 +24,17 @@ export const beyondUs = (tube: Tube): boolean =>
 function meets({ contents, celsius, air, result }: Tube, row: NotPredicted): boolean {
   const { together, fromPH = Number.NEGATIVE_INFINITY, toPH = Number.POSITIVE_INFINITY, when } = row;
   if (!together.every((group) => group.some((id) => (contents[id] ?? 0) > LEAST))) return false;
-  const pH = result?.pH ?? 7;
+  const pH = result?.pH ?? NEUTRAL;
   if (pH < fromPH || pH > toPH) return false;
   if (when === "hot" && celsius <= TEMPERATURE.room.value) return false;
   return when !== "in air" || air;
 }
+
+/** Whether zinc and acid make hydrogen sulfide of a sulfite or thiosulfate in the tube (a row of `NOT_MIXED`): how much, no gate says. */
+export const makesHydrogenSulfide = ({ contents, result }: Tube): boolean =>
+  contents["Zn(s)"] !== undefined &&
+  (result?.pH ?? NEUTRAL) < NEUTRAL &&
+  ["SO3^2-", "S2O3^2-"].some((id) => (contents[id] ?? 0) > LEAST);
 
 /** Foil outside warm alkali displaces metals and dissolves in acids at its own pace. */
 function foilBeyondUs({ contents, celsius, reactions }: Tube): boolean {
@@ -37,7 +45,7 @@ function foilBeyondUs({ contents, celsius, reactions }: Tube): boolean {
 function zincBeyondUs({ contents, celsius, result }: Tube): boolean {
   if (contents["Zn(s)"] === undefined) return false;
   const holds = (id: string) => (contents[id] ?? 0) > 0;
-  const pH = result?.pH ?? 7;
+  const pH = result?.pH ?? NEUTRAL;
   if (holds("NO3-") && pH < ACID) return true;
   if (pH > ALKALI && celsius > TEMPERATURE.room.value) return true;
   return ACTS_ON_ZINC.some(holds);

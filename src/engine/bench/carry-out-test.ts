@@ -9,7 +9,7 @@ import type { Colour, Step, Test } from "../practical.ts";
 import { alone } from "./alone.ts";
 import { type Amounts, addAmounts, amountsOf } from "./amounts.ts";
 import { atTheDrop } from "./at-the-drop.ts";
-import { beyondUs } from "./beyond.ts";
+import { beyondUs, makesHydrogenSulfide } from "./beyond.ts";
 import type { Components } from "./composition.ts";
 import type { SetAside } from "./filter.ts";
 import { gasesPerMole } from "./heat/gas-amounts.ts";
@@ -118,6 +118,7 @@ export function carryOutTest(
       if (tube.waterKg > 0) portion.dry = undefined;
       // What heat has left in the tube is another substance; what it does with a reagent is not predicted.
       trace.unknown ||= beyondUs(tube) || portion.heated === true;
+      trace.hydrogenSulfide ||= makesHydrogenSulfide(tube);
     }
   }
   trace.dry ??= portion.dry;

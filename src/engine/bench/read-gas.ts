@@ -101,7 +101,7 @@ export function gasesGivenOff(trace: TestTrace): GivenOff[] {
     const harmful = HARMFUL_GASES.filter((gas) => otherGases.includes(gas));
     return [...new Set<GivenOff>([...gases.filter((gas) => gas !== "H2O"), ...harmful, ...traces])];
   }
-  const gases: GivenOff[] = [];
+  const gases: GivenOff[] = trace.hydrogenSulfide ? ["H2S"] : [];
   const bubbled = (id: string) => (trace.bubbles.get(id) ?? 0) >= VISIBILITY.bubbles.value;
   const chlorine = Math.max(trace.hot.Cl2, ...trace.gasTests.map(({ atm }) => atm.Cl2));
   if (trace.hot.NH3 >= VISIBILITY.ammonia.value) gases.push("NH3");

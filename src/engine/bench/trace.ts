@@ -73,6 +73,8 @@ export interface TestTrace {
   sulfurDioxide: number;
   /** The same of what cold liquids keep, in warmed or boiling tubes only. */
   hot: Record<KeptCold, number>;
+  /** Zinc and acid made hydrogen sulfide: how much is not predicted. */
+  hydrogenSulfide: boolean;
   /** What fell where a drop landed. */
   atDrop?: AtDrop;
   /** Changes of oxidation state during the test. */
@@ -112,6 +114,7 @@ export const emptyTrace = (partTogether: Amounts): TestTrace => ({
   heatGas: { CO2: 0, SO2: 0, all: 0 },
   reactions: [],
   sulfurDioxide: 0,
+  hydrogenSulfide: false,
   hot: { NH3: 0, Cl2: 0, Br2: 0, I2: 0 },
   waited: false,
   gates: [],

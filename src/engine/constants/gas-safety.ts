@@ -47,6 +47,7 @@ type GasFormula =
   | "SO3"
   | "HBr"
   | "HI"
+  | "H2S"
   | "Br2"
   | "I2";
 
@@ -128,6 +129,15 @@ export const GAS_SAFETY: Readonly<Record<GasFormula, GasSafety>> = {
     have: "damp blue litmus paper",
     shownBy: "damp blue litmus",
     source: "from memory, as hydrogen chloride (CLEAPSS)",
+  },
+  H2S: {
+    name: "hydrogen sulfide",
+    rank: 0,
+    hazard:
+      "Hydrogen sulfide is very toxic, and where there is most of it the nose no longer smells it. Fume cupboard only, the least amount, and do not smell it.",
+    test: "lead(II) ethanoate paper turns black",
+    have: "a fume cupboard",
+    source: "test: textbooks; hazard from memory (CLEAPSS)",
   },
   SO2: {
     name: "sulfur dioxide",

@@ -5,8 +5,8 @@ import type { GasTest } from "./step.ts";
 export const GASES = ["NH3", "CO2", "SO2", "H2", "O2", "Cl2", "NO2", "HCl", "H2O"] as const;
 export type Gas = (typeof GASES)[number];
 
-/** Gases and vapours no practical tests for, which a heated salt may give off and which can harm: told in cautions, never recorded. */
-export const UNTESTED_GASES = ["SO3", "HBr", "HI", "Br2", "I2"] as const;
+/** Gases and vapours no practical tests for, which a heated salt or a tube may give off and which can harm: told in cautions, never recorded. */
+export const UNTESTED_GASES = ["SO3", "HBr", "HI", "H2S", "Br2", "I2"] as const;
 /** Whatever may come off that a person must be ready for. */
 export type GivenOff = Gas | (typeof UNTESTED_GASES)[number];
 /** Those that hurt eyes and lungs in the amounts of a test tube: rank 0 of constants/gas-safety.ts (a test holds the two together). */

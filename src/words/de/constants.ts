@@ -109,6 +109,10 @@ const SAID: Readonly<Record<string, string>> = {
   "manganate(VII) and hydrochloric acid": "Permanganat und Salzsäure",
   "manganate(VII) and hot hydrochloric acid": "Permanganat und heiße Salzsäure",
   "iodine and ammonia": "Iod und Ammoniak",
+  "iodide, something that sets iodine free from it, and ammonia":
+    "Iodid, etwas, das daraus Iod freisetzt, und Ammoniak",
+  "a sulfite or thiosulfate, zinc and acid": "ein Sulfit oder Thiosulfat, Zink und Säure",
+  "they give off hydrogen sulfide, which is very toxic": "sie entwickeln Schwefelwasserstoff, der sehr giftig ist",
   "silver and ammonia, heated or left to stand": "Silber und Ammoniak, erhitzt oder stehen gelassen",
   "a dark solid may come down, nitrogen triiodide, which explodes at a touch once it is dry":
     "ein dunkler Feststoff kann ausfallen, Stickstofftriiodid, das trocken bei der leisesten Berührung explodiert",

@@ -14,6 +14,7 @@ export const GAS_NAMES: Readonly<Record<GivenOff, string>> = {
   SO3: "Schwefeltrioxid",
   HBr: "Bromwasserstoff",
   HI: "Iodwasserstoff",
+  H2S: "Schwefelwasserstoff",
   Br2: "Brom",
   I2: "Ioddampf",
 };

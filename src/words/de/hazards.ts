@@ -79,6 +79,8 @@ export const HAZARDS: Readonly<Record<string, string>> = {
     "Stickstoffdioxid ist sehr giftig und schädigt die Lunge noch Stunden später. Arbeite im Abzug oder nur mit einer Prise in einem gut gelüfteten Raum, und riech nicht daran.",
   "Sulfur trioxide is a toxic, choking white smoke that burns like the sulfuric acid it turns to. Fume cupboard only, the least amount, and stop heating when the smoke comes; anyone with asthma stays away.":
     "Schwefeltrioxid ist ein giftiger, erstickender weißer Rauch, der ätzt wie die Schwefelsäure, zu der er wird. Nur im Abzug, die kleinste Menge, und hör mit dem Erhitzen auf, wenn der Rauch kommt; wer Asthma hat, bleibt fern.",
+  "Hydrogen sulfide is very toxic, and where there is most of it the nose no longer smells it. Fume cupboard only, the least amount, and do not smell it.":
+    "Schwefelwasserstoff ist sehr giftig, und wo am meisten davon ist, riecht die Nase nichts mehr. Nur im Abzug, so wenig wie möglich, und nicht daran riechen.",
   "Bromine vapour is very toxic and burns eyes and lungs. Fume cupboard only, and do not smell it.":
     "Bromdampf ist sehr giftig und verätzt Augen und Lunge. Nur im Abzug, und riech nicht daran.",
   "Iodine vapour is harmful and hurts eyes and lungs. Use a fume cupboard, or only a pinch or a few drops in a well aired room, and let it settle on the cool wall.":

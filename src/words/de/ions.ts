@@ -84,6 +84,7 @@ const SHOWN: Readonly<Partial<Record<GivenOff, string>>> = {
   NO2: "als braunes Gas zu sehen",
   SO3: "als weißer Rauch zu sehen",
   Br2: "als rotbrauner Dampf zu sehen",
+  H2S: "Papier mit Blei(II)-acetat wird schwarz",
   I2: "als violetter Dampf zu sehen",
 };
 /** How a gas is shown; the constants have it in English. */

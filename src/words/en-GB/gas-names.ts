@@ -14,6 +14,7 @@ export const GAS_NAMES: Readonly<Record<GivenOff, string>> = {
   SO3: "sulfur trioxide",
   HBr: "hydrogen bromide",
   HI: "hydrogen iodide",
+  H2S: "hydrogen sulfide",
   Br2: "bromine",
   I2: "iodine vapour",
 };

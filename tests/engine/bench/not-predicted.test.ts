@@ -61,3 +61,12 @@ test("cobalt(II) hydroxide in excess dilute ammonia: it remains, or dissolves to
   expect(asItFell?.map(({ fate }) => fate)).toEqual(["remains", "dissolves"]);
   expect(asItFell?.[1].solution).toBe("yellow-brown");
 });
+
+test.each(["SO3^2-", "S2O3^2-"])(
+  "zinc and acid make hydrogen sulfide of %s (Vogel): no opinion, but the gas is told of",
+  (ion) => {
+    const [seen] = show(saltWith(ion), [take, cm3("HCl(aq)", 2), { add: "Zn(s)", pieces: 1 }]);
+    expect(seen.readings).toEqual([]);
+    expect(seen.gases).toContain("H2S");
+  },
+);

@@ -11,7 +11,8 @@ describe("what is not brought together", () => {
     const allowed = { ...procedure, paper: { ...procedure.paper, anions } };
     return planBench(allowed, tableOf(allowed), CHOICE).warnings;
   };
-  const add = (reagent: string) => ({ add: reagent, drops: 5 });
+  const add = (reagent: string) => (reagent.endsWith("(s)") ? { add: reagent, pieces: 1 } : { add: reagent, drops: 5 });
+  const boiled = { boil: "1 min" };
   test.each([
     [
       "a hexacyanoferrate boiled with acid",
@@ -37,6 +38,37 @@ describe("what is not brought together", () => {
   ])("%s", (_, steps, gas) => {
     expect(warnings(steps)).toHaveLength(1);
     expect(warnings(steps)[0]).toMatch(new RegExp(`^Part a: it brings together .*${gas}.* Ask your teacher`));
+  });
+  // As above, from memory; hydrogen sulfide: Vogel's test for sulfite with zinc and acid.
+  test.each<[what: string, cation: string, anion: string, steps: unknown[], danger: string]>([
+    ["iodide, acidified peroxide, ammonia", "Na+", "I-", [add("acidified H2O2(aq)"), add("NH3(aq)")], "triiodide"],
+    ["the iodide from the bottle", "Na+", "Cl-", [add("KI(aq)"), add("KMnO4(aq)"), add("NH3(aq)")], "triiodide"],
+    ["copper(II), iodide, ammonia", "Cu^2+", "Cl-", [add("KI(aq)"), add("NH3(aq)")], "triiodide"],
+    ["iron(III), iodide, ammonia", "Fe^3+", "Cl-", [add("KI(aq)"), add("NH3(aq)")], "triiodide"],
+    ["nitrite, iodide, acid, ammonia", "Na+", "NO2-", [add("KI(aq)"), add("HCl(aq)"), add("NH3(aq)")], "triiodide"],
+    ["iodide, dichromate, ammonia", "Na+", "I-", [add("acidified K2Cr2O7(aq)"), add("NH3(aq)")], "triiodide"],
+    ["an ammonium salt", "NH4+", "I-", [add("acidified H2O2(aq)"), add("NaOH(aq)")], "triiodide"],
+    ["zinc and acid on a sulfite", "Na+", "SO3^2-", [add("HCl(aq)"), add("Zn(s)")], "hydrogen sulfide"],
+    ["zinc and acid on a thiosulfate", "Na+", "S2O3^2-", [add("Zn(s)"), add("H2SO4(aq)")], "hydrogen sulfide"],
+    ["silver nitrate on an ammonium salt", "NH4+", "NO3-", [add("AgNO3(aq)"), add("NaOH(aq)"), boiled], "explodes"],
+    ["ammonium on a silver salt", "Ag+", "NO3-", [add("NH4Cl(aq)"), add("NaOH(aq)"), boiled], "explodes"],
+    ["thiocyanate, a nitrite and acid", "Na+", "NO2-", [add("KSCN(aq)"), add("HNO3(aq)")], "hydrogen cyanide"],
+  ])("%s: on %s, %s", (_, cation, anion, steps, danger) => {
+    expect(warnings(steps, [anion], [cation])).toHaveLength(1);
+    expect(warnings(steps, [anion], [cation])[0]).toContain(danger);
+  });
+  test("no sample is made of what only another sample holds", () => {
+    const ions = [
+      ["I-", "Cl-", "NO2-", "CrO4^2-"],
+      ["Cu^2+", "Fe^3+", "Ag+", "NH4+"],
+    ] as const;
+    const of = (...steps: unknown[]) => warnings(steps, [...ions[0]], [...ions[1]]);
+    expect(of(add("NH3(aq)"))).toEqual([]);
+    expect(of(add("HNO3(aq)"), add("AgNO3(aq)"), add("NH3(aq)"))).toEqual([]);
+    expect(of(add("KI(aq)"))).toEqual([]);
+    expect(of(add("acidified KMnO4(aq)"))).toEqual([]);
+    expect(of(add("NaOH(aq)"), boiled)).toEqual([]);
+    expect(of(add("Zn(s)"), add("HCl(aq)"))).toEqual([]);
   });
   test("chlorine water: with a thiocyanate, and with the ammonium that the samples may hold", () => {
     expect(warnings([add("KSCN(aq)"), add("Cl2(aq)")]).join()).toMatch(/cyanogen chloride.*chloramines/);
