@@ -6,7 +6,7 @@ import { HEAT_OPENS, TEMPERATURE } from "../constants/kinetic-gates.ts";
 import type { EquilibriumResult, Solver, Start } from "../equilibrium/solve.ts";
 import { compileDatabase, WATER } from "../equilibrium/species.ts";
 import type { Components } from "./composition.ts";
-import { redoxChanges } from "./redox/redox-changes.ts";
+import { type RedoxChange, redoxChanges } from "./redox/redox-changes.ts";
 import { AIR, METALS } from "./redox/substances.ts";
 
 /** The chemistry did not come to an answer; the caller reports it and never guesses. */
@@ -103,9 +103,16 @@ export const MOST_ROUNDS = 100;
  */
 export function settle(tube: Tube, solve: Solver): EquilibriumResult {
   const tried: string[] = [];
+  const past: RedoxChange[][] = [];
   for (let round = 0; round < MOST_ROUNDS; round++) {
     const result = atEquilibrium(tube, solve);
-    if (!openByHeat(tube, result, tried) && !react(tube, result)) return result;
+    if (openByHeat(tube, result, tried)) continue;
+    const now = react(tube, result);
+    if (now.length === 0) return result;
+    past.push(now);
+    const cycle = cycleIn(past);
+    // What comes after a leap is not held against what was before it.
+    if (cycle && again(tube, cycle)) past.length = 0;
   }
   throw new NoEquilibrium(`oxidation and reduction do not come to an end in ${Object.keys(tube.contents).join(", ")}`);
 }
@@ -133,22 +140,72 @@ function withoutMetals(contents: Components): Components {
   return totals;
 }
 
-/** Carries out the changes of oxidation state that happen now. Returns whether there were any. */
-function react(tube: Tube, { pH, molality, phases }: EquilibriumResult): boolean {
+/** Carries out the changes of oxidation state that happen now, and returns them. */
+function react(tube: Tube, { pH, molality, phases }: EquilibriumResult): RedoxChange[] {
   const { contents, waterKg, celsius, air, pouring, pairs } = tube;
   const changes = redoxChanges({ contents, waterKg, pH, molality, phases, celsius, air, pouring, acted: pairs });
-  for (const { pair, equation, source, change, turns, electrons, borderline } of changes) {
-    for (const [id, moles] of Object.entries(change)) {
-      if (id === AIR) continue;
-      contents[id] = (contents[id] ?? 0) + moles * turns;
-      if (moles < 0 && id !== "H+" && id !== WATER && contents[id] < ABSENT) delete contents[id];
-    }
-    pairs.add(pair);
-    const before = tube.reactions.get(equation);
-    const all = (before?.turns ?? 0) + turns;
-    tube.reactions.set(equation, { pair, equation, source, borderline, electrons, turns: all });
+  for (const one of changes) {
+    for (const [id, moles] of Object.entries(one.change)) change(contents, id, moles * one.turns);
+    note(tube, one, one.turns);
+    pairs.add(one.pair);
   }
-  return changes.length > 0;
+  return changes;
+}
+
+/** Makes more of a component, or less; what is used up is gone. */
+function change(contents: Components, id: string, mol: number): void {
+  if (id === AIR) return;
+  contents[id] = (contents[id] ?? 0) + mol;
+  if (mol < 0 && id !== "H+" && id !== WATER && contents[id] < ABSENT) delete contents[id];
+}
+
+function note(
+  { reactions }: Tube,
+  { pair, equation, source, electrons, borderline }: RedoxChange,
+  turns: number,
+): void {
+  const all = (reactions.get(equation)?.turns ?? 0) + turns;
+  reactions.set(equation, { pair, equation, source, borderline, electrons, turns: all });
+}
+
+/** How much two rounds may differ and count as the same, in how many a cycle may close, and how much of what is left it takes. Our choices. */
+const ALIKE = 0.1;
+const LONGEST_CYCLE = 3;
+const MOST_OF_IT = 0.9;
+
+const isTheSame = (one: readonly RedoxChange[], other: readonly RedoxChange[]): boolean =>
+  one.length === other.length &&
+  one.every(
+    ({ equation, turns }, n) => other[n].equation === equation && Math.abs(other[n].turns - turns) <= ALIKE * turns,
+  );
+
+/** The last rounds, if they do what those before them did: as much only as there is of what comes back each time, a catalyst. */
+function cycleIn(past: readonly RedoxChange[][]): RedoxChange[] | undefined {
+  for (let length = 1; length <= LONGEST_CYCLE && 2 * length <= past.length; length++) {
+    const last = past.slice(-length);
+    const before = past.slice(-2 * length, -length);
+    if (last.every((round, n) => isTheSame(round, before[n]))) return last.flat();
+  }
+  return undefined;
+}
+
+/** The same cycle many times over, up to most of what it uses up. Returns whether it went round at all. */
+function again(tube: Tube, cycle: readonly RedoxChange[]): boolean {
+  const { contents } = tube;
+  const net = new Map<string, number>();
+  for (const { change, turns } of cycle)
+    for (const [id, moles] of Object.entries(change)) net.set(id, (net.get(id) ?? 0) + moles * turns);
+  let times = Number.POSITIVE_INFINITY;
+  for (const [id, mol] of net) {
+    // What a cycle gives back but for rounding is the catalyst.
+    if (id === "H+" || id === WATER || id === AIR || mol >= -ABSENT) continue;
+    times = Math.min(times, (contents[id] ?? 0) / -mol);
+  }
+  times *= MOST_OF_IT;
+  if (times <= 1 || !Number.isFinite(times)) return false;
+  for (const [id, mol] of net) change(contents, id, mol * times);
+  for (const one of cycle) note(tube, one, one.turns * times);
+  return true;
 }
 
 /** Less than this of a component is none, mol. */

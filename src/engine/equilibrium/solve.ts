@@ -72,12 +72,14 @@ export function createSolver(database: Database = compileDatabase()): Solver {
     const celsius = conditions.celsius ?? 25;
     const present = presentIn(problem);
     const { system, work } = systemFor(present, celsius);
-    const balance = balanceOf(system, database, problem, conditions, work);
-    for (const from of BEGINNINGS) {
-      const at = from(system, balance, problem.waterKg, work, start);
-      if (at === undefined) continue;
-      const iterations = settle(system, balance, at, work);
-      if (iterations >= 0) return resultOf(system, balance, at, work, { iterations, poured: problem.waterKg });
+    for (const off of OFF_THE_POINT) {
+      const balance = balanceOf(system, database, problem, conditions, work, off);
+      for (const from of BEGINNINGS) {
+        const at = from(system, balance, problem.waterKg, work, start);
+        if (at === undefined) continue;
+        const iterations = settle(system, balance, at, work);
+        if (iterations >= 0) return resultOf(system, balance, at, work, { iterations, poured: problem.waterKg });
+      }
     }
     return {
       converged: false,
@@ -89,16 +91,26 @@ export function createSolver(database: Database = compileDatabase()): Solver {
 const sameNumbers = (one: readonly number[], other: readonly number[]): boolean =>
   one.length === other.length && one.every((value, n) => value === other[n]);
 
+/**
+ * Relative change of each component's total, times its place, with which a mixture is tried again that has no answer as it is: where two
+ * totals are in the very ratio of a hardly soluble solid, nothing says how its ions share out what is left of them, and round volumes hit
+ * it. All of them are far below what a hand can measure out.
+ */
+const OFF_THE_POINT = [0, 1e-9, 1e-7, 1e-5];
+
+/** What is balanced; with `off`, each total a little more than it is. */
 function balanceOf(
   system: System,
   database: Database,
   problem: EquilibriumProblem,
   conditions: Conditions,
   { totals, lnBound, lnPressure, allowed }: Workspace,
+  off = 0,
 ): Balance {
   let everything = 1e-6;
   for (let j = 0; j < totals.length; j++) {
     totals[j] = problem.totals[database.components[system.components[j]].id] ?? 0;
+    if (j !== system.proton) totals[j] *= 1 + off * (j + 1);
     everything += Math.abs(totals[j]);
   }
   const { start, column, value } = system.speciesRows;
