@@ -7,6 +7,7 @@ import * as say from "#words/reading.ts";
 import type { Gas, Observation } from "../practical.ts";
 import type { AskedOf } from "./asked-of.ts";
 import { complete } from "./reading/complete.ts";
+import { readDecolourised } from "./reading/decolourised.ts";
 import { readDry } from "./reading/dry.ts";
 import { readGas } from "./reading/gas.ts";
 import { readLiquid } from "./reading/liquid.ts";
@@ -67,7 +68,7 @@ export function readWords(text: string, asked: AskedOf = {}): ReadWords {
   const words = new Sentence(text);
   if (words.isEmpty()) return { questions: [say.NOTHING_WRITTEN], missing: [] };
   const reading: Reading = { words, asked, seen: {}, questions: [], missing: [] };
-  for (const read of [readGas, readDry, readSolids, readLiquid, readNothing, complete]) read(reading);
+  for (const read of [readGas, readDry, readDecolourised, readSolids, readLiquid, readNothing, complete]) read(reading);
   const { seen, questions, missing, named } = reading;
   const left = words.left();
   // A denial that no reading took may be of anything that was read: "bubbles that do not turn limewater milky".

@@ -40,7 +40,10 @@ function readIndicator({ words, asked, seen }: Reading): void {
     words.take(
       "(?:universal )?(?:indicator|litmus)(?: paper)?(?: (?:turns?|turned|turning|goes|going|went|becomes?|became|changes?|changed|to|from|is|was|paper)(?![a-z]))* C",
     ) ?? (asked.indicator ? words.take("C") : undefined);
-  if (tried) seen.indicator = words.colourIn(tried.replace(/^.*(?:litmus|indicator)/, ""));
+  if (!tried) return;
+  seen.indicator = words.colourIn(tried.replace(/^.*(?:litmus|indicator)/, ""));
+  // The figure is read off the same colour, on the chart.
+  words.take("ph(?: (?:is|was|of|about|around|approximately|roughly|,))* [0-9]+(?:(?: to |-)[0-9]+)?");
 }
 
 const WALL = "on (?:the )?(?:cool|cold|cooler|upper)(?:er)?(?: (?:wall|walls|part|parts|sides?|glass)[^~,]{0,30})?";

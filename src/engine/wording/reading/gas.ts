@@ -4,9 +4,11 @@ import * as say from "#words/reading.ts";
 import { CLEARS_AGAIN, GAS_EVIDENCE, type Gas } from "../../practical/gases.ts";
 import { NAMED, NO_SIGN, SIGNS, type SignWords, SMOKE } from "../gas-words.ts";
 import { ask, type Reading } from "./reading.ts";
+import { speaksOfGas, takeNamesOfReagents, takeReagents } from "./reagents.ts";
 
 export function readGas(reading: Reading): void {
   const { words, asked, seen } = reading;
+  const ofGas = asked.gas || speaksOfGas(words);
   const denial = words.take(NO_SIGN);
   if (denial) seen.gas = false;
   if (words.take("no effervescence")) seen.effervescence = false;
@@ -16,6 +18,8 @@ export function readGas(reading: Reading): void {
   readFumes(reading);
   if (told) return;
   const sign = signIn(reading);
+  takeReagents(words);
+  if (!ofGas && !sign) takeNamesOfReagents(words);
   const named = gasNamed(reading);
   if (named) reading.named = named;
   if (sign) {

@@ -18,11 +18,9 @@ export function readSolids(reading: Reading): void {
   const { words, asked, seen } = reading;
   if (words.take("no (?:visible )?(?:C )?(?:precipitate|solid)(?: is| was)?(?: formed| seen)?"))
     seen.precipitate = false;
-  const turning = words.take(
-    "(?:turning|turns|darkens?|darkening|goes|browning|browns)(?: slowly| quickly| gradually)?(?: to)?(?: C)? (?:on standing|in air|in light|on contact with air|(?:at|on) the surface)[^~]{0,40}|(?<=precipitate )turning C",
-  );
-  if (turning) ask(reading, say.ON_STANDING);
+  const later = readLater(reading);
   readPrecipitate(reading);
+  if (later && seen.precipitate) seen.precipitate.colour = later;
   // Where no solid is, "purple stays" and "stays purple" are said of the liquid.
   const colourStays = !asked.solid && !seen.precipitate && words.has(`${COLOUR_STAYS}|${STAYS} C`);
   const ofLiquid = (colourStays && !words.has("white")) || words.has(THE_SAME);
@@ -33,6 +31,24 @@ export function readSolids(reading: Reading): void {
   // Where no solid was, one that remains has first to form.
   if (asked.solid === false && seen.fate && !seen.precipitate && !reading.missing.includes("colour"))
     ask(reading, say.PRECIPITATE_COLOUR, "colour");
+}
+
+const ON_STANDING =
+  "(?:turning|turns|darkens?|darkening|goes|browning|browns)(?: slowly| quickly| gradually)?(?: to)?(?: C)? (?:on standing|in air|in light|on contact with air|(?:at|on) the surface)[^~]{0,40}";
+const TURNS_INTO =
+  "(?<=precipitate(?: (?:which|that|it|formed|forms|then|slowly|quickly|gradually|on|when|heating|heated|warming|,))* )(?:turning|turns|turned|goes|went|becomes|became|changes|changed|darkens|darkened)(?: (?:slowly|quickly|gradually|from C|to))* C(?! (?:solution|liquid|filtrate))";
+
+/**
+ * The colour that a precipitate turns to. One that was in the tube has it at the end; of one that forms the first look is kept, and the
+ * writer is told so.
+ */
+function readLater(reading: Reading): Colour | undefined {
+  const { words, asked } = reading;
+  const standing = words.take(ON_STANDING);
+  const turned = standing ? undefined : words.take(TURNS_INTO);
+  if (turned && asked.solid) return words.colourIn(turned);
+  if (standing ?? turned) ask(reading, say.ON_STANDING);
+  return undefined;
 }
 
 function readPrecipitate(reading: Reading): void {
