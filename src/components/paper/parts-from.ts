@@ -4,16 +4,23 @@ import type { ReadInstruction } from "../../engine/wording/read-instruction.ts";
 import { type Draft, type DraftPart, type DraftSample, emptySample, fitting, freeLetter, isFresh } from "./draft.ts";
 import { atHouse, type House } from "./house.ts";
 
+const LETTERS = "abcdefghijklmnopqrstuvwxyz";
+
 /**
- * The tests as parts of the draft, under letters that are free. A part that names samples is done on these alone, also when one is added
+ * The tests as parts of the draft, under the letters of the paper, or such as are free. A part that names samples is done on these alone, also when one is added
  * later; none stands for all.
  */
 export function partsFrom(read: ReadInstruction, draft: Draft, house: House): DraftPart[] {
   const taken = draft.parts.map(({ label }) => label);
   const withSteps = read.parts.filter(({ tests }) => tests.some(({ steps }) => steps.length > 0));
-  return withSteps.map(({ samples, tests }): DraftPart => {
-    const label = freeLetter("abcdefghijklmnopqrstuvwxyz", taken);
+  const marks = withSteps.flatMap(({ mark }) => mark ?? []);
+  let last = "";
+  return withSteps.map(({ mark, samples, tests }): DraftPart => {
+    // A second tube under a mark, or a letter that is taken: the next letter that the paper does not use.
+    const after = marks.length > 0 && last ? LETTERS.slice(LETTERS.indexOf(last) + 1) : "";
+    const label = mark && !taken.includes(mark) ? mark : freeLetter(`${after}${LETTERS}`, [...taken, ...marks]);
     taken.push(label);
+    last = label;
     return {
       label,
       title: "",

@@ -39,7 +39,7 @@ export function readInstruction(pasted: string): ReadInstruction {
     }
     reading.sentence(words);
   }
-  const parts = reading.parts.filter(({ tests }) => tests.length > 0);
+  const parts = reading.finished();
   if (parts.length > MOST.parts) faults.push(`${parts.length} parts were found; only ${MOST.parts} are kept.`);
   return { parts: parts.slice(0, MOST.parts), faults };
 }

@@ -18,6 +18,14 @@ test.each([
   expect(part.samples).toEqual(samples);
 });
 
+test.each<[string, string[]]>([
+  ["(f) To 1 cm3 of K add 2 drops of NaOH.\n(g) To 1 cm3 of K add 2 drops of HCl.", ["f", "g"]],
+  ["(f) Warm 1 cm3 of K. Warm 1 cm3 of L.\n(g) Warm 1 cm3 of K.", ["f", "h", "g"]],
+  ["(a) Warm 1 cm3 of K.\n(c) Warm 1 cm3 of L.", ["b", "c"]],
+])("parts keep the letters of the paper where they are free: %s", (text, labels) => {
+  expect(partsFrom(readInstruction(text), draft, { strengths: {} }).map(({ label }) => label)).toEqual(labels);
+});
+
 test("a bottle of the department's own strength is written into the step, unless the sentence names a strength", () => {
   const house = { strengths: { "NaOH(aq)": "0.5 mol/dm3" } };
   const [part] = partsFrom(

@@ -6,7 +6,7 @@ import { type FoundReagent, nameOfReagent } from "./reagent-names.ts";
 
 /** How a reagent is made up or added: words that name nothing. */
 const MADE_UP =
-  /^(?:aqueous|dilute|diluted|concentrated|fresh|clean|cold|cool|hot|warm|distilled|deionised|pure|solid|granulated|small|short|thin|large|equal|same|little|more|further|extra|some|few|several|enough|sufficient|plenty|plain|excess|slight|single|about|approximately|roughly|made|prepared|bench|laboratory|reagent|well|[a-z]+ly)$/;
+  /^(?:aqueous|dilute|diluted|concentrated|fresh|clean|cold|cool|hot|warm|distilled|deionised|pure|solid|granulated|small|short|thin|large|equal|same|little|more|further|another|additional|extra|some|few|several|enough|sufficient|plenty|plain|excess|slight|single|about|approximately|roughly|made|prepared|bench|laboratory|reagent|well|[a-z]+ly)$/;
 /** Articles, figures and units. */
 const MEASURE =
   /^(?:a|an|the|of|each|your|any|cm3|cm|ml|cc|g|mg|drops?|pieces?|strips?|granules?|squares?|measures?|spatula|portions?|volumes?|amounts?|quantity|depth|deep|molar|mol|m|dm-3|mol\/dm3|mol\/l|l-1|one|two|three|four|five|six|seven|eight|nine|ten|half|[a-z]\d?|\W*\d.*)$/;

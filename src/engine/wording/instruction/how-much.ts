@@ -83,6 +83,14 @@ export function amountOfLiquid(text: string, sampleCm3?: number): Amount | undef
   return undefined;
 }
 
+/** "and then a further 3 cm3", "then another 2 cm3", after the first amount of the same liquid. */
+export function furtherAmounts(text: string): Amount[] {
+  const [, ...pieces] = text.split(/,|\b(?:and|then|followed by)\b/).filter((piece) => isMeasured(piece));
+  return pieces.flatMap((piece) => (/\bof\b/.test(piece) ? [] : (amountOfLiquid(piece) ?? [])));
+}
+const isMeasured = (text: string): boolean =>
+  FEW_DROPS.test(text) || (["drops", "volume", "depth"] as const).some((kind) => measured(text, kind) !== undefined);
+
 /** A test-tube of 16 mm holds 1 cm3 at a depth of 8.3 to 9.7 mm, for walls of 0.6 to 1.5 mm. */
 const DEPTH = "a depth of 1 cm in a test-tube is about 1 cm3";
 

@@ -1,7 +1,8 @@
 /** Stretches put together to parts and lines of the record: where a fresh tube begins, and where there is something new to write down. */
 import type { WrittenStep } from "../../constants/standard-tests.ts";
 import { ROMAN } from "../../practical/cells.ts";
-import { WHICH_KEPT } from "./read-filter.ts";
+import { askWhichTube, DIVIDES, elsewhere, FIRST_PORTION, GOES_ON } from "./from-before.ts";
+import { keep } from "./kept.ts";
 import { readStretch } from "./read-stretch.ts";
 import { readable, stretchesOf } from "./split.ts";
 import type { ReadStretch, SoFar } from "./stretch.ts";
@@ -18,7 +19,7 @@ export interface UnderstoodStretch {
 
 /** One line of the record. */
 export interface ReadTest {
-  /** The sentences of the paper it was read from, the sentence whole where it makes several tests. */
+  /** The sentences of the paper it was read from; empty where one of them makes several tests, whose steps then speak for themselves. */
   says: string;
   steps: WrittenStep[];
   stretches: UnderstoodStretch[];
@@ -26,6 +27,8 @@ export interface ReadTest {
 
 /** Tests that follow one another in the same tube. */
 export interface ReadPart {
+  /** The letter it stands under on the paper. */
+  mark?: string;
   /** The samples it names; none where it speaks of the samples at large. */
   samples: string[];
   tests: ReadTest[];
@@ -42,22 +45,26 @@ const goesOn = (step: WrittenStep): boolean =>
   ["shake", "testGas", "leadThrough", "cool", "wash"].some((verb) => verb in step);
 const looksForGas = (step: WrittenStep): boolean => "testGas" in step || "leadThrough" in step;
 
-/** Words that speak of what is in the tube already, with the mark it stands under where the paper names one: "the mixture from (a)". */
-const GOES_ON =
-  /^(?:\w+ ){1,3}(?:[\d.]+ (?:cm3|ml) of )?(?:the|this|your) (?:\w+ )?(?:mixture|filtrate|residue|precipitate|product|contents|(?<=resulting )\w+|(?:solution|tube)(?= (?:from|in|of) (?:part |test )?\())(?:[^(,]{0,30}\(([a-z]|\d{1,2})\))?/;
-
 /** Parts as they are read, sentence by sentence. */
 export class Lines {
   readonly parts: ReadPart[] = [];
+  /** Of each test the sentences it was read from. */
+  readonly #sentences = new Map<ReadTest, { words: string }[]>();
   #tube: SoFar = { taken: false, wet: false };
   #lineAsked = false;
   /** Marks on the paper under which the tube in hand has been worked on. */
   #marks: string[] = [];
   /** The mark of an earlier tube that is spoken of, which is not the one in hand. */
   #elsewhere: string | undefined;
+  readonly #portioned = new Set<string>();
+  /** More was in the tube than what was taken when it was divided. */
+  #made = false;
+  /** What waits in the tube for its sample. */
+  #poured: { test: ReadTest; stretch: UnderstoodStretch; steps: ReadStretch["steps"] } | undefined;
 
-  newPart(): void {
-    this.parts.push({ samples: [], tests: [] });
+  newPart(mark?: string): void {
+    this.#askForSample();
+    this.parts.push({ ...(mark && /^[a-z]$/.test(mark) && { mark }), samples: [], tests: [] });
     this.#tube = { taken: false, wet: false };
     this.#lineAsked = true;
   }
@@ -74,8 +81,9 @@ export class Lines {
     const [first = ""] = stretchesOf(words);
     const goesOnWith = GOES_ON.exec(readable(first));
     if (!goesOnWith || this.parts.length === 0) {
-      this.newPart();
+      this.newPart(mark);
       this.#marks = [mark];
+      this.#portioned.clear();
       return;
     }
     const from = goesOnWith[1];
@@ -87,28 +95,34 @@ export class Lines {
   sentence(words: string): void {
     // What one sentence asks for belongs together, unless it says "then in excess".
     let begun = false;
+    const sentence = { words };
     for (const stretch of stretchesOf(words)) {
-      const read = readStretch(readable(stretch), stretch, this.#tube);
-      if (this.#elsewhere !== undefined) {
-        read.questions.push(
-          `This goes on with the tube of (${this.#elsewhere}), which is not the last one: enter its steps there.`,
-        );
-        this.#elsewhere = undefined;
-      }
+      const text = readable(stretch);
+      const read = readStretch(text, stretch, { ...this.#tube, poured: this.#poured !== undefined });
+      if (this.#elsewhere === undefined)
+        askWhichTube(text, stretch, read, { marks: this.#marks, portioned: this.#portioned, made: this.#made });
+      else read.questions.push(elsewhere(this.#elsewhere));
+      this.#elsewhere = undefined;
+      if (DIVIDES.test(text) || FIRST_PORTION.test(text)) this.#made = this.#isMade();
+      else if (read.takes && read.takes.samples.length > 0) this.#made = false;
       if (read.takes && this.#tube.taken) this.newPart();
-      this.#add(words, stretch, read, begun);
+      this.#add(sentence, stretch, read, begun);
       begun = true;
     }
   }
 
-  #add(sentence: string, words: string, read: ReadStretch, begun: boolean): void {
+  #add(sentence: { words: string }, words: string, read: ReadStretch, begun: boolean): void {
     if (this.parts.length === 0) this.newPart();
     const part = this.parts[this.parts.length - 1];
     if (read.takes) {
       const named = read.takes.samples.filter((letter) => !part.samples.includes(letter));
       part.samples.push(...named);
     }
-    if (read.keeps) this.#keep(read.keeps);
+    if (read.keeps) keep(this.parts.at(-1), read, read.keeps);
+    if (this.#poured && read.takes) {
+      read.steps.splice(1, 0, ...this.#poured.steps);
+      this.#poured = undefined;
+    } else if (read.steps.length > 0) this.#askForSample();
     // A stretch that makes two lines of the record stands at both; what it leaves open is asked once.
     const told: [ReadTest, UnderstoodStretch][] = [];
     const tell = (test: ReadTest): UnderstoodStretch => {
@@ -123,7 +137,8 @@ export class Lines {
       };
       told.push([test, stretch]);
       test.stretches.push(stretch);
-      if (!test.says.includes(sentence)) test.says = test.says ? `${test.says} ${sentence}` : sentence;
+      const sentences = this.#sentences.get(test) ?? [];
+      if (!sentences.includes(sentence)) this.#sentences.set(test, [...sentences, sentence]);
       return stretch;
     };
     for (const [index, { step, newLine }] of read.steps.entries()) {
@@ -137,21 +152,35 @@ export class Lines {
     if (read.steps.length === 0) {
       // A mark stands for the line that comes: what is only said before it belongs there.
       const last = part.tests.at(-1);
-      tell(last && !this.#lineAsked ? last : this.#newTestIn(part));
+      const test = last && !this.#lineAsked ? last : this.#newTestIn(part);
+      const stretch = tell(test);
+      if (read.pours) this.#poured = { test, stretch, steps: read.pours };
     }
   }
 
-  /** Says of a filtration before it, which was asked about, what it keeps. */
-  #keep(kept: "filtrate" | "residue"): void {
-    for (const test of this.parts.at(-1)?.tests ?? []) {
-      for (const stretch of test.stretches) {
-        if (!stretch.questions.includes(WHICH_KEPT)) continue;
-        stretch.questions = stretch.questions.filter((question) => question !== WHICH_KEPT);
-        const decided = (step: WrittenStep) => (step.filter === "" ? { filter: kept } : step);
-        stretch.steps = stretch.steps.map(decided);
-        test.steps = test.steps.map(decided);
-      }
+  /** What was poured into the tube for a sample that does not come is a step all the same, and asked about. */
+  #askForSample(): void {
+    if (!this.#poured) return;
+    const { test, stretch, steps } = this.#poured;
+    this.#poured = undefined;
+    stretch.steps.push(...steps.map(({ step }) => step));
+    test.steps.unshift(...steps.map(({ step }) => step));
+    stretch.questions.push("Which sample goes into this? None is named.");
+  }
+
+  #isMade(): boolean {
+    return this.parts.at(-1)?.tests.some(({ steps }) => steps.some((step) => !("take" in step))) ?? false;
+  }
+
+  /** The parts, once all is read. */
+  finished(): ReadPart[] {
+    this.#askForSample();
+    const all = [...this.#sentences.values()];
+    for (const [test, sentences] of this.#sentences) {
+      const isShared = sentences.some((one) => all.some((others) => others !== sentences && others.includes(one)));
+      test.says = isShared ? "" : sentences.map(({ words }) => words).join(" ");
     }
+    return this.parts.filter(({ tests }) => tests.length > 0);
   }
 
   /** Whether a step begins a new line of the record. */

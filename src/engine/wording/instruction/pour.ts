@@ -1,6 +1,6 @@
 /** The reagents of a clause, each poured as much as is said, or asked about. */
 import { strangeName, strangersIn } from "./beside.ts";
-import { type Amount, amountOfLiquid, amountOfPieces, saysExcess, strengthIn } from "./how-much.ts";
+import { type Amount, amountOfLiquid, amountOfPieces, furtherAmounts, saysExcess, strengthIn } from "./how-much.ts";
 import { KINDS, nameOfReagent, reagentsIn } from "./reagent-names.ts";
 import { nothing, type ReadStretch, type SoFar } from "./stretch.ts";
 
@@ -29,13 +29,15 @@ export function pourAll(
     }
   });
   if (found.length === 0) return;
+  const [, other] = /\band (?:[\d.]+ (?:cm3|ml|g|drops?)|a spatula \w+) of ([a-z]\d?)(?=$|[ ,])/.exec(text) ?? [];
+  if (other) read.questions.push(`Is ${other.toUpperCase()} added here as well? A tube begins with one sample.`);
   for (const stranger of strangersIn(text.replace(/\buntil\b.*/, ""), found)) {
     read.steps.push({ step: { add: "" } });
     read.questions.push(noBottle(stranger));
   }
 }
 
-/** One reagent into the tube; drops and then an excess are two lines of the record. */
+/** One reagent into the tube; what is added further, and an excess, are lines of the record of their own. */
 export function pour(read: ReadStretch, id: string, amount: Amount | undefined, stretch: string): void {
   const at = strengthIn(stretch);
   const add = (entry: Amount["entry"], newLine?: true) =>
@@ -43,7 +45,12 @@ export function pour(read: ReadStretch, id: string, amount: Amount | undefined, 
   if (amount?.assumed) read.assumed.push(amount.assumed);
   add(amount?.entry ?? {});
   if (!amount) read.questions.push(`How much ${nameOfReagent(id)}: some drops, a volume, or in excess?`);
-  else if (!("until" in amount.entry) && saysExcess(stretch)) add({ until: "in excess" }, true);
+  if (id.endsWith("(s)")) return;
+  for (const further of furtherAmounts(stretch)) {
+    add(further.entry, true);
+    if (further.assumed) read.assumed.push(further.assumed);
+  }
+  if (amount && !("until" in amount.entry) && saysExcess(stretch)) add({ until: "in excess" }, true);
 }
 
 /** "Acidify with dilute nitric acid" asks for enough; this much is enough for the samples of a school bench. Common practice, no source. */

@@ -4,7 +4,7 @@ import { pourAll, unknownReagent } from "./pour.ts";
 import { readMixed } from "./read-mixed.ts";
 import { reagentsIn } from "./reagent-names.ts";
 import { nothing, type Reader, type ReadStretch, type SoFar } from "./stretch.ts";
-import { lettersIn, OF_SAMPLE, sampleOf, takeFirst } from "./which-sample.ts";
+import { lettersIn, OF_SAMPLE, SAMPLE, sampleOf, takeFirst } from "./which-sample.ts";
 
 export const readAdd: Reader = (text, words, before) => {
   const again =
@@ -18,6 +18,14 @@ export const readAdd: Reader = (text, words, before) => {
   }
   if (!/^(?:\w+ly )?(?:add|followed by|pour)\b/.test(text)) return undefined;
   const read = nothing();
+  if (before.poured && found.length === 0) {
+    const samples = lettersIn(words.replace(/^\w+/, ""));
+    if (samples.length > 0 || SAMPLE.test(text)) {
+      const solid = /\bsolid|\bcrystals|\bpowder|\bspatula|\d ?m?g\b/.test(text);
+      takeFirst(read, { amount: amountOfSample(text, solid), takes: { samples, solid } });
+      return read;
+    }
+  }
   const [, sample = "", into = ""] = /^(.*?\bof\b.*?) (?:in)?to (?!excess\b)(.+)$/.exec(text) ?? [];
   const letters = lettersIn(words.slice(0, sample.length + 1).replace(/^\w+/, ""));
   if (letters.length > 0 && !before.taken && reagentsIn(sample).length === 0 && reagentsIn(into).length > 0) {

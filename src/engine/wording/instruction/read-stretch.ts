@@ -1,5 +1,5 @@
 /** One stretch of an instruction, such as "add aqueous ammonia until in excess", as the steps it asks for. */
-import { listed } from "../listed.ts";
+import { DIVIDES } from "./from-before.ts";
 import { readAdd } from "./read-add.ts";
 import { readFilter, readWait } from "./read-filter.ts";
 import { readFlame, readGas } from "./read-gas.ts";
@@ -7,20 +7,18 @@ import { readHeat } from "./read-heat.ts";
 import { readMixed } from "./read-mixed.ts";
 import { readTake } from "./read-take.ts";
 import { after, nothing, only, type Reader, type ReadStretch, type SoFar } from "./stretch.ts";
-import { lettersIn } from "./which-sample.ts";
+import { keptIn, lettersIn, mixedWithOneAnother } from "./which-sample.ts";
 
 /** What is done to mix, and what is only looked at or written down. */
 const readRest: Reader = (text, words, before) => {
   const mixed = lettersIn(words.replace(/^\w+/, ""));
   if (/^(?:\w+ly )?mix\b/.test(text) && mixed.length > 1 && !/\beach\b|\bseparate/.test(text))
-    return {
-      ...nothing(),
-      questions: [
-        `${listed(mixed, "and")} are mixed with one another, and a tube here begins with one sample: enter the test by hand, or leave it out.`,
-      ],
-    };
+    return mixedWithOneAnother(mixed);
+  if (DIVIDES.test(text)) return { ...nothing(), assumed: ["each portion is a tube of its own"] };
   if (/^(?:\w+ly )?(?:shake|stir|mix|swirl)\b/.test(text))
     return after(readMixed(text, words, before), only({ shake: true }));
+  if (/^discard the (?:filtrate|residue)\b/.test(text))
+    return { ...nothing(), keeps: keptIn(text) === "residue" ? "filtrate" : "residue" };
   if (/^(?:observe|note|record|describe|state|write|compare|look|identify|confirm|discard|until)\b/.test(text))
     return nothing();
   if (/^(?:\w+ly )?repeat\b/.test(text)) {
@@ -42,13 +40,20 @@ export function readStretch(text: string, words: string, before: SoFar): ReadStr
   if (FORBIDS.test(text)) return { ...nothing(), assumed: ["this says what not to do"] };
   for (const reader of READERS) {
     const read = reader(text, words, before);
-    if (read) return withGasTest(read, text);
+    if (read) return withGasTest(reader === readRest ? read : withKept(read, text), text);
   }
   if (isStatement(text)) return { ...nothing(), assumed: ["this is a statement: enter it with the samples"] };
   return { ...nothing(), questions: [`Not understood: "${words}". What is done here?`] };
 }
 
 const FORBIDS = /^(?:please )?(?:do not|don't|never|avoid|without [a-z]+ing)\b/;
+
+/** "Warm the filtrate", "add NaOH to the residue": says of the filtration before it which of the two goes on. */
+function withKept(read: ReadStretch, text: string): ReadStretch {
+  const spokenOf = /\b(?:the|this|your) (?:\w+ )?(?:filtrate|residue)\b/.test(text) && !read.takes;
+  const filters = read.steps.some(({ step }) => "filter" in step);
+  return read.keeps || filters || !spokenOf ? read : { ...read, keeps: keptIn(text) };
+}
 
 /** Asks about a gas test that stands in a clause which was read as something else. */
 function withGasTest(read: ReadStretch, text: string): ReadStretch {
@@ -63,6 +68,6 @@ function withGasTest(read: ReadStretch, text: string): ReadStretch {
 
 /** "Each contains one cation and one anion": something told of the samples, and nothing done. */
 const isStatement = (text: string): boolean =>
-  /\b(?:contains?|holds?|consists? of|(?:is|are) (?:a|an|two|three|four|salts|solutions|solids|provided|given|supplied|labelled))\b/.test(
+  /\b(?:contains?|holds?|consists? of|shares?|differs?|(?:has|have) (?:the same|different|a different|one|two|no)|(?:is|are) (?:a|an|the same|different|two|three|four|salts|solutions|solids|provided|given|supplied|labelled))\b/.test(
     text,
   ) && !/\b(?:added|warmed|heated|boiled|tested|filtered|mixed|shaken|dissolved|treated|acidified)\b/.test(text);

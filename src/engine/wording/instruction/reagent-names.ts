@@ -31,6 +31,7 @@ export const KINDS: readonly (readonly [word: string, question: string])[] = [
   ["alkali", "Which alkali?"],
   ["acid", "Which acid?"],
   ["carbonate", "Which carbonate?"],
+  ["hexacyanoferrate", "Which hexacyanoferrate: (II) or (III)?"],
   ["indicator", "Which indicator?"],
 ];
 
@@ -38,21 +39,33 @@ export const KINDS: readonly (readonly [word: string, question: string])[] = [
 const bare = (name: string) => name.replace(/^(?:freshly made )?(?:aqueous|dilute) /, "").replace(/,.*$/, "");
 
 const literal = (text: string) => text.replace(/[.*+?^${}()|[\]\\]/g, "\\$&");
-/** Oxidation numbers may be left out, and sulfur may be spelt with ph (the text has been given the f). */
-const pattern = (name: string) => literal(name).replace(/\\\(([iv]+)\\\)/g, " ?(?:\\($1\\))?");
+const NUMBER = /\(([iv]+)\)/g;
+/**
+ * An oxidation number may be left out where one bottle alone has the name without it; another number is another bottle. Sulfur may be spelt
+ * with ph (the text has been given the f).
+ */
+const pattern = (name: string, isShared: boolean) =>
+  literal(name).replace(/\\\(([iv]+)\\\)/g, isShared ? " ?\\($1\\)" : " ?(?:\\($1\\)|(?!\\s?\\([iv]+\\)))");
 
 /** Papers are tested and held, not added; what no bottle holds is no reagent of a step. */
 const poured = reagents.filter(({ kind, id }) => kind !== "paper" && id !== "universal indicator" && id !== "CuSO4(s)");
 
+const NAMED: readonly { name: string; id: string }[] = poured.flatMap(({ id, name, formula }) => {
+  const names = [bare(name.toLowerCase()), ...(ALSO[id] ?? [])];
+  const own = id.startsWith("acidified") || !formula ? [] : [formula.toLowerCase().replace(/\^/g, "")];
+  return [...names, ...own].map((one) => ({ name: one, id }));
+});
+/** "Potassium hexacyanoferrate" is the name of two bottles. */
+const isShared = (name: string, id: string): boolean =>
+  NAMED.some((other) => other.id !== id && other.name.replace(NUMBER, "") === name.replace(NUMBER, ""));
+
 /** By pattern, the longest name first, so that "ammonium chloride" is not read as "ammonia". */
-const NAMES: readonly { find: RegExp; id: string }[] = poured
-  .flatMap(({ id, name, formula }) => {
-    const names = [bare(name.toLowerCase()), ...(ALSO[id] ?? [])];
-    const own = id.startsWith("acidified") || !formula ? [] : [formula.toLowerCase().replace(/\^/g, "")];
-    return [...names, ...own].map((one) => ({ name: one, id }));
-  })
-  .sort((a, b) => b.name.length - a.name.length)
-  .map(({ name, id }) => ({ find: new RegExp(`(?<![\\w[])${pattern(name)}(?:\\(aq\\)|\\(s\\))?(?![\\w])`), id }));
+const NAMES: readonly { find: RegExp; id: string }[] = NAMED.toSorted((a, b) => b.name.length - a.name.length).map(
+  ({ name, id }) => ({
+    find: new RegExp(`(?<![\\w[])${pattern(name, isShared(name, id))}(?:\\(aq\\)|\\(s\\))?(?![\\w])`),
+    id,
+  }),
+);
 
 export interface FoundReagent {
   id: string;

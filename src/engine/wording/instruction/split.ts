@@ -36,7 +36,7 @@ export function sentencesOf(text: string): Sentence[] {
 const VERBS = [
   "take|place|put|pour|transfer|measure|dissolve|add|acidify|neutralise|neutralize",
   "warm|heat|boil|bring|cool|allow|leave|let|stand",
-  "filter|centrifuge|decant|wash|rinse|collect|keep|discard|shake|stir|mix|swirl",
+  "divide|split|filter|centrifuge|decant|wash|rinse|collect|keep|discard|shake|stir|mix|swirl",
   "test(?![- ]?tube)|identify|confirm|pass|bubble|lead|hold|insert|dip|touch|carry out|perform|do|use|repeat",
   "observe|note|record|describe|state|write|compare|look|followed by|in excess|until",
 ].join("|");

@@ -9,6 +9,8 @@ export interface SoFar {
   taken: boolean;
   /** There is a liquid in it. */
   wet: boolean;
+  /** A liquid stands ready in the tube for a sample that is still to come. */
+  poured?: boolean;
   /** The reagent added last. */
   reagent?: string;
 }
@@ -18,6 +20,8 @@ export interface ReadStretch {
   steps: { step: WrittenStep; newLine?: true }[];
   /** The sample of which it takes a fresh portion: letters, none for "each sample". */
   takes?: { samples: string[]; solid: boolean };
+  /** A liquid that the paper puts into the tube first; the sample it waits for is taken before it. */
+  pours?: ReadStretch["steps"];
   /** Which of the two a filtration before it keeps, where that is said only here. */
   keeps?: "filtrate" | "residue";
   /** What was taken for granted, in half-sentences. */

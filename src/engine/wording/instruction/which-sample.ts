@@ -1,6 +1,7 @@
 /** The samples a stretch names, and what it says of a portion of them. */
+import { listed } from "../listed.ts";
 import { amountOfSample } from "./how-much.ts";
-import type { ReadStretch } from "./stretch.ts";
+import { nothing, type ReadStretch } from "./stretch.ts";
 
 export const SAMPLE =
   /\b(?:solutions?|solids?|samples?|salts?|substances?|compounds?|unknowns?|portions?|crystals|powders?)\b(?! of (?:the )?(?:filtrate|residue))/;
@@ -13,6 +14,14 @@ export function lettersIn(words: string): string[] {
   return [...new Set([...plain.matchAll(LETTERS)].map(([, letter]) => letter))];
 }
 
+/** A tube begins with one sample. */
+export const mixedWithOneAnother = (letters: readonly string[]): ReadStretch => ({
+  ...nothing(),
+  questions: [
+    `${listed(letters, "and")} are mixed with one another, and a tube here begins with one sample: enter the test by hand, or leave it out.`,
+  ],
+});
+
 /** Which of the two a filtration leaves is spoken of. */
 export const keptIn = (text: string): "filtrate" | "residue" | undefined =>
   /\bfiltrate\b/.test(text) ? "filtrate" : /\bresidue\b/.test(text) ? "residue" : undefined;
@@ -22,7 +31,7 @@ export const PORTIONED =
   /\bcm3\b|\bml\b|\b\d+(?:\.\d+)? ?m?g\b|\bspatula|\bportion|\bdrops? of\b|\bdepth\b|\ba little\b|\bcrystals/;
 
 /** What is in the tube already. */
-export const IN_TUBE = /\b(?:mixture|filtrate|residue|resulting|precipitate|product)\b/;
+export const IN_TUBE = /\b(?:mixture|filtrate|residue|resulting|precipitate|product)\b|\bfrom (?:part |test |step )?\(/;
 
 /** "to 1 cm3 of solution K", up to what is said of the reagent again; in "1 to 2 cm3" nothing is taken of. */
 export const OF_SAMPLE =
@@ -35,7 +44,9 @@ export function sampleOf(text: string, words: string) {
   const samples = at < 0 ? [] : lettersIn(words.slice(Math.max(0, words.search(/\bto\b /i))));
   if (
     !(SAMPLE.test(rest) || samples.length > 0) ||
-    /\b(?:mixture|filtrate|residue|resulting|the (?:same )?(?:solution|tube))\b(?! [a-z]\b)/.test(rest)
+    /\b(?:mixture|filtrate|residue|resulting|the (?:same )?(?:solution|tube))\b(?! [a-z]\b)|\bfrom (?:part |test |step )?\(/.test(
+      rest,
+    )
   )
     return undefined;
   const solid = /\bsolid|\bcrystals|\bpowder/.test(rest);
