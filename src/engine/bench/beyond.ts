@@ -17,15 +17,26 @@ const NEUTRAL = 7;
 /** Less than this of a component makes nothing that is seen, mol. Our choice. */
 const LEAST = 1e-7;
 
+/** Rows to be asked after each step, and those for a tube whose test ends cold. */
+const cold = NOT_PREDICTED.filter(({ when }) => when === "cold");
+const always = NOT_PREDICTED.filter((row) => !cold.includes(row));
+
 /** True when something in the tube would do what the constants and gates do not cover. */
 export const beyondUs = (tube: Tube): boolean =>
-  foilBeyondUs(tube) || zincBeyondUs(tube) || NOT_PREDICTED.some((row) => meets(tube, row));
+  foilBeyondUs(tube) || zincBeyondUs(tube) || always.some((row) => meets(tube, row));
 
-function meets({ contents, celsius, air, result }: Tube, row: NotPredicted): boolean {
-  const { together, fromPH = Number.NEGATIVE_INFINITY, toPH = Number.POSITIVE_INFINITY, when } = row;
+/** The same of a tube as its test leaves it. */
+export const leftBeyondUs = (tube: Tube): boolean =>
+  tube.celsius === TEMPERATURE.room.value && cold.some((row) => meets(tube, row));
+
+function meets({ contents, celsius, air, result, reactions }: Tube, row: NotPredicted): boolean {
+  const { together, fromPH = Number.NEGATIVE_INFINITY, toPH = Number.POSITIVE_INFINITY, when, after, unless } = row;
   if (!together.every((group) => group.some((id) => (contents[id] ?? 0) > LEAST))) return false;
   const pH = result?.pH ?? NEUTRAL;
   if (pH < fromPH || pH > toPH) return false;
+  const hasActed = (id: string) => [...reactions.values()].some(({ pair }) => pair === id);
+  if (after !== undefined && !hasActed(after)) return false;
+  if (unless !== undefined && hasActed(unless)) return false;
   if (when === "hot" && celsius <= TEMPERATURE.room.value) return false;
   return when !== "in air" || air;
 }

@@ -9,7 +9,7 @@ import type { Colour, Step, Test } from "../practical.ts";
 import { alone } from "./alone.ts";
 import { type Amounts, addAmounts, amountsOf } from "./amounts.ts";
 import { atTheDrop } from "./at-the-drop.ts";
-import { beyondUs, makesHydrogenSulfide } from "./beyond.ts";
+import { beyondUs, leftBeyondUs, makesHydrogenSulfide } from "./beyond.ts";
 import type { Components } from "./composition.ts";
 import type { SetAside } from "./filter.ts";
 import { gasesPerMole } from "./heat/gas-amounts.ts";
@@ -17,6 +17,7 @@ import { heatSolid } from "./heat/heat-solid.ts";
 import { UnknownSolidError } from "./heat/looks.ts";
 import { tryIndicator } from "./indicator.ts";
 import { leadThrough, ledOut } from "./limewater.ts";
+import { madeInPart } from "./made-in-part.ts";
 import { carryOut, reagentComponents } from "./operations.ts";
 import { pouredAfter, volumeAdded } from "./portion.ts";
 import { addAlone, type Portion, type TestedSalt, take } from "./sample.ts";
@@ -122,7 +123,8 @@ export function carryOutTest(
     }
   }
   trace.dry ??= portion.dry;
-  if (tube.waterKg > 0) finish(trace, tube.result ?? settle(tube, solve), tube, aside);
+  trace.unknown ||= leftBeyondUs(tube);
+  if (tube.waterKg > 0) finish(trace, tube.result ?? settle(tube, solve), tube, aside, solve);
   for (const [id, mol] of tube.left) {
     const cm3 = (mol - (leftBefore.get(id) ?? 0)) * CM3_PER_MOL;
     if (cm3 > 0) trace.bubbles.set(id, cm3);
@@ -180,8 +182,9 @@ function watcher(trace: TestTrace, tube: BenchTube) {
 }
 
 /** What is seen at the end is the liquid and, where it was filtered, the solid still on the paper. */
-function finish(trace: TestTrace, result: EquilibriumResult, tube: BenchTube, aside: SetAside): void {
+function finish(trace: TestTrace, result: EquilibriumResult, tube: BenchTube, aside: SetAside, solve: Solver): void {
   const inTube = see(result, tube);
+  trace.inPart = madeInPart(tube, result, inTube, solve);
   trace.after = { ...inTube, solids: [...inTube.solids, ...aside.solids] };
   if (tube.starch && trace.after.solution === STARCH.colour) trace.gates.push(STARCH.id);
   trace.end = amountsOf(result);

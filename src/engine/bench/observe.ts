@@ -1,5 +1,13 @@
 /** From a trace to the observation a person would record, with every reading that is acceptable, and the events behind it. */
-import { FLEETING_COLOURS, HEAT_OPENS, MAY_DISSOLVE, SEEN_FIRST, SOLID_TO_SOLID } from "../constants/kinetic-gates.ts";
+import {
+  FLEETING_COLOURS,
+  HEAT_OPENS,
+  MAY_DISSOLVE,
+  MAY_FALL,
+  NAMED_COLOURS,
+  SEEN_FIRST,
+  SOLID_TO_SOLID,
+} from "../constants/kinetic-gates.ts";
 import { VISIBILITY } from "../constants/visibility.ts";
 import { sameColour } from "../practical/same-colour.ts";
 import type { Colour, Observation, Precipitate } from "../practical.ts";
@@ -37,7 +45,11 @@ export function observe(trace: TestTrace): Prediction {
   const solution = solutionSeen(trace);
   const lost = colourLost(trace);
   const mayGo = mayDissolve(trace);
-  const fleeting = FLEETING_COLOURS.filter((colour) => trace.reactions.some(({ pair }) => pair === colour.pair));
+  const falls = mayFall(trace);
+  const ofReactions = (rows: readonly { pair: string; colour: Colour }[]) =>
+    rows.filter((row) => trace.reactions.some(({ pair }) => pair === row.pair)).map(({ colour }) => colour);
+  const fleeting = ofReactions(FLEETING_COLOURS);
+  const named = ofReactions(NAMED_COLOURS);
 
   const unchanged = isUnchanged(trace);
 
@@ -54,6 +66,7 @@ export function observe(trace: TestTrace): Prediction {
         const colour = solution !== undefined && (start.fate === "dissolves" || solution.worthSaying);
         if (colour) reading.solution = solution.colour;
         if (gas !== undefined) reading.gas = gas;
+        for (const namedColour of named) readings.push({ ...reading, solution: namedColour });
         // An excess shows the reagent's colour at the end, and on the way there its drops lost it: either is told.
         if (lost !== undefined) readings.push({ ...reading, solution: lost });
         readings.push(nothing && !colour && !gas ? { none: true, ...reading } : reading);
@@ -63,7 +76,8 @@ export function observe(trace: TestTrace): Prediction {
         }
         readings.push(...alsoSeen(trace, reading));
         if (mayGo) readings.push({ ...reading, fate: "dissolves", solution: mayGo });
-        for (const { colour: fleetingColour } of fleeting) readings.push({ ...reading, solution: fleetingColour });
+        if (falls) readings.push({ ...start, precipitate: falls, ...(gas !== undefined && { gas }) });
+        for (const fleetingColour of fleeting) readings.push({ ...reading, solution: fleetingColour });
       }
     }
   }
@@ -93,6 +107,16 @@ function mayDissolve({ after, end }: TestTrace): Observation["solution"] {
     ({ solid, free }) =>
       after?.solids.some(({ id }) => id === solid) && (end.get(free.id) ?? 0) >= (free.molality * after.cm3) / 1000,
   )?.solution;
+}
+
+/** The precipitate that may have come down in a clear liquid. */
+function mayFall({ after, end, endPH, waited }: TestTrace): Precipitate | undefined {
+  if (!after || after.solids.some(({ gramsPerDm3 }) => gramsPerDm3 >= VISIBILITY.unseen.value)) return undefined;
+  const row = MAY_FALL.find(
+    ({ held, toPH }) =>
+      (toPH === undefined ? waited : endPH <= toPH) && (end.get(held.id) ?? 0) >= (held.molality * after.cm3) / 1000,
+  );
+  return row && { colour: row.colour, amount: "plain" };
 }
 
 /** Gates of the solids that form only slowly. */
@@ -184,7 +208,8 @@ function solidReadings(trace: TestTrace, grown: readonly Growth[], fate: FateRea
   const seenBefore = (trace.before?.solids ?? []).filter(({ gramsPerDm3 }) => gramsPerDm3 >= VISIBILITY.visible.value);
   const wasThere = trace.dry !== undefined || seenBefore.length > 0;
   const fates: (Observation["fate"] | undefined)[] = fate?.readings ?? [undefined];
-  const told = newSolids(trace, grown).flatMap((precipitate): SolidReading[] => {
+  const also = grown.length > 0 || trace.inPart.length === 0 ? [] : precipitateReadings(trace.inPart);
+  const told = [...newSolids(trace, grown), ...also].flatMap((precipitate): SolidReading[] => {
     if (precipitate === false) return wasThere ? fates.map((end) => (end ? { fate: end } : {})) : [{}];
     if (!wasThere) return fates.map((end) => (end && end !== "remains" ? { precipitate, fate: end } : { precipitate }));
     // Both may be gone at the end: then that is what is told, with or without the one that came in between.

@@ -6,7 +6,7 @@ import type { AtDrop } from "./at-the-drop.ts";
 import type { HeatOutcome } from "./heat/heat-solid.ts";
 import type { IndicatorSeen } from "./indicator.ts";
 import type { LimewaterSeen } from "./limewater.ts";
-import type { Sight } from "./sight.ts";
+import type { Sight, SolidSeen } from "./sight.ts";
 import type { Reacted } from "./tube.ts";
 
 export interface GasTestSeen {
@@ -77,6 +77,8 @@ export interface TestTrace {
   hydrogenSulfide: boolean;
   /** What fell where a drop landed. */
   atDrop?: AtDrop;
+  /** Solids that a change of oxidation state which stops short of half its way may have made as well. */
+  inPart: readonly SolidSeen[];
   /** Changes of oxidation state during the test. */
   reactions: Reacted[];
   /** It was warmed, boiled or left to stand. */
@@ -112,6 +114,7 @@ export const emptyTrace = (partTogether: Amounts): TestTrace => ({
   bubbles: new Map(),
   heatedBubbles: 0,
   heatGas: { CO2: 0, SO2: 0, all: 0 },
+  inPart: [],
   reactions: [],
   sulfurDioxide: 0,
   hydrogenSulfide: false,

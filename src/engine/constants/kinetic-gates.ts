@@ -93,12 +93,61 @@ export const SEEN_FIRST: readonly {
 ];
 
 /** Colours that come and go within seconds while a pair of couples (potentials.ts) reacts: seen by whoever looks at once. */
-export const FLEETING_COLOURS: readonly { pair: string; colour: "deep blue"; source: string }[] = [
+export const FLEETING_COLOURS: readonly { pair: string; colour: "deep blue" | "violet"; source: string }[] = [
   {
     pair: "Cr2O7^2-/Cr^3+ with O2/H2O2",
     colour: "deep blue",
     source:
       "Vogel, from memory: acidified peroxide turns chromate deep blue (chromium peroxide), which fades to green within seconds",
+  },
+  {
+    pair: "Fe^3+/Fe^2+ with S4O6^2-/S2O3^2-",
+    colour: "violet",
+    source:
+      "Vogel, from memory: thiosulfate turns iron(III) dark violet, a complex that fades within seconds to minutes",
+  },
+];
+
+/**
+ * Colours that the textbook names for a reaction whose other coloured product or reactant takes away as much light, as far as absorptivities good to a
+ * factor of two can say: told before what is reckoned. `pair` of potentials.ts.
+ */
+export const NAMED_COLOURS: readonly { pair: string; colour: "green" | "brown"; source: string }[] = [
+  {
+    pair: "Cr2O7^2-/Cr^3+ with Fe^3+/Fe^2+",
+    colour: "green",
+    source: "textbook: iron(II) turns acidified dichromate(VI) green, beside the yellow of the iron(III); from memory",
+  },
+  {
+    pair: "Cr2O7^2-/Cr^3+ with I2/I-",
+    colour: "brown",
+    source:
+      "textbook: acidified dichromate(VI) sets brown iodine free from iodide, beside what is left of it; from memory",
+  },
+];
+
+/**
+ * Solids that may fall though the constants keep what they come from dissolved, so that either is accepted. `held`: so much of that, mol/kg.
+ * `toPH`: at once in a liquid as acid as this; without it, only once the tube was warmed, boiled or left.
+ */
+export const MAY_FALL: readonly {
+  held: { id: string; molality: number };
+  toPH?: number;
+  colour: "green" | "white";
+  source: string;
+}[] = [
+  {
+    held: { id: "[Cr(OH)4]-", molality: 0.003 },
+    colour: "green",
+    source:
+      "Vogel, from memory: boiling brings chromium(III) hydroxide down again from its solution in alkali; how long that takes is not known, and the least is what would be certain to be seen (0.3 g/dm3, 103 g/mol)",
+  },
+  {
+    held: { id: "S2O3^2-", molality: 0.003 },
+    toPH: 2,
+    colour: "white",
+    source:
+      "Vogel, from memory: acid makes thiosulfate milky with sulfur; with little acid, or little thiosulfate left, the potentials have it end at a few tenths of a gram for each dm3 or before, seen or not; both limits are our choice",
   },
 ];
 

@@ -9,8 +9,11 @@ export interface NotPredicted {
   /** Lowest and highest pH of the mixture. */
   readonly fromPH?: number;
   readonly toPH?: number;
-  /** Only when it is warmed or boiled, or stands in air. */
-  readonly when?: "hot" | "in air";
+  /** Only when it is warmed or boiled, or stands in air, or is left cold at the end of its test. */
+  readonly when?: "hot" | "in air" | "cold";
+  /** Only once this pair of couples (potentials.ts) has reacted in the tube, or as long as this one has not. */
+  readonly after?: string;
+  readonly unless?: string;
   readonly source: string;
 }
 
@@ -100,5 +103,52 @@ export const NOT_PREDICTED: readonly NotPredicted[] = [
     together: [["SCN-"], ["NO2-"]],
     toPH: 4,
     source: "textbooks, from memory: nitrous acid turns thiocyanate red, and the red goes on warming",
+  },
+  {
+    together: [["CrO4^2-"], ["Fe^2+"]],
+    fromPH: 3,
+    source:
+      "textbooks, from memory: iron(II) reduces chromate at once without acid too, and brown hydroxides of iron(III) and chromium(III) fall; no couple here covers it from pH 4, the limit is our choice",
+  },
+  {
+    together: [["CrO4^2-"], ["Mn^2+", "Co^2+", "Ni^2+", "Al^3+"]],
+    fromPH: 3,
+    source: `${VOGEL}: brown chromates or basic chromates, a yellow one of aluminium, which acid dissolves; no solubility product at hand, the limit is our choice`,
+  },
+  {
+    together: [["Ag+"], ["S2O3^2-"]],
+    toPH: 4,
+    unless: "S2O3^2-/Ag2S with SO4^2-/S2O3^2-",
+    source: `${VOGEL}: acid breaks silver thiosulfate and its complex up, and brown to black silver sulfide falls; how soon is not known, the limit is our choice`,
+  },
+  {
+    together: [["Ag+"]],
+    after: "S2O3^2-/S with SO2/S2O3^2-",
+    source: `${VOGEL}: what acid leaves of a thiosulfate blackens silver, for it takes minutes to fall apart; how much is left is not known`,
+  },
+  {
+    together: [["Al^3+", "Cr^3+"], ["S2O3^2-"]],
+    toPH: 7,
+    when: "hot",
+    source: `${VOGEL}: boiled with thiosulfate, aluminium and chromium(III) come down as hydroxides with sulfur while sulfur dioxide leaves`,
+  },
+  {
+    together: [["Ca^2+"], ["[Fe(CN)6]^4-"]],
+    source: `${VOGEL}: white dipotassium calcium hexacyanidoferrate(II); no solubility product at hand`,
+  },
+  {
+    together: [["Fe^3+"], ["SO3^2-"]],
+    when: "cold",
+    source: `${VOGEL}: cold sulfite turns iron(III) red to red-brown, a complex that goes as the iron(III) is reduced; no constant at hand`,
+  },
+  {
+    together: [["Cu^2+"], ["SO3^2-"]],
+    source:
+      "textbooks, from memory: sulfite turns copper(II) green or lets a yellow, red or brown copper(I) copper(II) sulfite fall, slowly or when warm; no constant at hand",
+  },
+  {
+    together: [["I2"], ["Cl2", "MnO4-"]],
+    source:
+      "textbooks, from memory: an excess of chlorine takes the colour from iodine, to iodate, and manganate(VII) does the same slowly; no couple here covers it",
   },
 ];

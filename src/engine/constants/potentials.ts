@@ -72,7 +72,7 @@ export const couples: readonly Couple[] = [
     fromAir: true, source: "crc", memory: true },
   { id: "air/OH-", half: "O2(g) + 2 H2O + 4 e- = 4 OH-", volts: 0.401, fromPH: 7, oxidises: "no", isOxidised: "no",
     fromAir: true, source: "crc", memory: true },
-  { id: "Fe^3+/Fe^2+", half: "Fe^3+ + e- = Fe^2+", volts: 0.771, toPH: 5, oxidises: "cold", isOxidised: "cold",
+  { id: "Fe^3+/Fe^2+", half: "Fe^3+ + e- = Fe^2+", volts: 0.771, toPH: 6, oxidises: "cold", isOxidised: "cold",
     source: "crc", memory: true },
   { id: "FeSCN^2+/Fe^2+", half: "FeSCN^2+ + e- = Fe^2+ + SCN-", volts: 0.602, toPH: 5, oxidises: "no", isOxidised: "no",
     source: "derived",

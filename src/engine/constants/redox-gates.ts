@@ -150,6 +150,13 @@ export const pairGates: readonly PairGate[] = [
     source: "textbook: needs concentrated acid; from memory",
   },
   {
+    oxidants: ["I2/I-"],
+    reductants: ["Fe^3+/Fe^2+"],
+    opens: "no",
+    source:
+      "textbook: iron(III) takes iodide to iodine and not the reverse; where hydrolysis would turn that round, the acid it makes stops it at once; from memory",
+  },
+  {
     oxidants: AIR,
     reductants: ["Fe(OH)3/Fe(OH)2"],
     opens: "cold",

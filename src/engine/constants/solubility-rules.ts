@@ -5,4 +5,10 @@ export const HARDLY_SOLUBLE: readonly { anion: string; except: readonly string[]
     except: ["NH4+", "Na+", "K+"],
     source: "textbook rule: only the sulfites of ammonium and the alkali metals dissolve well; from memory",
   },
+  {
+    anion: "CrO4^2-",
+    except: ["NH4+", "Li+", "Na+", "K+", "Mg^2+", "Ca^2+", "Sr^2+", "Ba^2+", "Pb^2+", "Ag+", "Cu^2+"],
+    source:
+      "textbook rule: of the chromates those of ammonium, the alkali metals, magnesium and calcium dissolve well; from memory. Of those of the last six the constants hold a solid, which decides",
+  },
 ];

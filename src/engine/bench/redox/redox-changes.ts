@@ -3,7 +3,8 @@
  *
  * Method: every couple whose oxidised form is there is set against every couple whose reduced form is there. A pair reacts when Nernst's
  * equation gives a positive electromotive force both now and when half of what can react has done so, and when its gate is open. The second
- * condition is what an equilibrium constant says: the force at the half-way point is positive only when the reaction runs past it. From
+ * condition is what an equilibrium constant says: the force at the half-way point is positive only when the reaction runs past it (what
+ * others make is in stops-short.ts). From
  * 0.1 V there, K is some 50-fold for each electron and grows with the power of the electrons and reactants passed, so nothing visible is
  * left of the limiting reactant and the reaction is carried out completely; below 0.1 V it is still carried out, but called borderline.
  *
@@ -71,9 +72,11 @@ const LEAST_TURNS = 1e-12;
 /** A component of which there is less than this is absent, mol. */
 const ABSENT = 1e-12;
 
-interface Candidate extends Passage {
+export interface Candidate extends Passage {
   pair: Pair;
   equation: PairEquation;
+  /** Turns of the equation until a reactant is used up, mol. */
+  possible: number;
   emf: number;
   halfway: number;
 }
@@ -125,7 +128,8 @@ function runsBack(oxidant: string, reductant: string, acted: ReadonlySet<string>
   return false;
 }
 
-function candidatesIn(state: RedoxState): Candidate[] {
+/** Pairs with their gates open and a force now, whose force at the half-way point is as wanted: they run past it, unless said otherwise. */
+export function candidatesIn(state: RedoxState, wanted = (halfway: number): boolean => halfway > 0): Candidate[] {
   const pairs = pairsAmong(thereIn(state));
   if (pairs.length === 0) return [];
   const at: Circumstances = { ...state, solids: new Set(state.phases.keys()) };
@@ -142,9 +146,9 @@ function candidatesIn(state: RedoxState): Candidate[] {
     now ??= { ...state, ionicStrength: ionicStrengthOf(state.molality) };
     const emf = potentialOf(oxidant, now) - potentialOf(reductant, now);
     if (!(emf > 0)) continue;
-    const half = halfwayThrough(now, state, equation, turns / 2, [oxidant, reductant]);
+    const half = solutionAfter(now, state, equation, turns / 2, [oxidant, reductant]);
     const halfway = potentialOf(oxidant, half) - potentialOf(reductant, half);
-    if (halfway > 0) found.push({ pair, equation, ...passed, emf, halfway });
+    if (wanted(halfway)) found.push({ pair, equation, possible: turns, ...passed, emf, halfway });
   }
   return found;
 }
@@ -198,7 +202,7 @@ const acidIn = ({ "H+": acid = 0 }: Readonly<Components>, { pH }: RedoxState): n
   acid > ABSENT ? acid : pH < ACIDIFIED ? Number.POSITIVE_INFINITY : 0;
 
 /** The solution after some turns: a species that is there shrinks or grows with its scarcest component; a new one takes all that is made. */
-function halfwayThrough(
+export function solutionAfter(
   now: Solution,
   state: RedoxState,
   equation: PairEquation,
