@@ -22,6 +22,7 @@ import {
   type Variant,
   variantsOf,
 } from "./published-sights.ts";
+import { NO_STRENGTH_GIVEN } from "./qualitative.ts";
 import type { PublishedRow } from "./qualitative-rows.ts";
 import type { Steps } from "./qualitative-steps.ts";
 import { reference } from "./reference.ts";
@@ -34,6 +35,8 @@ export interface Example {
   kind: "cation" | "anion";
   of: (row: PublishedRow) => boolean;
   paper: IonList;
+  /** The samples' strength is left open, as the rows leave it; without it they are 0.1 mol/dm3. */
+  open?: true;
 }
 
 const alkali = ({ section }: PublishedRow): boolean => section === "cation-alkali";
@@ -58,6 +61,13 @@ export const EXAMPLES: readonly Example[] = [
   { name: "anion tests of one board, school list", kind: "anion", of: inOneTable, paper: school },
   { name: "all anion tests, school list", kind: "anion", of: anionTest, paper: school },
   { name: "all anion tests, advanced list of alkali metals", kind: "anion", of: anionTest, paper: alkaliSalts },
+  {
+    name: "all anion tests, advanced list of alkali metals, strength left open",
+    kind: "anion",
+    of: anionTest,
+    paper: alkaliSalts,
+    open: true,
+  },
 ];
 
 /** One recorded variant, and the ions left: by deduction and by the notes (undefined where these say too little). */
@@ -68,10 +78,12 @@ export interface Deduced {
   verdicts: { ion: string; left: boolean; byNotes: boolean | undefined }[];
 }
 
+const GIVEN = { given: "solution", concentration: { molPerDm3: 0.1 } } as const;
+
 const predictor = createPredictor(createSolver());
 
 /** Every variant of every ion of a list, recorded and concluded from. */
-export function deduced({ kind, of, paper }: Example): Deduced[] {
+export function deduced({ kind, of, paper, open }: Example): Deduced[] {
   const ions: readonly string[] = paper[`${kind}s`];
   const variants = ions.map((ion) => variantsOf(ion, of));
   const others: readonly string[] = paper[kind === "cation" ? "anions" : "cations"];
@@ -86,7 +98,7 @@ export function deduced({ kind, of, paper }: Example): Deduced[] {
   );
   const { table } = tabulate(
     {
-      samples: [{ label: "A", given: "solution", concentration: { molPerDm3: 0.1 } }],
+      samples: [{ label: "A", ...(open ? NO_STRENGTH_GIVEN : GIVEN) }],
       paper: statement.parse(paper),
       parts,
     },

@@ -6,6 +6,7 @@ import { createSolver } from "../../src/engine/equilibrium/solve.ts";
 import { cellsOf, type Observation, procedure } from "../../src/engine/practical.ts";
 import { phrase } from "../../src/engine/wording/phrase.ts";
 import { type Comparison, comparison } from "./comparison.ts";
+import { NO_STRENGTH_GIVEN } from "./qualitative.ts";
 import { saltBringing } from "./qualitative-rows.ts";
 import type { Steps } from "./qualitative-steps.ts";
 import { colourAgrees } from "./qualitative-words.ts";
@@ -58,7 +59,7 @@ export function compareNotes(): Comparison {
     // As with the rows themselves, what another strength or constant within its range would show is accepted as the page accepts it.
     const beside =
       at < 0 && simple && row.molPerDm3 === undefined
-        ? borderline(simple, { given: "solution" }, parts, solve)
+        ? borderline(simple, NO_STRENGTH_GIVEN, parts, solve)
             .get(cellsOf(parts).at(-1)?.id ?? "")
             ?.readings.some(fits)
         : false;

@@ -88,6 +88,7 @@ export function SamplesForm({ draft, faults, edit, focus }: Editing & { draft: D
           </div>
         );
       })}
+      {samples.some(({ given }) => given !== "solid") && <p class="small soft">{say.NO_STRENGTH}</p>}
       <p role="status">{removed.draft === draft && removed.told}</p>
       <Fault id="samples-fault" of={faults("samples", true)} />
       <button

@@ -13,7 +13,8 @@ const named = (ion: string) => `${ion} ${ionName(ion)}`;
 
 /** "K: a solution, 0.1 mol/dm3" */
 export function wordGiven({ label, given, concentration }: GivenSample): string {
-  return say.given(label, given, concentration && `${concentration.molPerDm3} mol/dm3`);
+  const strength = concentration && `${concentration.molPerDm3} mol/dm3`;
+  return say.given(label, given, strength && concentration.about ? say.about(strength) : strength);
 }
 
 /** "Each sample holds one cation and one anion."; where samples differ, a sentence for each way. */

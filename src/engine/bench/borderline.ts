@@ -33,11 +33,9 @@ export interface Borderline {
 
 /** Sample strengths tried where the paper fixes none, mol/dm3: schools make up samples between these. */
 export const SAMPLE_STRENGTHS = [0.02, 0.05, 0.2, 0.5] as const;
-/** Strength at which a prediction is made where the paper gives none, mol/dm3 (common practice, no source). */
-const USUAL_STRENGTH = 0.1;
 
 /**
- * Repeats every test of a salt with one thing changed at a time: the sample's strength where `form` gives none and it dissolves so far,
+ * Repeats every test of a salt with one thing changed at a time: the sample's strength where the paper gives it as about so much and it dissolves so far,
  * each reagent at the ends of its usual range where the paper gives it no strength, alkali as pure as it is sold, and log K of each solid, gas and complex that decides
  * what is in the tube, up and down. A cell is in the answer when its main reading (the first) becomes another sight than the main reading
  * of the plain prediction. Slow: some ten predictions for each test.
@@ -45,16 +43,15 @@ const USUAL_STRENGTH = 0.1;
  * @throws what `predictSalt` throws
  */
 export function borderline(salt: Content, form: Form, parts: Procedure, solve: Solver): Map<string, Borderline> {
-  const fixed = form.given === "solid" || form.concentration !== undefined;
-  const given = fixed ? form : { ...form, concentration: { molPerDm3: USUAL_STRENGTH } };
-  const sample = asSample(salt, given);
+  const sample = asSample(salt, form);
   const strengths = SAMPLE_STRENGTHS.filter(
-    (molPerDm3) => !fixed && cannotBe(salt, { ...form, concentration: { molPerDm3 } }, solve) === undefined,
+    (molPerDm3) =>
+      form.concentration?.about && cannotBe(salt, { ...form, concentration: { molPerDm3 } }, solve) === undefined,
   );
   const found = new Map<string, Borderline>();
   /** With a constant by which the sample would not be what the paper says, such as a clear solution, it was not that constant. */
   const couldBe = (variation: Variation): boolean =>
-    variation.of !== "constant" || cannotBe(salt, given, solverWith(variation.id, variation.by, solve)) === undefined;
+    variation.of !== "constant" || cannotBe(salt, form, solverWith(variation.id, variation.by, solve)) === undefined;
   for (const part of parts) {
     const met = new Set<string>();
     const plain = predictSalt(sample, [part], notingDecisive(met, solve));

@@ -46,7 +46,7 @@ export interface Tabulation {
 
 /** Identity of a form: samples given alike share their predictions. */
 export const formKey = ({ given, concentration, holds }: Form): string =>
-  [given, concentration?.molPerDm3 ?? "", holdsKey(holds)].join(" ");
+  [given, concentration?.about ? "about" : "", concentration?.molPerDm3 ?? "", holdsKey(holds)].join(" ");
 
 const holdsKey = (holds: Form["holds"]): string => `${holds?.cations ?? 1} ${holds?.anions ?? 1}`;
 

@@ -7,7 +7,7 @@ import { LONGEST, MOST } from "./bounds.ts";
 import { cellsOf } from "./cells.ts";
 import { type Observation, observation } from "./observation.ts";
 import { type Procedure, procedureSoFar, sampleLabel } from "./procedure.ts";
-import { concentration, describe } from "./quantity.ts";
+import { describe, strength } from "./quantity.ts";
 import { type Statement, statement } from "./statement.ts";
 
 /** Ions of a kind that one sample may hold: a double salt, or a mixture of two salts. */
@@ -26,7 +26,7 @@ export const sampleEntries = {
     error: (issue) => `found ${describe(issue.input)}, expected solid, solution or both`,
   }),
   /** Of the solution; asked for whenever there is one. */
-  concentration: z.optional(concentration),
+  concentration: z.optional(strength),
   /** How many ions of each kind it holds; one of each when absent. */
   holds: z.optional(z.strictObject({ cations: oneUnlessSaid, anions: oneUnlessSaid })),
 };

@@ -2,8 +2,9 @@
 import type { Language } from "../tags.ts";
 
 export const LANGUAGE: Language = "de";
-/** What a reader typed, its figures as the engine reads them: 0.1 where 0,1 stands. */
-export const typedFigures = (typed: string): string => typed.replace(/(\d),(?=\d)/g, "$1.");
+/** What a reader typed, its figures as the engine reads them: 0.1 where 0,1 stands, and "about" for "etwa". */
+export const typedFigures = (typed: string): string =>
+  typed.replace(/(\d),(?=\d)/g, "$1.").replace(/^(etwa|ca\.) +/i, "about ");
 /** The last two of a list: "a, b und c", "a oder b". */
 export const AND = "und";
 export const OR = "oder";

@@ -20,6 +20,8 @@ export const GIVEN_AS = "Gegeben als";
 export const isGivenAs = (sample: string) => `Probe ${sample} ist gegeben als`;
 export const GIVEN = { solution: "Lösung", solid: "Feststoff", both: "Feststoff und seine Lösung" };
 export const STRENGTH = "Konzentration der Lösung";
+export const NO_STRENGTH =
+  "Nennt die Aufgabe keine Konzentration, so schreib „etwa 0,1 mol/dm3“: Dann zählt auch, was 0,02 bis 0,5 mol/dm3 zeigen würden.";
 export const strengthOf = (sample: string) => `Konzentration der Lösung ${sample}`;
 export const IONS = { cations: "Kationen", anions: "Anionen" };
 export const ionsIn = (kind: "cations" | "anions", sample: string) => `${IONS[kind]} in Probe ${sample}`;

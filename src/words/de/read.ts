@@ -26,6 +26,8 @@ export const ofTest = (cell: string) => `von ${cell}`;
 
 const FORM = { solid: "ein Feststoff", solution: "eine Lösung", both: "ein Feststoff und eine Lösung" };
 /** "K: eine Lösung, 0,1 mol/dm3" */
+/** A strength that the paper does not give. */
+export const about = (strength: string) => `etwa ${strength}, denn die Aufgabe nennt keine`;
 export const given = (label: string, form: keyof typeof FORM, strength: string | undefined) =>
   `${label}: ${FORM[form]}${strength ? `, ${strength}` : ""}`;
 const counted = (count: number, one: string, many: string): string =>

@@ -20,6 +20,8 @@ export const GIVEN_AS = "Given as";
 export const isGivenAs = (sample: string) => `Sample ${sample} is given as`;
 export const GIVEN = { solution: "a solution", solid: "a solid", both: "a solid and its solution" };
 export const STRENGTH = "Strength of the solution";
+export const NO_STRENGTH =
+  'Where the paper gives no strength, write "about 0.1 mol/dm3": what 0.02 to 0.5 mol/dm3 would show then counts too.';
 export const strengthOf = (sample: string) => `Strength of solution ${sample}`;
 export const IONS = { cations: "Cations", anions: "Anions" };
 export const ionsIn = (kind: "cations" | "anions", sample: string) => `${IONS[kind]} in sample ${sample}`;

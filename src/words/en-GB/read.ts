@@ -24,6 +24,8 @@ export const theSights = (count: number) => `the ${count} sights`;
 export const ofTest = (cell: string) => `of ${cell}`;
 
 const FORM = { solid: "a solid", solution: "a solution", both: "a solid and a solution" };
+/** A strength that the paper does not give. */
+export const about = (strength: string) => `about ${strength}, for the paper gives none`;
 /** "K: a solution, 0.1 mol/dm3" */
 export const given = (label: string, form: keyof typeof FORM, strength: string | undefined) =>
   `${label}: ${FORM[form]}${strength ? `, ${strength}` : ""}`;

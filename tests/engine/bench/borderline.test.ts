@@ -12,9 +12,11 @@ import { cm3, drops, excess, solve, take } from "./show.ts";
 const partsOf = (tests: unknown[][]) =>
   procedure.parse([{ label: "a", title: "test", tests: tests.map((steps) => ({ steps })) }]);
 
+const ABOUT = { given: "solution", concentration: { molPerDm3: 0.1, about: true } } as const;
+
 /** The border of a salt in tests that follow one another in one tube, the sample's strength left open. */
 const open = (cation: string, anion: string, ...tests: unknown[][]) =>
-  borderline(saltOf(cation, anion), { given: "solution" }, partsOf(tests), solve);
+  borderline(saltOf(cation, anion), ABOUT, partsOf(tests), solve);
 
 const alkali = (reagent: string) => [[take, drops(reagent)], [excess(reagent)]];
 

@@ -19,7 +19,7 @@ const alkali = (drops: number) =>
     },
   ]);
 const zinc = { ions: saltOf("Zn^2+", "SO4^2-").ions, molPerDm3: 0.1 };
-const open = { given: "solution" } as const;
+const open = { given: "solution", concentration: { molPerDm3: 0.1, about: true } } as const;
 
 function counting(): { solve: Solver; solved: () => number } {
   const inner = createSolver();

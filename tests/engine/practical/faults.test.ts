@@ -18,6 +18,14 @@ test("the sound practical is read whole", () => {
   });
 });
 
+test("a strength that the paper does not give is about so much; of a volume that is no amount", () => {
+  expect(readPractical(changed(["samples", 0, "concentration"], "about 0.1 mol/dm3"))).toMatchObject({
+    practical: { samples: [{ concentration: { molPerDm3: 0.1, about: true } }, {}] },
+  });
+  expect(faultsWith([...FIRST, "take"], "about 1 cm3")).toContain('found "about 1 cm3"');
+  expect(faultsWith(["samples", 0, "concentration"], "about")).toContain('found "about"');
+});
+
 test("units and amounts", () => {
   const told = [
     "0.1 M",
