@@ -19,6 +19,9 @@ const briefly = (rounds: number, call: () => unknown): number => rounded(times(r
 
 const medianOf = (rounds: number, call: () => unknown): number => rounded(processorTime(rounds, call));
 
+/** With equations, as a build needs them. */
+const predictor = (): Predictor => createPredictor(createSolver(), undefined, predictSalt);
+
 function dropsMs(): number {
   say("predict: one test drop by drop");
   const solve = createSolver();
@@ -67,8 +70,8 @@ function practical25() {
     paper: statement.parse({ cations: "school", anions: "school" }),
     parts: procedureOf25,
   };
-  const known = createPredictor(createSolver());
-  const practical25Ms = medianOf(ROUNDS.practical25, () => everySalt(practical, createPredictor(createSolver())));
+  const known = predictor();
+  const practical25Ms = medianOf(ROUNDS.practical25, () => everySalt(practical, predictor()));
   return {
     practical25Ms,
     practical25ToLinearSolve: rounded(practical25Ms / linearSolveMs()),
@@ -81,8 +84,8 @@ export function benchPredict(practical: Practical) {
   return {
     dropsMs: dropsMs(),
     tableMs: tableMs(),
-    practicalMs: medianOf(ROUNDS.practical, () => everySalt(practical, createPredictor(createSolver()))),
-    bordersMs: medianOf(ROUNDS.borders, () => tabulate(practical, createPredictor(createSolver()), phrase)),
+    practicalMs: medianOf(ROUNDS.practical, () => everySalt(practical, predictor())),
+    bordersMs: medianOf(ROUNDS.borders, () => tabulate(practical, predictor(), phrase)),
     ...practical25(),
   };
 }

@@ -5,7 +5,7 @@
  * - `readPaper(input)`: the same for a paper whose answer is not known.
  * - `createSolver()`: chemical equilibrium, mol and kg in, mol/kg out; says so when it finds none.
  * - `predictSalt(salt, procedure, solve)`: what one salt shows at every test, with the events and numbers behind it.
- * - `createPredictor(solve)`: the same, and what stands on the border of another sight, remembered.
+ * - `createPredictor(solve)`: the same without equations unless told to, and what stands on the border of another sight, remembered.
  * - `tabulate(practical, predictor, phrase)`: the same for every salt the paper allows, as a compact table.
  * - `deduce(table, record)`: which salts remain, why the others do not, what to repeat when nothing fits; `SOMETHING_ELSE` records a sight
  *   that no salt is predicted to show.

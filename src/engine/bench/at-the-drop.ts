@@ -8,7 +8,6 @@ import { VISIBILITY } from "../constants/visibility.ts";
 import type { Solver } from "../equilibrium/solve.ts";
 import { type Amounts, addAmounts, amountsOf } from "./amounts.ts";
 import type { Components } from "./composition.ts";
-import { netIonicEquation } from "./net-ionic.ts";
 import { addAlone } from "./sample.ts";
 import { look, type SolidSeen } from "./sight.ts";
 import { copyOfTube, pour, settle, type Tube } from "./tube.ts";
@@ -16,7 +15,9 @@ import { copyOfTube, pour, settle, type Tube } from "./tube.ts";
 export interface AtDrop {
   gate: string;
   solid: SolidSeen;
-  equation: string | undefined;
+  /** What met there, and what it became. */
+  met: Amounts;
+  became: Amounts;
 }
 
 /** The solid of a gate that a drop of a solution (mol/dm3) brings down as it spreads in the tube's liquid; undefined for none. */
@@ -27,8 +28,7 @@ export function atTheDrop(tube: Tube, perDm3: Readonly<Components>, solve: Solve
     const { met, result } = spread(tube, perDm3, drops * BENCH_PRACTICE.drop.value, solve);
     for (const { id: gate, solid: id } of gates) {
       const solid = look(result).solids.find((one) => one.id === id);
-      if (solid && solid.gramsPerDm3 >= VISIBILITY.plain.value)
-        return { gate, solid, equation: netIonicEquation(id, true, met, amountsOf(result)) };
+      if (solid && solid.gramsPerDm3 >= VISIBILITY.plain.value) return { gate, solid, met, became: amountsOf(result) };
     }
   }
   return undefined;

@@ -10,7 +10,7 @@ import { asSample } from "./as-sample.ts";
 import { LOG_K_SHIFT, notingDecisive } from "./decisive.ts";
 import { ALKALIS } from "./interference/line.ts";
 import { withSoldAlkali } from "./interference/trial.ts";
-import { predictSalt } from "./predict.ts";
+import { predictSights } from "./predict.ts";
 import type { Prediction } from "./prediction.ts";
 import type { Content } from "./salt.ts";
 import type { TestedSalt } from "./sample.ts";
@@ -54,7 +54,7 @@ export function borderline(salt: Content, form: Form, parts: Procedure, solve: S
     variation.of !== "constant" || cannotBe(salt, form, solverWith(variation.id, variation.by, solve)) === undefined;
   for (const part of parts) {
     const met = new Set<string>();
-    const plain = predictSalt(sample, [part], notingDecisive(met, solve));
+    const plain = predictSights(sample, [part], notingDecisive(met, solve));
     const variations: Variation[] = [
       ...strengths.map((molPerDm3) => ({ of: "sample", molPerDm3 }) as const),
       ...reagentVariations(part),
@@ -90,13 +90,13 @@ function note(
 function predictVaried(variation: Variation, sample: TestedSalt, part: Part, solve: Solver): Map<string, Prediction> {
   switch (variation.of) {
     case "sample":
-      return predictSalt({ ...sample, molPerDm3: variation.molPerDm3 }, [part], solve);
+      return predictSights({ ...sample, molPerDm3: variation.molPerDm3 }, [part], solve);
     case "reagent":
-      return predictSalt(sample, [withStrength(part, variation.id, variation.molPerDm3)], solve);
+      return predictSights(sample, [withStrength(part, variation.id, variation.molPerDm3)], solve);
     case "carbonate":
-      return predictSalt(sample, [withSoldAlkali(part)], solve);
+      return predictSights(sample, [withSoldAlkali(part)], solve);
     case "constant":
-      return predictSalt(sample, [part], solverWith(variation.id, variation.by, solve));
+      return predictSights(sample, [part], solverWith(variation.id, variation.by, solve));
   }
 }
 

@@ -2,8 +2,9 @@
 import { VISIBILITY } from "../constants/visibility.ts";
 import type { GasTest } from "../practical.ts";
 import { amountsOf } from "./amounts.ts";
+import { limewaterEvents } from "./limewater.ts";
 import { metalsOf } from "./metals.ts";
-import { netIonicEquation } from "./net-ionic.ts";
+import type { EquationWriter } from "./net-ionic.ts";
 import type { BenchEvent } from "./prediction.ts";
 import { DOUBTFUL } from "./read-gas.ts";
 import type { FateReading, Growth } from "./read-precipitate.ts";
@@ -13,8 +14,16 @@ import type { GasTestSeen, TestTrace } from "./trace.ts";
 /** Part of a precipitate that must dissolve before it is told as an event: what a person would notice. */
 const WORTH_AN_EVENT = 0.25;
 
-/** What happened in a test: solids that formed or dissolved, gases, changes of oxidation state. */
-export function eventsOf(trace: TestTrace, grown: readonly Growth[], fate: FateReading | undefined): BenchEvent[] {
+/**
+ * What happened in a test: solids that formed or dissolved, gases, changes of oxidation state.
+ * @param write writes the equations of solids and gases
+ */
+export function eventsOf(
+  trace: TestTrace,
+  grown: readonly Growth[],
+  fate: FateReading | undefined,
+  write: EquationWriter,
+): BenchEvent[] {
   const redox = toldReactions(trace.reactions, { before: trace.together, after: trace.end, pH: trace.endPH });
   const told = redox.map(({ equation }) => equation);
   const side = (n: 0 | 1, all: readonly string[]) => (id: string) =>
@@ -37,10 +46,10 @@ export function eventsOf(trace: TestTrace, grown: readonly Growth[], fate: FateR
     phase: id,
     gramsPerDm3,
     // A solid that a change of oxidation state makes is told by that reaction.
-    equation: madeBy(id) ?? netIonicEquation(id, true, trace.together, withSolid(trace, id)),
+    equation: madeBy(id) ?? write(id, true, trace.together, withSolid(trace, id)),
   }));
   if (fate && fate.id !== "" && fate.dissolved >= WORTH_AN_EVENT && !isReplaced(fate.id, trace)) {
-    const equation = usedBy(fate.id) ?? netIonicEquation(fate.id, false, trace.together, trace.end);
+    const equation = usedBy(fate.id) ?? write(fate.id, false, trace.together, trace.end);
     events.push({ kind: "precipitate dissolves", phase: fate.id, dissolved: fate.dissolved, equation });
   }
   for (const [gas, cm3] of trace.bubbles) {
@@ -49,15 +58,15 @@ export function eventsOf(trace: TestTrace, grown: readonly Growth[], fate: FateR
       kind: "gas leaves",
       phase: gas,
       cm3,
-      equation: madeBy(gas) ?? netIonicEquation(gas, true, trace.together, trace.end),
+      equation: madeBy(gas) ?? write(gas, true, trace.together, trace.end),
     });
   }
-  events.push(...gasEvents(trace, told));
+  events.push(...gasEvents(trace, told, write));
   for (const { pair, equation, source } of redox) events.push({ kind: "redox", gate: pair, equation, source });
   for (const { equation, celsius, happens, gate } of trace.heat?.stages ?? []) {
     if (happens) events.push({ kind: "heat", equation, celsius, ...(gate && { gate }) });
   }
-  if (trace.limewater) events.push(...trace.limewater.events);
+  if (trace.limewater) events.push(...limewaterEvents(trace.limewater, write));
   if (trace.indicator) events.push({ kind: "indicator", pH: trace.indicator.pH });
   return events;
 }
@@ -76,7 +85,7 @@ const GROWN = 1.01;
 const isOf = (term: string, id: string): boolean => term.replace(/^\d+ /, "").trim() === id.replace(/, [^)]*\)$/, ")");
 
 /** Gases found at the mouth of the tube that did not bubble: each once, with its highest pressure. */
-function gasEvents(trace: TestTrace, told: readonly string[]): BenchEvent[] {
+function gasEvents(trace: TestTrace, told: readonly string[], write: EquationWriter): BenchEvent[] {
   const found = [
     {
       id: "NH3(g)",
@@ -97,7 +106,7 @@ function gasEvents(trace: TestTrace, told: readonly string[]): BenchEvent[] {
     const made = id === "NH3(g)" && told.some((equation) => equation.split("->")[1]?.includes("NH3"));
     const equation = made
       ? "NH3(aq) -> NH3(g)"
-      : netIonicEquation(id, true, id === "NH3(g)" ? trace.partTogether : trace.together, trace.end);
+      : write(id, true, id === "NH3(g)" ? trace.partTogether : trace.together, trace.end);
     return [{ kind: "gas leaves", phase: id, atm: most, equation }];
   });
 }

@@ -7,7 +7,7 @@ import { DISTURBANCES, type Kind } from "./interference/disturbances.ts";
 import { type Aim, type Line, lineOf } from "./interference/line.ts";
 import { differs } from "./interference/sign.ts";
 import { shakenAfter, type Trial } from "./interference/trial.ts";
-import { predictSalt } from "./predict.ts";
+import { predictSights } from "./predict.ts";
 import type { BenchEvent, Prediction } from "./prediction.ts";
 import type { SimpleSalt } from "./salt.ts";
 import type { TestedSalt } from "./sample.ts";
@@ -104,7 +104,7 @@ function* misledBy(
   solve: Solver,
 ): Generator<{ line: Line; kind: Kind; remedy: string; misled: Misled }> {
   const asWritten = new Map<Part, Prediction[]>();
-  const predict = (trial: Trial) => [...predictSalt(trial.salt, [trial.part], solve).values()];
+  const predict = (trial: Trial) => [...predictSights(trial.salt, [trial.part], solve).values()];
   for (const line of lines) {
     // Which halide it was is told by what is left when the ammonia is in: the tube is looked at once more.
     const left = line.aim === "which halide";

@@ -6,7 +6,7 @@ import type { Solver } from "../equilibrium/solve.ts";
 import { CLEARS_AGAIN, GAS_EVIDENCE } from "../practical/gases.ts";
 import type { GasSeen, Step } from "../practical.ts";
 import { type Amounts, addAmounts, amountsOf } from "./amounts.ts";
-import { netIonicEquation } from "./net-ionic.ts";
+import type { EquationWriter } from "./net-ionic.ts";
 import { reagentComponents } from "./operations.ts";
 import type { BenchEvent } from "./prediction.ts";
 import { fates } from "./read-precipitate.ts";
@@ -27,7 +27,9 @@ export interface LimewaterSeen {
   /** Part of it that has dissolved at the end, 0 to 1, and what is left, g/dm3. */
   dissolved: number;
   leftGramsPerDm3: number;
-  events: BenchEvent[];
+  /** For the events: what was brought together, and the amounts after each portion of gas. Empty where nothing came down. */
+  together: Amounts;
+  course: readonly Amounts[];
 }
 
 /** Portions of gas for one mole of calcium: the cloud is fullest at one, and has gone when it goes at all at two or three. */
@@ -74,7 +76,8 @@ export function leadThrough(
     cloud: undefined,
     dissolved: 0,
     leftGramsPerDm3: 0,
-    events: [],
+    together: new Map(),
+    course: [],
   };
   if (all < NO_GAS) return seen;
   const alone = amountsOf(settle(tube, solve));
@@ -98,16 +101,15 @@ export function leadThrough(
   const left = (course[course.length - 1].get(cloud.id) ?? 0) / cloud.mol;
   seen.dissolved = 1 - left;
   seen.leftGramsPerDm3 = left * cloud.gramsPerDm3;
-  seen.events = eventsOf(seen, cloud, together, course);
-  return seen;
+  return { ...seen, together, course };
 }
 
-function eventsOf(
-  { inExcess, dissolved }: LimewaterSeen,
-  cloud: SolidSeen,
-  together: Amounts,
-  course: readonly Amounts[],
+/** The cloud that formed, and its going again, each with its equation. */
+export function limewaterEvents(
+  { inExcess, dissolved, cloud, together, course }: LimewaterSeen,
+  write: EquationWriter,
 ): BenchEvent[] {
+  if (!cloud || course.length === 0) return [];
   const solid = course.map((amounts) => amounts.get(cloud.id) ?? 0);
   const fullest = solid.indexOf(Math.max(...solid));
   const forms: BenchEvent = {
@@ -115,7 +117,7 @@ function eventsOf(
     where: "limewater",
     phase: cloud.id,
     gramsPerDm3: cloud.gramsPerDm3,
-    equation: netIonicEquation(cloud.id, true, together, course[fullest]),
+    equation: write(cloud.id, true, together, course[fullest]),
   };
   if (!inExcess || dissolved < WORTH_AN_EVENT) return [forms];
   // What met when the cloud began to go: the liquid and solid at the fullest, and the gas.
@@ -123,7 +125,7 @@ function eventsOf(
   for (const [id, mol] of course[fullest]) if (!id.endsWith("(g)")) clouded.set(id, mol);
   // Looked at when half of it has gone: later, gas that merely dissolves outweighs the reaction.
   const half = course[solid.findIndex((mol, n) => n > fullest && mol <= cloud.mol * (1 - dissolved / 2))];
-  const equation = netIonicEquation(cloud.id, false, clouded, half);
+  const equation = write(cloud.id, false, clouded, half);
   return [forms, { kind: "precipitate dissolves", where: "limewater", phase: cloud.id, dissolved, equation }];
 }
 

@@ -5,8 +5,12 @@
  */
 import type { Species } from "../equilibrium/species.ts";
 import type { Amounts } from "./amounts.ts";
-import { AMMONIA, everything, formOf, PROTON, TRIIODIDE, totalOf } from "./net-ionic/forms.ts";
+import { AMMONIA, everything, formOf, PROTON, TRIIODIDE } from "./net-ionic/forms.ts";
 import { type ProtonWay, protonWay } from "./net-ionic/proton-ways.ts";
+import { totalOf } from "./total-of.ts";
+
+/** Writes the equation of an event, as `netIonicEquation` does; undefined where there is none, or where nobody reads it. */
+export type EquationWriter = (id: string, forms: boolean, before: Amounts, after: Amounts) => string | undefined;
 
 /** What has still to be supplied by reactants (positive) or taken up by products (negative). */
 interface Need {

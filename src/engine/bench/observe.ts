@@ -12,10 +12,12 @@ import { VISIBILITY } from "../constants/visibility.ts";
 import { sameColour } from "../practical/same-colour.ts";
 import type { Colour, Observation, Precipitate } from "../practical.ts";
 import { alsoSeen } from "./also-seen.ts";
+import type { AtDrop } from "./at-the-drop.ts";
 import { eventsOf } from "./events.ts";
 import { afterWaiting, withinTheTest } from "./later-looks.ts";
 import { limewaterReadings } from "./limewater.ts";
 import { metalsOf } from "./metals.ts";
+import type { EquationWriter } from "./net-ionic.ts";
 import type { BenchEvent, Prediction } from "./prediction.ts";
 import { brownFumesReadings, effervescenceReadings, gasesGivenOff, gasReadings } from "./read-gas.ts";
 import { heatReadings } from "./read-heat.ts";
@@ -31,8 +33,11 @@ import {
 import { colourTogether, type Sight } from "./sight.ts";
 import type { TestTrace } from "./trace.ts";
 
-/** What would be recorded for a test, and why. */
-export function observe(trace: TestTrace): Prediction {
+/**
+ * What would be recorded for a test, and why.
+ * @param write writes the equations of what happened
+ */
+export function observe(trace: TestTrace, write: EquationWriter): Prediction {
   const grown = growths(trace);
   const fate = fateReading(trace);
   const atDrop = onlyAtDrop(trace, grown);
@@ -84,13 +89,13 @@ export function observe(trace: TestTrace): Prediction {
   const different = new Map(withFumes(trace, readings).map((reading) => [JSON.stringify(reading), reading]));
   return {
     readings: [...different.values()],
-    events: [...atDrop, ...eventsOf(trace, grown, fate)],
+    events: [...(atDrop ? [dropEvent(atDrop, write)] : []), ...eventsOf(trace, grown, fate, write)],
     ...(trace.after && { solution: trace.after.solution }),
     colours: coloursInSight(trace),
     gases: gasesGivenOff(trace),
     gates: [
       ...trace.gates,
-      ...atDrop.flatMap(({ gate }) => gate ?? []),
+      ...(atDrop ? [atDrop.gate] : []),
       ...slowGates(grown),
       ...seenFirst(trace, grown).map(({ id }) => id),
       ...afterWaiting(trace).map(({ gate }) => gate),
@@ -131,14 +136,15 @@ function seenFirst({ reactions }: TestTrace, grown: readonly Growth[]) {
   );
 }
 
-/** The event of what fell where a drop landed; none where a precipitate is there anyway. */
-function onlyAtDrop({ atDrop, before }: TestTrace, grown: readonly Growth[]): BenchEvent[] {
-  const there = before?.solids.some(({ id }) => id === atDrop?.solid.id);
-  if (!atDrop || there || grown.some(({ id }) => id === atDrop.solid.id)) return [];
-  const { gate, solid, equation } = atDrop;
-  return [
-    { kind: "precipitate forms", phase: solid.id, gramsPerDm3: solid.gramsPerDm3, gate, ...(equation && { equation }) },
-  ];
+/** What fell where a drop landed; undefined where that precipitate is there anyway. */
+function onlyAtDrop({ atDrop, before }: TestTrace, grown: readonly Growth[]): AtDrop | undefined {
+  const isThere = ({ id }: { id: string }) => id === atDrop?.solid.id;
+  return before?.solids.some(isThere) || grown.some(isThere) ? undefined : atDrop;
+}
+
+function dropEvent({ gate, solid: { id, gramsPerDm3 }, met, became }: AtDrop, write: EquationWriter): BenchEvent {
+  const equation = write(id, true, met, became);
+  return { kind: "precipitate forms", phase: id, gramsPerDm3, gate, ...(equation && { equation }) };
 }
 
 /** The same with brown fumes, where some are seen: beside the likeliest reading alone, with bubbles and without, or a list grows too long. */
@@ -155,8 +161,9 @@ function withFumes(trace: TestTrace, readings: readonly Observation[]): Observat
 
 /** What could be recorded of a new precipitate: as it is seen first, then as it is minutes later. */
 function newSolids(trace: TestTrace, grown: readonly Growth[]): (Precipitate | false)[] {
-  if (grown.length === 0 && trace.atDrop && onlyAtDrop(trace, grown).length > 0) {
-    const { colour } = trace.atDrop.solid;
+  const atDrop = onlyAtDrop(trace, grown);
+  if (grown.length === 0 && atDrop) {
+    const { colour } = atDrop.solid;
     return [{ colour, amount: "plain" }, { colour, amount: "slight" }, false];
   }
   const first = seenFirst(trace, grown);

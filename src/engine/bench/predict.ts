@@ -5,6 +5,7 @@ import type { Solver } from "../equilibrium/solve.ts";
 import { cellsOf } from "../practical/cells.ts";
 import type { Part, Procedure } from "../practical.ts";
 import { type BenchTube, carryOutTest, type Hand } from "./carry-out-test.ts";
+import { type EquationWriter, netIonicEquation } from "./net-ionic.ts";
 import { observe } from "./observe.ts";
 import type { Prediction } from "./prediction.ts";
 import { gasesGivenOff } from "./read-gas.ts";
@@ -18,13 +19,35 @@ import { copyOfTube, emptyTube } from "./tube.ts";
  * @throws NoEquilibrium when the solver gives up, UnknownReagent and RangeError for a procedure that cannot be carried out
  */
 export function predictSalt(salt: TestedSalt, parts: Procedure, solve: Solver): Map<string, Prediction> {
+  return predictWith(netIonicEquation, salt, parts, solve);
+}
+
+/** As `predictSalt`, without the equations of solids and gases: for those who ask what is seen, not why. */
+export function predictSights(salt: TestedSalt, parts: Procedure, solve: Solver): Map<string, Prediction> {
+  return predictWith(() => undefined, salt, parts, solve);
+}
+
+function predictWith(
+  write: EquationWriter,
+  salt: TestedSalt,
+  parts: Procedure,
+  solve: Solver,
+): Map<string, Prediction> {
   const cells = cellsOf(parts);
   return new Map(
     parts.flatMap((part) => {
-      const predictions = predictPart(salt, part, solve);
+      const predictions = predictPart({ salt, part, solve, write });
       return cells.filter((cell) => cell.part === part).map(({ id }, n): [string, Prediction] => [id, predictions[n]]);
     }),
   );
+}
+
+/** A part to be predicted for a salt. */
+interface Asked {
+  salt: TestedSalt;
+  part: Part;
+  solve: Solver;
+  write: EquationWriter;
 }
 
 /** What the engine says of a test it has no chemistry for. */
@@ -35,14 +58,14 @@ const NO_OPINION: Prediction = { readings: [], events: [], colours: [], gases: [
  * again within them a careful hand stops when it is at its fullest; "warm" is not a temperature; air takes its time to act. Every hand is right, so every reading
  * is accepted; the careful one's comes first.
  */
-function predictPart(salt: TestedSalt, part: Part, solve: Solver): Prediction[] {
+function predictPart(asked: Asked): Prediction[] {
+  const { part } = asked;
   const warm = TEMPERATURE.warm.value;
-  const counted = runPart(salt, part, solve, () => ({ warm, air: true }));
+  const counted = runPart(asked, () => ({ warm, air: true }));
   const stops = counted.map(({ trace }) => stopAt(trace));
   const runs = [counted];
   /** Another hand does what the first did until its own test comes. */
-  const again = (from: number, hand: (index: number) => Hand) =>
-    runPart(salt, part, solve, hand, counted.slice(0, from));
+  const again = (from: number, hand: (index: number) => Hand) => runPart(asked, hand, counted.slice(0, from));
   const firstStop = stops.findIndex((stop) => stop !== undefined);
   if (firstStop >= 0) {
     runs.unshift(again(firstStop, (index) => ({ warm, air: true, stopAtDrop: stops[index] })));
@@ -86,9 +109,7 @@ interface TestRun {
 
 /** Carries a part out, from after the tests already `done`. */
 function runPart(
-  salt: TestedSalt,
-  part: Part,
-  solve: Solver,
+  { salt, part, solve, write }: Asked,
   hand: (index: number) => Hand,
   done: readonly TestRun[] = [],
 ): TestRun[] {
@@ -103,7 +124,7 @@ function runPart(
       ? { tube: copyOfTube(last.after.tube), portion: { ...last.after.portion }, brought: new Map(last.after.brought) }
       : { tube: emptyTube(), portion: nothingTaken(salt), brought: new Map() };
     const trace = carryOutTest(part.tests[index], after.tube, after.portion, after.brought, solve, hand(index));
-    const prediction = trace.unknown ? { ...NO_OPINION, gases: gasesGivenOff(trace) } : observe(trace);
+    const prediction = trace.unknown ? { ...NO_OPINION, gases: gasesGivenOff(trace) } : observe(trace, write);
     runs.push({ trace, prediction, after });
   }
   return runs;

@@ -4,14 +4,14 @@ import type { Solver } from "../equilibrium/solve.ts";
 import type { Part, Procedure } from "../practical.ts";
 import type { Form } from "./allowed-salts.ts";
 import { type Borderline, borderline } from "./borderline.ts";
-import { predictSalt } from "./predict.ts";
+import { predictSights } from "./predict.ts";
 import type { Prediction } from "./prediction.ts";
 import type { Content } from "./salt.ts";
 import type { TestedSalt } from "./sample.ts";
 
 export interface Predictor {
   solve: Solver;
-  /** As `predictSalt`. */
+  /** As `predictSalt`; without equations unless the predictor was made with it. */
   predict(salt: TestedSalt, parts: Procedure): Map<string, Prediction>;
   /** As `borderline`. */
   border(salt: Content, form: Form, parts: Procedure): Map<string, Borderline>;
@@ -56,10 +56,12 @@ function inMind<T>(): Memory<T> {
  * must not be changed. Throws what `predictSalt` throws.
  *
  * @param memories where to keep what has been worked out
+ * @param predictSalt what predicts; where equations are read, the function of that name
  */
 export function createPredictor(
   solve: Solver,
   { predicted, bordered }: Memories = { predicted: inMind(), bordered: inMind() },
+  predictSalt = predictSights,
 ): Predictor {
   const remembered = remembering(solve);
   return {

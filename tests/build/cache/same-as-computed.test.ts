@@ -12,6 +12,7 @@ import { liveCurves } from "../../../src/build/live-curves.ts";
 import { practicalPaths, readPage, readPracticalFile } from "../../../src/build/practical-files.ts";
 import { walkthrough } from "../../../src/build/walkthrough.ts";
 import type { Borderline } from "../../../src/engine/bench/borderline.ts";
+import { predictSalt } from "../../../src/engine/bench/predict.ts";
 import type { Prediction } from "../../../src/engine/bench/prediction.ts";
 import { createPredictor } from "../../../src/engine/bench/predictor.ts";
 import { createSolver } from "../../../src/engine/equilibrium/solve.ts";
@@ -68,7 +69,7 @@ test("a table made from kept predictions is the table made from new ones", () =>
       predicted.keep();
       bordered.keep();
     };
-    return { keep, added, predictor: createPredictor(createSolver(), { predicted, bordered }) };
+    return { keep, added, predictor: createPredictor(createSolver(), { predicted, bordered }, predictSalt) };
   };
   const first = predictorOver(cacheIn(folder));
   const made = tabulate(practical, first.predictor, phrase);

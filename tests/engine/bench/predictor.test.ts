@@ -1,7 +1,7 @@
 /** A predictor that has met a part before: the same answer, and nothing solved. */
 import { expect, test } from "vitest";
 import { borderline } from "../../../src/engine/bench/borderline.ts";
-import { predictSalt } from "../../../src/engine/bench/predict.ts";
+import { predictSalt, predictSights } from "../../../src/engine/bench/predict.ts";
 import { createPredictor } from "../../../src/engine/bench/predictor.ts";
 import { saltOf } from "../../../src/engine/bench/salt.ts";
 import { createSolver, type Solver } from "../../../src/engine/equilibrium/solve.ts";
@@ -56,15 +56,32 @@ test.each([
   const before = solved();
   const second = predict(salt, alkali(drops));
   expect(solved()).toBeGreaterThan(before);
-  expect(second).toEqual(predictSalt(salt, alkali(drops), createSolver()));
+  expect(second).toEqual(predictSights(salt, alkali(drops), createSolver()));
 });
 
 test("what is remembered is what is worked out anew", () => {
   const { predict, border } = createPredictor(createSolver());
   for (let again = 0; again < 2; again++) {
-    expect(predict(zinc, alkali(5))).toEqual(predictSalt(zinc, alkali(5), createSolver()));
+    expect(predict(zinc, alkali(5))).toEqual(predictSights(zinc, alkali(5), createSolver()));
     expect(border(saltOf("Zn^2+", "SO4^2-"), open, alkali(5))).toEqual(
       borderline(saltOf("Zn^2+", "SO4^2-"), open, alkali(5), createSolver()),
     );
   }
+});
+
+test("equations are written where they are asked for, and nothing else hangs on them", () => {
+  const equationsOf = (cells: ReturnType<typeof predictSalt>) =>
+    [...cells.values()].flatMap(({ events }) => events.flatMap(({ equation }) => equation ?? []));
+  const written = predictSalt(zinc, alkali(5), createSolver());
+  const plain = predictSights(zinc, alkali(5), createSolver());
+  expect(equationsOf(written)).not.toEqual([]);
+  expect(equationsOf(plain)).toEqual([]);
+  const without = (cells: typeof written) =>
+    [...cells].map(([id, { events, ...rest }]) => [
+      id,
+      rest,
+      events.map((event) => ({ ...event, equation: undefined })),
+    ]);
+  expect(without(plain)).toEqual(without(written));
+  expect(createPredictor(createSolver(), undefined, predictSalt).predict(zinc, alkali(5))).toEqual(written);
 });

@@ -2,6 +2,7 @@
 import { describe, expect, test } from "vitest";
 import type { Amounts } from "../../../src/engine/bench/amounts.ts";
 import { carryOutTest } from "../../../src/engine/bench/carry-out-test.ts";
+import { netIonicEquation } from "../../../src/engine/bench/net-ionic.ts";
 import { observe } from "../../../src/engine/bench/observe.ts";
 import type { BenchEvent } from "../../../src/engine/bench/prediction.ts";
 import { nothingTaken } from "../../../src/engine/bench/sample.ts";
@@ -30,7 +31,7 @@ function told(ions: Record<string, number>, tests: readonly unknown[][]): Told[]
   return part.tests.flatMap((one) => {
     const trace = carryOutTest(one, tube, portion, together, solve, { warm: TEMPERATURE.warm.value, air: true });
     if (trace.unknown) return [];
-    const { events } = observe(trace);
+    const { events } = observe(trace, netIonicEquation);
     return events
       .filter(({ kind, where }) => kind !== "heat" && where === undefined)
       .map((event) => ({ event, before: trace.together, after: trace.end, pH: trace.endPH }));

@@ -4,6 +4,7 @@
  */
 import { compileDatabase, type Phase, type Species } from "../../equilibrium/species.ts";
 import type { Amounts } from "../amounts.ts";
+import { totalOf } from "../total-of.ts";
 
 export const database = compileDatabase();
 export const everything: ReadonlyMap<string, Species> = new Map(
@@ -25,8 +26,6 @@ const MOST_CHARGE = 3;
 
 /** What may be named of each component, with moles of it in one mole. */
 const forms = new Map<number, { one: Species; moles: number; dissolved: boolean }[]>();
-/** Everything that holds a component, with moles of it in one mole. */
-const holders = new Map<number, [id: string, moles: number][]>();
 
 const kindOf = (entry: Species): Phase["kind"] | "dissolved" => ("kind" in entry ? (entry as Phase).kind : "dissolved");
 const molesOf = ({ nu }: Species, index: number): number => nu.find(([which]) => which === index)?.[1] ?? 0;
@@ -39,8 +38,6 @@ function add(index: number, one: Species): void {
 }
 
 for (const entry of everything.values()) {
-  for (const [index, moles] of entry.nu)
-    if (moles > 0) holders.set(index, [...(holders.get(index) ?? []), [entry.id, moles]]);
   const own = entry.nu.filter(([index, moles]) => index !== PROTON && index !== AMMONIA && moles > 0);
   const [[only] = []] = own;
   if (kindOf(entry) === "solid") for (const [index] of own) add(index, entry);
@@ -65,13 +62,6 @@ function isComplex(entry: Species): boolean {
   const own = entry.nu.filter(([index]) => index !== PROTON && index !== AMMONIA);
   const centres = own.filter(([index]) => !LIGANDS.includes(index));
   return centres.length === 1 && own.length > 1 && (entry.id.startsWith("[") || entry.id === TRIIODIDE);
-}
-
-/** All there is of a component, mol. */
-export function totalOf(index: number, amounts: Amounts): number {
-  let sum = 0;
-  for (const [id, moles] of holders.get(index) ?? []) sum += (amounts.get(id) ?? 0) * moles;
-  return sum;
 }
 
 /** A change that is a smaller part of all there is of the component decides nothing. */

@@ -3,8 +3,9 @@
  * by the form that was poured in, an oxide of manganese that comes and goes again is left out, and what is too little beside another
  * reaction of the same reagent is not told.
  */
+import { compileDatabase } from "../../equilibrium/species.ts";
 import type { Amounts } from "../amounts.ts";
-import { database, totalOf } from "../net-ionic/forms.ts";
+import { totalOf } from "../total-of.ts";
 import type { Reacted } from "../tube.ts";
 import { type HalfEquation, halfEquations, type Part } from "./half-equation.ts";
 import { pairEquation } from "./pair-equation.ts";
@@ -111,7 +112,7 @@ function asOne(oxidant: HalfEquation, { reductant }: Pair, electrons: number, { 
 
 /** True when hardly anything is left of what the first step made, and nothing of it was there before. */
 function hasGone(component: string, { variants, electrons }: Reaction, { before, after }: Change): boolean {
-  const index = database.componentIndex.get(component);
+  const index = compileDatabase().componentIndex.get(component);
   if (index === undefined || totalOf(index, before) > 0) return false;
   const [{ pair }] = variants;
   const each = pair.oxidant.reduced.reduce(
