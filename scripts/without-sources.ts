@@ -3,6 +3,7 @@
  * published, why it was chosen. A quarter of what a reader on a slow network would wait for, and no worker shows it.
  */
 import type { Plugin } from "vite";
+import { CONSTANTS, childrenOf, type Node } from "./syntax-node.ts";
 
 /** Entries that nothing a worker runs may read; `tests/scripts/without-sources.test.ts` holds both workers to that. */
 const ENTRIES = new Set([
@@ -25,28 +26,15 @@ const ENTRIES = new Set([
 /** Those of one file alone: elsewhere an entry of that name is told to readers. */
 const ENTRIES_OF: readonly (readonly [file: RegExp, names: readonly string[]])[] = [
   [/[\\/]salts\.ts$/, ["name", "hazard", "waste", "concentration"]],
+  [/[\\/](?:heating|kinetic-gates|later-looks|starch)\.ts$/, ["name"]],
+  [/[\\/]flame-colours\.ts$/, ["alsoAccept"]],
+  [/[\\/](?!class-practice)[\w-]+\.ts$/, ["unit"]],
 ];
-
-const CONSTANTS = /[\\/]src[\\/]engine[\\/]constants[\\/].*\.ts$/;
-
-/** A node of the syntax tree, as far as it is looked at. */
-interface Node {
-  type: string;
-  start: number;
-  end: number;
-  key?: { name?: string };
-  [child: string]: unknown;
-}
-
-const isNode = (value: unknown): value is Node =>
-  typeof value === "object" && value !== null && typeof (value as Node).type === "string";
 
 /** Places of the entries of these names, none within another. */
 function entriesIn(node: Node, names: ReadonlySet<string>): Node[] {
-  if (node.type === "Property" && names.has(node.key?.name ?? "")) return [node];
-  return Object.values(node).flatMap((child) =>
-    (Array.isArray(child) ? child : [child]).filter(isNode).flatMap((one) => entriesIn(one, names)),
-  );
+  if (node.type === "Property" && names.has((node.key as { name?: string }).name ?? "")) return [node];
+  return childrenOf(node).flatMap((child) => entriesIn(child, names));
 }
 
 /** The text without the nodes, and without the comma after each. */

@@ -1,6 +1,7 @@
 import { join } from "node:path";
 import { build, type Rolldown } from "vite";
 import { describe, expect, test } from "vitest";
+import { asColumns } from "../../scripts/as-columns.ts";
 import { withoutSources } from "../../scripts/without-sources.ts";
 import { createPredictor } from "../../src/engine/bench/predictor.ts";
 import { createSolver } from "../../src/engine/equilibrium/solve.ts";
@@ -103,7 +104,7 @@ describe("the constants as a worker gets them", () => {
   test("tell the same of a paper as whole, and no source", async () => {
     const entry = "src/components/paper/work-out.worker.ts";
     const whole = await bundled(entry, []);
-    const light = await bundled(entry, [withoutSources()]);
+    const light = await bundled(entry, [withoutSources(), asColumns()]);
     expect(whole).toContain("from memory");
     expect(light).not.toContain('source: "minteq"');
     // Some 60 000 letters before anything is made small; the exact figure hangs on how many rows there are.
@@ -138,6 +139,6 @@ describe("the constants as a worker gets them", () => {
     };
     const whole = await curve(await bundled(entry, []));
     expect(whole).toHaveProperty("curve");
-    expect(await curve(await bundled(entry, [withoutSources()]))).toEqual(whole);
+    expect(await curve(await bundled(entry, [withoutSources(), asColumns()]))).toEqual(whole);
   }, 60_000);
 });
