@@ -2,8 +2,9 @@ import mdx from "@astrojs/mdx";
 import preact from "@astrojs/preact";
 import sitemap from "@astrojs/sitemap";
 import { defineConfig } from "astro/config";
-import type { Plugin } from "vite";
 import { LANGUAGE } from "#words/language.ts";
+import { asColumns } from "./scripts/as-columns.ts";
+import { entriesShareFiles, modulesShareFiles, PURE_ROOMS } from "./scripts/code-files.ts";
 import { fetchAhead } from "./scripts/fetch-ahead.ts";
 import { siteAddress } from "./scripts/site-address.ts";
 import { withoutSources } from "./scripts/without-sources.ts";
@@ -21,29 +22,8 @@ useDepartment(import.meta.dirname);
 
 const { base, site } = siteAddress(process.env, department());
 
-/** Modules every island needs: one file instead of eight keeps a first visit to few requests. */
-const ISLAND_RUNTIME =
-  /node_modules[\\/](?:preact[\\/]|@astrojs[\\/]preact[\\/]dist[\\/](?:client|static-html))|vite[\\/]preload-helper|src[\\/](?:components[\\/](?:Words|awake|later|names|sentence|address-bar)|engine[\\/](?:formula[\\/]typeset|deduction[\\/]something-else))\.tsx?/;
-
 /** What holds JSX. Without this the plugin also takes every other file of ours apart and writes it anew, a quarter of a build's time. */
 const JSX_FILES = ["**/*.tsx"];
-
-/** The islands of a walkthrough, with what the page for a paper of one's own shares with them: one file instead of three. */
-const WALKTHROUGH =
-  /src[\\/]components[\\/](?:walkthrough-islands\.ts|record[\\/]Record(?:AndConclusion|Table)\.tsx|prepare[\\/]OtherTubes\.tsx)/;
-
-/** A rack drawn anew: in a walkthrough when other tubes are chosen, in a paper of one's own, and in part on sheets to print. */
-const RACK = /src[\\/]components[\\/]prepare[\\/](?:BenchPlan|TubeChoice|Tube)\.tsx/;
-
-/**
- * Lets the file an island starts from also hold what other islands import of it. Astro asks for files that export nothing else, and the
- * bundler then puts a file of one line before each of them: a request of its own for fifty bytes.
- */
-const islandsShareFiles: Plugin = {
-  name: "islands-share-files",
-  applyToEnvironment: ({ name }) => name === "client",
-  options: (given) => ({ ...given, preserveEntrySignatures: "allow-extension" }),
-};
 
 export default defineConfig({
   base,
@@ -80,23 +60,13 @@ export default defineConfig({
   },
   vite: {
     resolve: { alias: wordsOf(LANGUAGE) },
-    plugins: [islandsShareFiles, fetchAhead(), departmentPlugin()],
+    plugins: [entriesShareFiles, modulesShareFiles, fetchAhead("page"), departmentPlugin()],
     // The engine's worker loads its rooms as modules.
-    worker: { format: "es", plugins: () => [withoutSources()] },
-    build: {
-      rolldownOptions: {
-        checks: { moduleLevelDirective: false },
-        output: {
-          codeSplitting: {
-            groups: [
-              { name: "island-runtime", test: ISLAND_RUNTIME },
-              { name: "walkthrough", test: WALKTHROUGH },
-              { name: "glass", test: /src[\\/]engine[\\/]planning[\\/]geometry\.ts/, priority: 1 },
-              { name: "rack", test: RACK },
-            ],
-          },
-        },
-      },
+    worker: {
+      format: "es",
+      plugins: () => [withoutSources(), asColumns(), entriesShareFiles, fetchAhead("worker")],
+      rolldownOptions: { treeshake: PURE_ROOMS },
     },
+    build: { rolldownOptions: { treeshake: PURE_ROOMS, checks: { moduleLevelDirective: false } } },
   },
 });

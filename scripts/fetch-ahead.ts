@@ -17,12 +17,16 @@ const helper = (base: string): string => `export const __vitePreload = (load, fi
 /** The list of files that stands at the head of a script which loads some later. */
 const ASKS_FOR_STYLES = /__vite__mapDeps=[^\n]*\.css"/;
 
-export const fetchAhead = (): Plugin => ({
+/** A worker has no page to ask through, and what it loads later on imports next to nothing. */
+const inWorker = "export const __vitePreload = (load) => load();";
+
+export const fetchAhead = (of: "page" | "worker"): Plugin => ({
   name: "fetch-ahead",
   apply: "build",
   enforce: "pre",
   load(id) {
-    return id === HELPER ? helper(this.environment.config.base) : undefined;
+    if (id !== HELPER) return undefined;
+    return of === "worker" ? inWorker : helper(this.environment.config.base);
   },
   generateBundle: {
     order: "post",

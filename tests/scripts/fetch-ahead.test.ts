@@ -21,13 +21,13 @@ beforeAll(async () => {
 });
 afterAll(() => rm(folder, { recursive: true }));
 
-async function bundled(...entries: string[]): Promise<Rolldown.OutputChunk[]> {
+async function bundled(entries: string[], of: "page" | "worker" = "page"): Promise<Rolldown.OutputChunk[]> {
   const made = (await build({
     root: folder,
     base: "/lab/",
     configFile: false,
     logLevel: "silent",
-    plugins: [fetchAhead()],
+    plugins: [fetchAhead(of)],
     build: {
       write: false,
       modulePreload: { polyfill: false },
@@ -39,7 +39,7 @@ async function bundled(...entries: string[]): Promise<Rolldown.OutputChunk[]> {
 
 describe("what is loaded later", () => {
   test("is asked for at once, with the files it imports, below the base path", async () => {
-    const chunks = await bundled("plain.js", "other.js");
+    const chunks = await bundled(["plain.js", "other.js"]);
     const [start] = chunks.filter(({ name }) => name === "plain");
     const asked: { rel: string; href: string }[] = [];
     const document = {
@@ -56,7 +56,14 @@ describe("what is loaded later", () => {
     expect(asked.every(({ rel }) => rel === "modulepreload")).toBe(true);
   });
 
+  test("is simply loaded where there is no page", async () => {
+    const [start] = (await bundled(["plain.js"], "worker")).filter(({ name }) => name === "plain");
+    const text = start.code.replace(/export\{(\w+) as later\}/, "return $1").replaceAll("import(", "load(");
+    expect(text).not.toContain("document");
+    expect(await new Function("load", text)(async () => "loaded")()).toBe("loaded");
+  });
+
   test("brings no style sheet: the build says where one was asked for", async () => {
-    await expect(bundled("styled.js")).rejects.toThrow(/loads a style sheet later on/);
+    await expect(bundled(["styled.js"])).rejects.toThrow(/loads a style sheet later on/);
   });
 });

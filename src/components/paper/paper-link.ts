@@ -2,7 +2,7 @@
  * A whole paper in a link: the paper as it is written, as JSON, compressed (deflate-raw) and in base64url, after "#paper=". A fragment is not
  * sent to any server. Whatever a link holds, no more than a bound is unpacked, and what comes out is only ever read as data.
  */
-import * as say from "#words/paper-files.ts";
+import * as say from "#words/paper-link.ts";
 import { MARK } from "./paper-mark.ts";
 
 /** Longest code of a link that is read, in letters, and most it may unpack to, in bytes. */

@@ -5,7 +5,7 @@ import { cannotBe } from "../../engine/bench/allowed-salts.ts";
 import { asSample } from "../../engine/bench/as-sample.ts";
 import { contentsOf } from "../../engine/bench/contents.ts";
 import { impossibleSteps } from "../../engine/bench/impossible-steps.ts";
-import type { Interference } from "../../engine/bench/interference.ts";
+import { type Interference, interference } from "../../engine/bench/interference.ts";
 import type { PredictionTable } from "../../engine/bench/prediction-table.ts";
 import type { Predictor } from "../../engine/bench/predictor.ts";
 import { recordInTable } from "../../engine/bench/record-in-table.ts";
@@ -77,8 +77,6 @@ export async function workOut(
       return;
     tell({ faults, work: paperWork(of, plainTable(paper, predictor), undefined) });
     if (!(await ahead(paper, predictor, pause, (salt, form, parts) => predictor.border(salt, form, parts)))) return;
-    // Fetched when the page has answered already.
-    const { interference } = await import("../../engine/bench/interference.ts");
     const misleading = interference(paper, predictor.solve);
     tell({ faults, work: paperWork(of, tabulate(paper, predictor, phrase).table, misleading) });
   } catch (error) {

@@ -40,6 +40,7 @@ export * as paperBench from "./paper-bench.ts";
 export * as paperDesk from "./paper-desk.ts";
 export * as paperFiles from "./paper-files.ts";
 export * as paperForm from "./paper-form.ts";
+export * as paperLink from "./paper-link.ts";
 export * as paperParts from "./paper-parts.ts";
 export * as paperSays from "./paper-says.ts";
 export * as practicalPages from "./practical-pages.ts";

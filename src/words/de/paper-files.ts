@@ -1,4 +1,4 @@
-/** A paper from a file or a link, and as one: what is read, what is wrong with it, what is written. */
+/** A paper from a file, and as one or as a link: what is read, what is wrong with it, what is written. */
 
 /** From a file. */
 export const FILE = "Datei (.mdx):";
@@ -21,14 +21,6 @@ export const line = (line: number, column: number) => `Zeile ${line}, Spalte ${c
 export const faultAt = (place: string, path: string, message: string) => `${place} (${path}): ${message}.`;
 export const fault = (place: string, what: string, found: string, advice: string) =>
   `${place}: ${what}. Gefunden: ${found}. Zu tun: ${advice}.`;
-
-/** From a link. */
-export const codeTooLong = (letters: number, most: number) =>
-  `Er ist ${letters} Zeichen lang; ein Link mit einer Aufgabe hat höchstens ${most}.`;
-export const CUT_OFF =
-  "Er ist beschädigt oder wurde abgeschnitten. Lass ihn dir noch einmal geben, und kopiere ihn ganz.";
-export const unpacksTo = (kB: number) => `Entpackt hat er mehr als ${kB} kB; keine Aufgabe ist so lang.`;
-export const NO_PAPER = "Was er enthält, ist keine Aufgabe. Lass ihn dir noch einmal geben, und kopiere ihn ganz.";
 
 /** As a link. */
 export const CANNOT_LINK = "Dieser Browser kann keinen solchen Link machen. Sichere die Aufgabe als Datei.";

@@ -1,4 +1,4 @@
-/** A paper from a file or a link, and as one: what is read, what is wrong with it, what is written. */
+/** A paper from a file, and as one or as a link: what is read, what is wrong with it, what is written. */
 
 /** From a file. */
 export const FILE = "File (.mdx):";
@@ -20,13 +20,6 @@ export const line = (line: number, column: number) => `Line ${line}, column ${co
 export const faultAt = (place: string, path: string, message: string) => `${place} (${path}): ${message}.`;
 export const fault = (place: string, what: string, found: string, advice: string) =>
   `${place}: ${what}. Found: ${found}. To do: ${advice}.`;
-
-/** From a link. */
-export const codeTooLong = (letters: number, most: number) =>
-  `It is ${letters} letters long; a link with a paper has at most ${most}.`;
-export const CUT_OFF = "It is damaged or was cut off. Ask for the link again, and copy all of it.";
-export const unpacksTo = (kB: number) => `It unpacks to more than ${kB} kB; no paper is so long.`;
-export const NO_PAPER = "What it holds is not a paper. Ask for the link again, and copy all of it.";
 
 /** As a link. */
 export const CANNOT_LINK = "This browser cannot make such a link. Save the paper as a file.";
