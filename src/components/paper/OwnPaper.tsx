@@ -22,7 +22,8 @@ import { useDraft } from "./use-draft.ts";
 import { useLink } from "./use-link.ts";
 import { useWork, type WorkState } from "./use-work.ts";
 
-interface Props {
+/** What the page is given when it is built. */
+export interface Given {
   vocabulary: Vocabulary;
   ions: KnownIons;
   cautions: CautionEntry[];
@@ -34,7 +35,7 @@ interface Props {
 const NO_RECORD = {};
 type RoomId = keyof typeof say.PARTS;
 
-export default function OwnPaper({ vocabulary, ions, cautions, examples, examplesAt }: Props) {
+export default function OwnPaper({ vocabulary, ions, cautions, examples, examplesAt }: Given) {
   const [news, tell] = useState("");
   const paper = useDraft(tell);
   const { draft } = paper;
