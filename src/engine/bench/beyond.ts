@@ -1,21 +1,11 @@
 /** Mixtures that the engine has no chemistry for: a test that makes one is left without an opinion. */
 import { TEMPERATURE } from "../constants/kinetic-gates.ts";
-import { NOT_PREDICTED, type NotPredicted } from "../constants/not-predicted.ts";
+import { LEAST_PRESENT, NOT_PREDICTED, type NotPredicted, ZINC_BEYOND } from "../constants/not-predicted.ts";
 import type { Tube } from "./tube.ts";
-
-/** What zinc displaces, or what oxidises it, besides dilute acid (standard potentials, any data book): no gate says how far in minutes. */
-const ACTS_ON_ZINC = [
-  ...["Cu^2+", "Cu+", "Ag+", "Pb^2+", "Fe^3+", "Fe^2+", "Co^2+", "Ni^2+", "Cr^3+"],
-  ...["MnO4-", "CrO4^2-", "[Fe(CN)6]^3-", "I2", "Br2", "Cl2", "H2O2", "NO2-", "SO3^2-", "S2O3^2-"],
-];
-/** More acid than this, pH, and nitrate takes part; more alkaline than that, and zinc dissolves when warm. Our choice. */
-const ACID = 3;
-const ALKALI = 11;
 
 const NEUTRAL = 7;
 
-/** Less than this of a component makes nothing that is seen, mol. Our choice. */
-const LEAST = 1e-7;
+const LEAST = LEAST_PRESENT.value;
 
 /** Rows to be asked after each step, and those for a tube whose test ends cold. */
 const cold = NOT_PREDICTED.filter(({ when }) => when === "cold");
@@ -57,7 +47,7 @@ function zincBeyondUs({ contents, celsius, result }: Tube): boolean {
   if (contents["Zn(s)"] === undefined) return false;
   const holds = (id: string) => (contents[id] ?? 0) > 0;
   const pH = result?.pH ?? NEUTRAL;
-  if (holds("NO3-") && pH < ACID) return true;
-  if (pH > ALKALI && celsius > TEMPERATURE.room.value) return true;
-  return ACTS_ON_ZINC.some(holds);
+  if (holds("NO3-") && pH < ZINC_BEYOND.acid.value) return true;
+  if (pH > ZINC_BEYOND.alkali.value && celsius > TEMPERATURE.room.value) return true;
+  return ZINC_BEYOND.actsOnIt.ids.some(holds);
 }

@@ -11,9 +11,6 @@ import type { FateReading, Growth } from "./read-precipitate.ts";
 import { toldReactions } from "./redox/told.ts";
 import type { GasTestSeen, TestTrace } from "./trace.ts";
 
-/** Part of a precipitate that must dissolve before it is told as an event: what a person would notice. */
-const WORTH_AN_EVENT = 0.25;
-
 /**
  * What happened in a test: solids that formed or dissolved, gases, changes of oxidation state.
  * @param write writes the equations of solids and gases
@@ -48,7 +45,7 @@ export function eventsOf(
     // A solid that a change of oxidation state makes is told by that reaction.
     equation: madeBy(id) ?? write(id, true, trace.together, withSolid(trace, id)),
   }));
-  if (fate && fate.id !== "" && fate.dissolved >= WORTH_AN_EVENT && !isReplaced(fate.id, trace)) {
+  if (fate && fate.id !== "" && fate.dissolved >= VISIBILITY.worthAnEvent.value && !isReplaced(fate.id, trace)) {
     const equation = usedBy(fate.id) ?? write(fate.id, false, trace.together, trace.end);
     events.push({ kind: "precipitate dissolves", phase: fate.id, dissolved: fate.dissolved, equation });
   }

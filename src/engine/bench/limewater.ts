@@ -119,7 +119,7 @@ export function limewaterEvents(
     gramsPerDm3: cloud.gramsPerDm3,
     equation: write(cloud.id, true, together, course[fullest]),
   };
-  if (!inExcess || dissolved < WORTH_AN_EVENT) return [forms];
+  if (!inExcess || dissolved < VISIBILITY.worthAnEvent.value) return [forms];
   // What met when the cloud began to go: the liquid and solid at the fullest, and the gas.
   const clouded: Amounts = new Map(together);
   for (const [id, mol] of course[fullest]) if (!id.endsWith("(g)")) clouded.set(id, mol);
@@ -128,9 +128,6 @@ export function limewaterEvents(
   const equation = write(cloud.id, false, clouded, half);
   return [forms, { kind: "precipitate dissolves", where: "limewater", phase: cloud.id, dissolved, equation }];
 }
-
-/** Part of the cloud that must dissolve before it is told as an event: what a person would notice. */
-const WORTH_AN_EVENT = 0.25;
 
 /**
  * What could be recorded of limewater, the likeliest first; `false` = it stays clear. A cloud that thins a good deal is called clear by one

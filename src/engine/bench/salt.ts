@@ -1,7 +1,6 @@
 /** Salts of one cation and one anion: their formula from the charges, and back. */
 import { ANIONS, CATIONS } from "../constants/ions.ts";
 import { parseFormula } from "../formula/parse.ts";
-import { type Components, componentsOf } from "./composition.ts";
 
 /** What a sample may hold: a salt, a double salt or a mixture of salts. */
 export interface Content {
@@ -64,6 +63,3 @@ function sameAtoms(a: Readonly<Record<string, number>>, b: Readonly<Record<strin
   const elements = new Set([...Object.keys(a), ...Object.keys(b)]);
   return [...elements].every((element) => a[element] === b[element]);
 }
-
-/** Basis components of one mole of the salt. */
-export const saltComponents = (salt: Content): Components => componentsOf(salt.ions);

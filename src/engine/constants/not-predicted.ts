@@ -152,3 +152,32 @@ export const NOT_PREDICTED: readonly NotPredicted[] = [
       "textbooks, from memory: an excess of chlorine takes the colour from iodine, to iodate, and manganate(VII) does the same slowly; no couple here covers it",
   },
 ];
+
+/** Less than this of a component makes nothing that is seen. */
+export const LEAST_PRESENT = {
+  value: 1e-7,
+  unit: "mol",
+  source: "our choice: in 1 cm3, 0.02 g/dm3 of a solid of 200 g/mol, less than anyone sees (visibility.ts, `unseen`)",
+} as const;
+
+/** With zinc, whose gates hold for dilute acid in the cold and nothing else. */
+export const ZINC_BEYOND = {
+  actsOnIt: {
+    ids: [
+      ...["Cu^2+", "Cu+", "Ag+", "Pb^2+", "Fe^3+", "Fe^2+", "Co^2+", "Ni^2+", "Cr^3+"],
+      ...["MnO4-", "CrO4^2-", "[Fe(CN)6]^3-", "I2", "Br2", "Cl2", "H2O2", "NO2-", "SO3^2-", "S2O3^2-"],
+    ],
+    source:
+      "what zinc displaces, or what oxidises it: standard potentials, any data book; no gate says how far in minutes",
+  },
+  acid: {
+    value: 3,
+    unit: "pH",
+    source: "our choice: below it nitrate takes part as well as acid (textbook: no pure hydrogen from nitric acid)",
+  },
+  alkali: {
+    value: 11,
+    unit: "pH",
+    source: "our choice: above it zinc dissolves when warm, as zincate (textbook, from memory)",
+  },
+} as const;

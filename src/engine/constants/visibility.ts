@@ -46,6 +46,12 @@ export const VISIBILITY = {
     unit: "1",
     source: "our choice: a stirred solid cannot be judged by eye to better than a quarter",
   },
+  /** Part of a precipitate that must have dissolved for that to be told as an event. */
+  worthAnEvent: {
+    value: 0.25,
+    unit: "1",
+    source: "our choice: as `dissolvesBelow`, the least that a person would notice",
+  },
   /** From here what is left is called less than there was; between the two either is right. */
   partlyFrom: { value: 0.5, unit: "1", source: "our choice: half of it gone is plain to see" },
   /** Part of a precipitate that must go again within a count of drops for the count to matter. */

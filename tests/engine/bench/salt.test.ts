@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { componentsOf } from "../../../src/engine/bench/composition.ts";
-import { ionsOf, saltComponents, saltOf } from "../../../src/engine/bench/salt.ts";
+import { ionsOf, saltOf } from "../../../src/engine/bench/salt.ts";
 import { ANIONS, CATIONS } from "../../../src/engine/constants/ions.ts";
 import { isBalanced, parseEquation } from "../../../src/engine/formula/equation.ts";
 
@@ -50,7 +50,7 @@ describe("components", () => {
     ["NH4+", "SO4^2-", { NH3: 2, "H+": 2, "SO4^2-": 1 }],
     ["Al^3+", "SO4^2-", { "Al^3+": 2, "SO4^2-": 3 }],
   ])("of the salt of %s and %s", (cation, anion, components) => {
-    expect(saltComponents(saltOf(cation, anion))).toEqual(components);
+    expect(componentsOf(saltOf(cation, anion).ions)).toEqual(components);
   });
 
   test("hydroxide is water less a proton, hydrogencarbonate is carbonate and a proton", () => {

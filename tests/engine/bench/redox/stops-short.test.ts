@@ -34,7 +34,7 @@ test.each([
 ])("%s", (_, steps) => {
   const [{ readings }] = show(saltWith("Fe^2+"), steps);
   expect(readings[0]).toEqual({ none: true });
-  expect(readings.slice(1).map(({ precipitate }) => precipitate && precipitate.colour)).toEqual(["grey"]);
+  expect(readings.slice(1)).toMatchObject([{ precipitate: { colour: "grey" } }]);
 });
 
 test("silver chloride stays white beside it", () => {
