@@ -17,9 +17,10 @@ export function gasOverHeated({ gases, traces, damp }: HeatOutcome, test: GasTes
 
 /**
  * The solid's part of the observation, the likeliest first. A residue that looks the same as the solid taken is still a residue to record;
- * of a damp one drops may be seen.
+ * of a damp one drops may be seen, and a little of a salt may settle, or fume white, or not.
  */
-export function heatReadings({ residue, vapours, sublimate, gases, damp }: HeatOutcome): Observation[] {
+export function heatReadings(outcome: HeatOutcome): Observation[] {
+  const { residue, vapours, sublimate, maySettle, mayFume, gases, damp } = outcome;
   const [fumes] = vapours;
   const drops = { droplets: true as const };
   const reading: Observation = {
@@ -28,5 +29,10 @@ export function heatReadings({ residue, vapours, sublimate, gases, damp }: HeatO
     ...(sublimate && { sublimate: sublimate.colour }),
     ...(gases.includes("H2O") && drops),
   };
-  return damp && !reading.droplets ? [reading, { ...reading, ...drops }] : [reading];
+  return [
+    reading,
+    ...(damp && !reading.droplets ? [{ ...reading, ...drops }] : []),
+    ...(maySettle ? [{ ...reading, sublimate: maySettle.colour }] : []),
+    ...(mayFume && !fumes ? [{ ...reading, fumes: "white" as const }] : []),
+  ];
 }

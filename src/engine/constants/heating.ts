@@ -42,6 +42,21 @@ export const HARMFUL_TRACE = {
     "our choice, on the side of safety; 100 parts in a million for sulfur dioxide: NIOSH pocket guide, from memory",
 } as const;
 
+/** Pressure above a heated salt from which some of it settles on the cool wall, though the flame does not drive it over. */
+export const SETTLES_FROM = {
+  value: 1e-2,
+  unit: "atm",
+  source:
+    "our choice, below ammonium chloride over a gentle flame, above which a white ring is seen (40 mmHg at 245 C, CRC Handbook, from memory)",
+} as const;
+
+/** Gases seen as white fumes where they meet damp air. */
+export const WHITE_FUMES = {
+  of: ["SO3"],
+  source:
+    "Vogel, from memory: strongly heated iron(II) and copper(II) sulfates give off white fumes of sulfur trioxide",
+} as const;
+
 /** One reaction whose temperature is not the one of thermochemistry. */
 export interface HeatGate {
   id: string;

@@ -6,7 +6,9 @@ import {
   type Heating,
   MELTING_POINTS,
   NOT_HEATED,
+  SETTLES_FROM,
   TURNS_DAMP,
+  WHITE_FUMES,
 } from "../../constants/heating.ts";
 import { GASES, type GivenOff, HARMFUL_GASES } from "../../practical/gases.ts";
 import type { Colour, Gas } from "../../practical.ts";
@@ -46,6 +48,10 @@ export interface HeatOutcome {
   residue: { hot: Colour; cold: Colour; formula: string } | null;
   /** On the cool wall. */
   sublimate?: { colour: Colour; formula: string };
+  /** The same of a little that settles while most stays where it is: it may or may not be seen. */
+  maySettle?: { colour: Colour; formula: string };
+  /** White fumes may be seen: of a gas that damp air takes up, or of a salt that comes together again above the tube. */
+  mayFume: boolean;
   /** A melt is seen at some time. */
   melts: boolean;
   /** Taken from a jar that has been opened it holds a little water, which may or may not be seen to leave. */
@@ -97,6 +103,7 @@ function outcomeOf(formula: string, course: Course, how: Heating): HeatOutcome {
   const happened = course.changes.filter(({ happens }) => happens);
   const given = [...new Set(happened.flatMap(gasesOf))];
   const sublimate = happened.map(sublimateOf).find((one) => one !== undefined);
+  const maySettle = sublimate ? undefined : settlingOf(course, how);
   const vapours = given.flatMap((each) => rowOf(gas(each))?.cold ?? []);
   return {
     stages: course.changes.map(({ reaction, celsius, happens, gate }) => ({
@@ -111,6 +118,8 @@ function outcomeOf(formula: string, course: Course, how: Heating): HeatOutcome {
     vapours,
     residue: course.left.length === 0 ? null : { ...looks(course, sample), formula: course.left.join(" + ") },
     ...(sublimate === undefined ? {} : { sublimate }),
+    ...(maySettle === undefined ? {} : { maySettle }),
+    mayFume: given.some((each) => WHITE_FUMES.of.some((one) => one === each)) || isAmmonium(sublimate?.formula),
     melts: course.met.some((one) => meltsBefore(one, course.changes, sample)),
     damp: TURNS_DAMP.includes(formula),
     crackles: CRACKLES.includes(formula),
@@ -168,7 +177,18 @@ function sublimateOf({ reaction }: Change): HeatOutcome["sublimate"] {
   return formula === undefined || colour === undefined ? undefined : { colour, formula };
 }
 
-const isAmmonium = (formula: string): boolean => makeUpOf(formula).cations.includes("NH4+");
+/** What a change that the flame does not bring about has begun to carry over. */
+const settlingOf = ({ changes }: Course, how: Heating): HeatOutcome["sublimate"] =>
+  changes
+    .filter(
+      ({ reaction, happens, gate }) =>
+        !happens && gate === undefined && (gasPressure(reaction, BURNER[how].celsius) ?? 0) >= SETTLES_FROM.value,
+    )
+    .map(sublimateOf)
+    .find((one) => one !== undefined);
+
+const isAmmonium = (formula: string | undefined): boolean =>
+  formula !== undefined && makeUpOf(formula).cations.includes("NH4+");
 
 function meltsBefore(formula: string, changes: readonly Change[], sample: number): boolean {
   const melts = MELTING_POINTS[formula];

@@ -180,3 +180,21 @@ describe("what is not known is said", () => {
     }
   });
 });
+
+describe("what may or may not be seen above the glass", () => {
+  // NH4Cl: 40 mmHg at 245 C (CRC Handbook, from memory); school texts have the white ring above a gently heated tube.
+  test.each(["NH4Cl", "NH4Br"])("a white solid above gently heated %s", (formula) => {
+    expect(heatReadings(heatSolid(formula, "gently"))).toEqual([
+      { residue: { hot: "white", cold: "white" } },
+      { residue: { hot: "white", cold: "white" }, sublimate: "white" },
+    ]);
+  });
+  // Vogel, from memory: white fumes of sulfur trioxide from strongly heated sulfates of iron(II) and copper(II).
+  test.each(["FeSO4*7H2O", "CuSO4*5H2O"])("white fumes from strongly heated %s", (formula) => {
+    expect(heatReadings(heatSolid(formula, "strongly")).map(({ fumes }) => fumes)).toEqual([undefined, "white"]);
+  });
+  test("nothing of the kind where no salt or gas does it", () => {
+    for (const formula of ["NaCl", "Na2SO4", "CaCO3"])
+      expect(heatReadings(heatSolid(formula, "strongly"))).toHaveLength(1);
+  });
+});
