@@ -3,7 +3,7 @@ import { useEffect, useRef, useState } from "preact/hooks";
 import * as say from "#words/practise.ts";
 import { Words } from "../Words.tsx";
 import type { Session } from "./kept.ts";
-import { wordSight, wordTube } from "./look-words.ts";
+import { colourOfReagent, wordSight, wordTube } from "./look-words.ts";
 import { markedLine } from "./marked-line.ts";
 import type { Practice, PracticeTest } from "./practice-table.ts";
 import { RecordLine } from "./RecordLine.tsx";
@@ -159,7 +159,9 @@ export function TestStep({ practice, tests, unknowns, session, moved, onChange, 
             const seen = of.seen[at];
             if (!seen) return null;
             const isBefore = stage === "before";
-            const said = isBefore ? wordTube(before) : wordSight(seen.shown, before, after, test.asked);
+            const said = isBefore
+              ? wordTube(before)
+              : wordSight(seen.shown, before, after, test.asked, colourOfReagent(cell.readings));
             return (
               <div class="tube" key={of.sample}>
                 <h4>{of.sample}</h4>

@@ -1,6 +1,6 @@
 /** What is to be seen, told plainly part by part: enough for somebody who cannot see the drawing, and not the words a mark scheme credits. */
 import * as say from "#words/practise-look.ts";
-import type { Observation } from "../../engine/practical.ts";
+import type { Colour, Observation } from "../../engine/practical.ts";
 import type { AskedOf } from "../../engine/wording/asked-of.ts";
 import type { TubeState } from "./tube-state.ts";
 
@@ -13,8 +13,23 @@ export function wordTube({ cm3, liquid, solid }: TubeState): string[] {
   return said;
 }
 
-/** What has happened since the test began. */
-export function wordSight(seen: Observation, before: TubeState, after: TubeState, asked: AskedOf): string[] {
+/** The colour that a reagent of a test gives the liquid where it does nothing, by what any salt may show there. */
+export function colourOfReagent(readings: readonly Observation[]): Colour | undefined {
+  const colours = new Set(readings.flatMap(({ stays }) => stays ?? []));
+  return colours.size === 1 ? [...colours][0] : undefined;
+}
+
+/**
+ * What has happened since the test began.
+ * @param reagent the colour of what was added
+ */
+export function wordSight(
+  seen: Observation,
+  before: TubeState,
+  after: TubeState,
+  asked: AskedOf,
+  reagent?: Colour,
+): string[] {
   const said: string[] = [];
   const { precipitate, fate, gas, residue, flame, fumes, sublimate, droplets, indicator } = seen;
   if (seen.effervescence) said.push(say.BUBBLES);
@@ -31,7 +46,9 @@ export function wordSight(seen: Observation, before: TubeState, after: TubeState
     said.push(say.solidStill(before.solid.colour));
   if (after.cm3 > 0 && after.liquid && flame === undefined && !indicator) {
     const same = before.liquid === after.liquid && before.cm3 > 0;
-    said.push(say.liquid(after.liquid, same));
+    // A colour that came with the reagent and went: the liquid is what it was, and yet this is what is seen.
+    const hasLost = same && seen.solution !== undefined && (reagent ? reagent !== after.liquid : !precipitate && !fate);
+    said.push(hasLost ? say.colourGone(reagent, after.liquid) : say.liquid(after.liquid, same));
   }
   if (gas) said.push(say.sign(gas.evidence));
   if (gas === false || (asked.gasTest && gas === undefined)) said.push(say.heldAsBefore(asked.gasTest));

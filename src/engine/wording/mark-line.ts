@@ -47,11 +47,21 @@ export function markLine(
   const tried = accepted.map((seen) => markAgainst(own, seen, solid, liquid));
   const share = ({ marks }: MarkedLine) => marks.filter(({ earned }) => earned).length / marks.length;
   // A line that says just what may also be seen there is as right; a part of it is not.
-  return tried.find((line, index) => (index === 0 ? share(line) === 1 : isWhole(own, accepted[index]))) ?? tried[0];
+  return (
+    tried.find((line, index) => (index === 0 ? share(line) === 1 : isWhole(own, accepted[index], liquid))) ?? tried[0]
+  );
 }
 
-const isWhole = (own: ReadWords | undefined, seen: Observation): boolean =>
-  own?.seen !== undefined && own.missing.length === 0 && mayBe(own.seen, seen) && mayBe(seen, own.seen);
+const isWhole = (own: ReadWords | undefined, seen: Observation, liquid: Colour | undefined): boolean =>
+  own?.seen !== undefined &&
+  own.missing.length === 0 &&
+  mayBe(own.seen, seen) &&
+  mayBe(seen, own.seen) &&
+  (seen.stays === undefined || saysWhatStays(own.seen, liquid));
+
+/** "No visible change" in a liquid that a coloured reagent has coloured says nothing of it, unless the colour is named: "stays purple". */
+const saysWhatStays = ({ stays, solution }: Observation, liquid: Colour | undefined): boolean =>
+  (stays ?? solution) !== undefined || (liquid !== undefined && liquid !== "colourless");
 
 function markAgainst(
   own: ReadWords | undefined,

@@ -13,6 +13,10 @@ export const solidInIt = (colour: Colour | undefined) => `Etwas Festes ist darin
 export const liquid = (colour: Colour, same: boolean) =>
   `Die Flüssigkeit ist ${same ? "wie vorher, " : ""}${hue(colour)}.`;
 
+/** @param of the colour of the reagent, where it is known */
+export const colourGone = (of: Colour | undefined, left: Colour) =>
+  `Die Farbe des Reagenzes${of ? ` (${hue(of)})` : ""} ist verschwunden: Die Flüssigkeit ist ${hue(left)}.`;
+
 /** What has happened since. */
 export const BUBBLES = "Blasen steigen auf.";
 /** @param less than at first */

@@ -11,6 +11,10 @@ export const solidInIt = (colour: Colour | undefined) => `There is a solid in it
 /** @param same as it was before the test */
 export const liquid = (colour: Colour, same: boolean) => `The liquid is ${same ? "as it was, " : ""}${hue(colour)}.`;
 
+/** @param of the colour of the reagent, where it is known */
+export const colourGone = (of: Colour | undefined, left: Colour) =>
+  `The ${of ?? "colour"} of the reagent is gone: the liquid is ${hue(left)}.`;
+
 /** What has happened since. */
 export const BUBBLES = "Bubbles rise through it.";
 /** @param less than at first */

@@ -6,7 +6,7 @@ import { type Practice, practiceOf } from "../../../src/build/practice.ts";
 import { predictor } from "../../../src/build/predictor.ts";
 import type { Session } from "../../../src/components/practise/kept.ts";
 import { begun, clearSession, keepSession, OPEN, readSession } from "../../../src/components/practise/kept.ts";
-import { wordSight } from "../../../src/components/practise/look-words.ts";
+import { colourOfReagent, wordSight } from "../../../src/components/practise/look-words.ts";
 import type { PracticeTest } from "../../../src/components/practise/practice-table.ts";
 import { reckon } from "../../../src/components/practise/reckoning.ts";
 import { readSeed } from "../../../src/components/practise/seed.ts";
@@ -81,7 +81,10 @@ describe.each(practicalPaths(ROOT))("%s", (path) => {
         of.seen.forEach((seen, c) => {
           if (!seen) return;
           const before = tubeBefore(practice, tests, of, c);
-          const said = wordSight(seen.shown, before, tubeAfter(practice, tests, of, c), tests[c].asked).join(" ");
+          const reagent = colourOfReagent(practice.table.cells[c].readings);
+          const said = wordSight(seen.shown, before, tubeAfter(practice, tests, of, c), tests[c].asked, reagent).join(
+            " ",
+          );
           expect(said).not.toBe("");
           expect(said).not.toMatch(/precipitate|effervescence|soluble|colourless|no visible change|undefined/);
           expect(said).not.toContain(practice.table.cells[c].words[seen.reading]);
@@ -215,4 +218,32 @@ describe("what is kept in the browser", () => {
     expect(keepSession("x", session, refusing)).toBe(false);
     expect(() => clearSession("x", refusing)).not.toThrow();
   });
+});
+
+describe("a coloured reagent", () => {
+  const before = { cm3: 1, liquid: "colourless" } as const;
+  const STAYS = [{ none: true, stays: "brown" } as const, { solution: "colourless" } as const];
+  test("that loses its colour is told to have lost it", () => {
+    const said = wordSight(
+      { solution: "colourless" },
+      before,
+      { cm3: 1.25, liquid: "colourless" },
+      {},
+      colourOfReagent(STAYS),
+    );
+    expect(said).toEqual(["The brown of the reagent is gone: the liquid is without any colour."]);
+  });
+  test("and a liquid to which nothing happened is as it was", () =>
+    expect(wordSight({ none: true }, before, { cm3: 1.25, liquid: "colourless" }, {}, undefined)).toEqual([
+      "The liquid is as it was, without any colour.",
+    ]));
+  test("is not spoken of where a precipitate dissolves in a colourless one", () =>
+    expect(
+      wordSight(
+        { precipitate: { colour: "white", amount: "plain" }, fate: "dissolves", solution: "colourless" },
+        before,
+        { cm3: 2, liquid: "colourless" },
+        {},
+      ).join(" "),
+    ).not.toMatch(/gone: the liquid/));
 });

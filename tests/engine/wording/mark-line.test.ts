@@ -107,6 +107,19 @@ describe("a tube in which nothing happened", () => {
     expect(score(text, NOTHING, asked)).toBe(marks);
   });
 
+  test.each<[string, Colour, string]>([
+    ["no visible change", "colourless", "0"],
+    ["no visible change (stays brown)", "colourless", "1"],
+    ["stays brown", "colourless", "1"],
+    ["solution turns brown", "colourless", "1"],
+    // What was in the tube has kept its own colour, or nearly.
+    ["no visible change", "brown", "1"],
+  ])("a coloured reagent that keeps its colour is named with it: %s in a liquid that was %s", (text, liquid, marks) => {
+    const may = [observation.parse({ solution: "brown" }), { none: true as const, stays: "brown" as const }];
+    const { marks: given } = markLine(readWords(text, { solid: false }), may, { liquid });
+    expect(given.map(({ earned }) => (earned ? 1 : 0)).join("")).toBe(marks);
+  });
+
   // Common practice, no source: what is in the tube is as good as saying that nothing changed, if it is right.
   test.each<[string, Colour | undefined, string]>([
     ["No ppt, colourless solution", "colourless", "1"],
