@@ -89,17 +89,23 @@ test("it stays hidden in print", async () => {
   await conclude.getByText(HELD).waitFor();
 });
 
-test("an entry that means nothing is told, and nothing is hidden", async () => {
-  const { page } = await openPage(`${WALKTHROUGH}?conclusion=%3Cimg%20src=x%3E`);
+test("an entry that means nothing is told, and the conclusion stays hidden until it is asked for", async () => {
+  const { page } = await openPage(`${WALKTHROUGH}?record=own&conclusion=%3Cimg%20src=x%3E`);
   await readToTheEnd(page);
-  await page.getByText("conclusion: found “<img src=x>”; only asked is understood there.").waitFor();
-  expect(
-    await page
-      .getByRole("region", { name: /^Conclude/ })
-      .getByRole("listitem")
-      .first()
-      .isVisible(),
-  ).toBe(true);
+  const told = page.getByRole("status").filter({ hasText: "Part of the link could not be read." });
+  await told.getByText("conclusion: found “<img src=x>”; only asked is understood there.").waitFor();
+  // Of the record nothing was spoilt.
+  expect(await told.innerText()).not.toMatch(/the record is|your record is/);
+  const conclude = page.getByRole("region", { name: /^Conclude/ });
+  expect(await conclude.getByRole("listitem").filter({ visible: true }).count()).toBe(0);
+  await conclude.getByRole("button", { name: "Show the conclusion" }).click();
+  await expect.poll(() => conclude.getByRole("listitem").filter({ visible: true }).count()).toBeGreaterThan(0);
+});
+
+test("a spoilt entry of an empty record leaves its place empty, and says so", async () => {
+  const { page } = await openPage(`${WALKTHROUGH}?record=own&R.c.i=purple+smoke`);
+  await readToTheEnd(page);
+  await page.getByText("There your record is empty.").waitFor();
 });
 
 test("a starting part is where the page opens", async () => {

@@ -129,7 +129,7 @@ export default function RecordAndConclusion({
         {faults.length > 0 && (
           <div class="caution" role="status">
             <p>
-              <b>{words.UNREADABLE}</b> {words.UNREADABLE_LEFT}
+              <b>{words.UNREADABLE}</b> {kept.faults.length > 0 && words.unreadableLeft(own)}
             </p>
             <ul>
               {faults.map((fault, index) => (

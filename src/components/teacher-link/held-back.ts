@@ -10,8 +10,8 @@ import { onlyUnderstood, quote } from "#words/record.ts";
 export const CONCLUSION = "conclusion";
 export const ASKED = "asked";
 
-/** Runs at the head of the page. */
-export const MARK_HELD = `if(/[?&]${CONCLUSION}=${ASKED}(&|$)/.test(location.search))document.documentElement.dataset.${CONCLUSION}="${ASKED}"`;
+/** Runs at the head of the page. A link that means to hide the conclusion and is spoilt hides it all the same. */
+export const MARK_HELD = `if(/[?&]${CONCLUSION}(=|&|$)/.test(location.search))document.documentElement.dataset.${CONCLUSION}="${ASKED}"`;
 
 const QUOTED = 40;
 

@@ -6,7 +6,10 @@ import { describe } from "./quantity.ts";
 
 const known = (kind: string, list: readonly string[]) =>
   z.enum(list as [string, ...string[]], {
-    error: (issue) => `found ${describe(issue.input)}, expected ${kind} the engine knows: ${list.join(", ")}`,
+    error: ({ input }) =>
+      input === ""
+        ? `found no ion yet, expected one to be chosen, such as ${list[0]}`
+        : `found ${describe(input)}, expected ${kind} the engine knows: ${list.join(", ")}`,
   });
 
 /** A cation the engine can predict, such as "Cu^2+". */

@@ -23,6 +23,7 @@ export function plainWords(issue: z.core.$ZodRawIssue): string | undefined {
     case "unrecognized_keys":
       return `found ${issue.keys.map(describe).join(", ")}, which means nothing here; expected only the entries the guide names`;
     case "too_small":
+      if (issue.origin === "array" && issue.minimum === 1) return "found an empty list, expected at least one entry";
       return `${found}, expected at least ${issue.minimum}${issue.origin === "string" ? " characters" : issue.origin === "array" ? " entries" : ""}`;
     case "too_big":
       return `${found}, expected at most ${issue.maximum}${issue.origin === "string" ? " characters" : issue.origin === "array" ? " entries" : ""}`;

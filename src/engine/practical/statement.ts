@@ -12,7 +12,7 @@ const ions = (kind: "cations" | "anions", one: z.ZodMiniType<string>) =>
     typeof input === "string" && Object.hasOwn(ION_LISTS, input)
       ? always([...ION_LISTS[input as keyof typeof ION_LISTS][kind]] as string[])
       : Array.isArray(input)
-        ? different(one)
+        ? different(kind, one)
         : {
             fault: `found ${describe(input)}, expected a list of ${kind}, or one of the words ${Object.keys(ION_LISTS).join(", ")}`,
           },
@@ -29,9 +29,9 @@ const letters = (least: number, error: string) =>
 const group = z.strictObject({ samples: letters(2, "expected at least two sample letters"), ion: kindOfIon });
 
 /** A list that names nothing twice. */
-const different = (one: z.ZodMiniType<string>) =>
+const different = (kind: "cations" | "anions", one: z.ZodMiniType<string>) =>
   z.array(one).check(
-    z.minLength(1),
+    z.minLength(1, { error: `found no ${kind}, expected at least one to choose from` }),
     z.refine((ions) => new Set(ions).size === ions.length, { error: "found an ion twice, expected each once" }),
   );
 

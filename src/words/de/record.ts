@@ -23,7 +23,9 @@ export const changed = (count: number) => `${count} geändert.`;
 export const filledIn = (done: number, of: number) => `Dein eigenes Protokoll: ${done} von ${of} ausgefüllt.`;
 
 export const UNREADABLE = "Ein Teil des Links ließ sich nicht lesen.";
-export const UNREADABLE_LEFT = "Dort steht das Protokoll, wie es die Anleitung hat.";
+/** @param own the record was begun empty */
+export const unreadableLeft = (own: boolean) =>
+  own ? "Dort ist dein Protokoll leer." : "Dort steht das Protokoll, wie es die Anleitung hat.";
 export const IN_ADDRESS =
   "Die Adresse dieser Seite enthält jetzt dein Protokoll: Kopiere sie, um es aufzuheben oder weiterzugeben.";
 export const IN_FRAME =

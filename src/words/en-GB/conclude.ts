@@ -10,7 +10,7 @@ export const NOTHING_YET_ABOUT =
 export const PAPER_ADDS = "What the paper adds:";
 /** In how many ways every sample can have a salt. */
 export function ways(count: number): string {
-  if (count === 0) return "No way to give every sample a salt agrees with the record and the paper.";
+  if (count === 0) return "There is no way to give every sample a salt that agrees with the record and the paper.";
   return count === 1
     ? "This is the only way to give every sample a salt that agrees with the record and the paper."
     : `${count} ways to give every sample a salt still agree with the record and the paper.`;

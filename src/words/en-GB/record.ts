@@ -23,7 +23,9 @@ export const changed = (count: number) => `${count} changed.`;
 export const filledIn = (done: number, of: number) => `Your own record: ${done} of ${of} filled in.`;
 
 export const UNREADABLE = "Part of the link could not be read.";
-export const UNREADABLE_LEFT = "There the record is as the walkthrough has it.";
+/** @param own the record was begun empty */
+export const unreadableLeft = (own: boolean) =>
+  own ? "There your record is empty." : "There the record is as the walkthrough has it.";
 export const IN_ADDRESS = "The address of this page now holds your record: copy it to keep or share it.";
 export const IN_FRAME = "This record goes when the page is closed: print it, or open the walkthrough to keep yours.";
 export const FROM_DISK = "This page was opened from disk and keeps no record: print it to keep yours.";

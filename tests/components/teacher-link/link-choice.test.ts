@@ -35,12 +35,17 @@ describe("a conclusion held back", () => {
     },
   );
 
-  test.each(["", "?record=own", "?conclusion=asked2", "?inconclusion=asked", "?conclusion="])(
-    "is not marked by “%s”",
+  test.each(["?conclusion=maybe", "?record=own&conclusion=asked2", "?conclusion=", "?conclusion", "?conclusion&a=b"])(
+    "is kept back by %s, which is spoilt, and that is said",
     (search) => {
-      expect(marked(search)).toEqual({});
+      expect(marked(search)).toEqual({ conclusion: "asked" });
+      expect(heldFault(search)).toMatch(/only asked is understood there/);
     },
   );
+
+  test.each(["", "?record=own", "?inconclusion=asked", "?conclusions=asked"])("is not marked by “%s”", (search) => {
+    expect(marked(search)).toEqual({});
+  });
 
   test.each([
     ["?conclusion=", "conclusion: found “”; only asked is understood there."],

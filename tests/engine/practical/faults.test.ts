@@ -179,11 +179,12 @@ test("ions, formulas and words of choice", () => {
     faultsWith(["paper", "inAll"], { cations: 0 }),
     faultsWith(["paper", "share"], [{ samples: ["P"], ion: "anion" }]),
     faultsWith(["paper", "share"], [{ samples: ["P", "Q"], ion: "metal" }]),
+    faultsWith(["paper", "contains"], [{ ion: "" }]),
   ];
   expect(told.join("\n")).toMatchInlineSnapshot(`
     "paper > cations > 0: found "Zn2+", expected a cation the engine knows: NH4+, Li+, Na+, K+, Mg^2+, Ca^2+, Sr^2+, Ba^2+, Al^3+, Cr^3+, Mn^2+, Fe^2+, Fe^3+, Co^2+, Ni^2+, Cu^2+, Zn^2+, Ag+, Pb^2+
     paper > anions > 0: found "PO4^3-", expected an anion the engine knows: CO3^2-, HCO3-, Cl-, Br-, I-, NO3-, NO2-, SO4^2-, SO3^2-, S2O3^2-, CrO4^2-, OH-, O^2-
-    paper > cations: found a list, expected at least 1 entries
+    paper > cations: found no cations, expected at least one to choose from
     no fault
     samples > 0 > salt: Cannot read "Zn(SO4": found the end at character 7, expected ")" to close the "(" of character 3.
     samples > 0 > salt: Cannot read "Qq2": found "Qq" at character 1, expected the symbol of an element.
@@ -200,7 +201,8 @@ test("ions, formulas and words of choice", () => {
     title: found nothing, expected text
     paper > inAll > cations: found the number 0, expected a whole number of ions
     paper > share > 0 > samples: expected at least two sample letters
-    paper > share > 0 > ion: found "metal", expected cation or anion"
+    paper > share > 0 > ion: found "metal", expected cation or anion
+    paper > contains > 0 > ion: found no ion yet, expected one to be chosen, such as NH4+"
   `);
 });
 
@@ -226,7 +228,7 @@ test("what does not fit together", () => {
     record > P > b: found an observation of P, but part b is not done on it
     record > P > c: found test c, expected one of a(i), a(ii), b
     undecided > Z: found sample Z, expected one of P, Q
-    undecided > P: found a list, expected at least 1 entries"
+    undecided > P: found an empty list, expected at least one entry"
   `);
 });
 
