@@ -107,7 +107,7 @@ function noSolution(salt: Content, molPerDm3: number, solve: Solver): string | u
   }
   const amount = `${Number(solid.gramsPerDm3.toPrecision(2))} g/dm3`;
   const at = `${molPerDm3} mol/dm3`;
-  if (isMixture(salt)) return say.notTogether(name, at, amount, solid.id);
+  if (isMixture(salt)) return say.notTogether(name, at, amount, solid.id.replace(/, [^)]*\)$/, ")"));
   const own = Object.keys(salt.ions).every((ion) => madeOf(solid.id, ion));
   return own ? say.doesNotDissolve(name, at, amount) : say.splits(name, at, amount);
 }

@@ -2,7 +2,7 @@
  * A test tube and what is in it. One cm3 of any solution counts as one gram of water: at bench strength the error is a few per cent in
  * concentration, far below what changes an observation.
  */
-import { HEAT_OPENS, TEMPERATURE } from "../constants/kinetic-gates.ts";
+import { HEAT_OPENS, NEEDS_ALKALI, TAKES_UP_ACID, TEMPERATURE } from "../constants/kinetic-gates.ts";
 import type { EquilibriumResult, Solver, Start } from "../equilibrium/solve.ts";
 import { compileDatabase, WATER } from "../equilibrium/species.ts";
 import type { Components } from "./composition.ts";
@@ -120,7 +120,7 @@ export function settle(tube: Tube, solve: Solver): EquilibriumResult {
 function atEquilibrium(tube: Tube, solve: Solver): EquilibriumResult {
   const outcome = solve(
     { totals: withoutMetals(tube.contents), waterKg: tube.waterKg },
-    { celsius: tube.celsius, gases: BUBBLING, alsoAllowed: tube.opened },
+    { celsius: tube.celsius, gases: BUBBLING, alsoAllowed: tube.opened, closed: closedIn(tube) },
     tube.start,
   );
   if (!outcome.converged) throw new NoEquilibrium(outcome.reason);
@@ -130,6 +130,15 @@ function atEquilibrium(tube: Tube, solve: Solver): EquilibriumResult {
   tube.result = outcome;
   tube.start = outcome.start;
   return outcome;
+}
+
+/** Solids that do not form in a tube to which nothing alkaline was added. */
+function closedIn({ contents }: Tube): readonly string[] | undefined {
+  const metal = contents[NEEDS_ALKALI.of] ?? 0;
+  if (metal <= 0) return undefined;
+  let taken = -(contents["H+"] ?? 0);
+  for (const id in TAKES_UP_ACID) taken += (contents[id] ?? 0) * TAKES_UP_ACID[id];
+  return taken < metal * NEEDS_ALKALI.least ? NEEDS_ALKALI.solids : undefined;
 }
 
 /** What dissolves at once: pieces of metal wait for a change of oxidation state. */

@@ -63,6 +63,28 @@ export const SLOW_SOLIDS: readonly {
 ];
 
 /**
+ * Solids that need alkali: where nothing was brought that takes up acid, a solution stays clear for hours whatever equilibrium says. `least`:
+ * moles of acid that must be taken up for each mole of the metal, `of`, before the solid counts.
+ */
+export const NEEDS_ALKALI = {
+  solids: ["Fe(OH)3(s, amorphous)"],
+  of: "Fe^3+",
+  least: 0.01,
+  source:
+    "C. M. Flynn, Chem. Rev. 84 (1984) 31, from memory: iron(III) with fewer than about 2.5 hydroxide stays in solution for hours; iron alum of 0.1 mol/dm3 is a bench solution. Our choice of `least`, far below that: drops of alkali bring hydroxide down where they land",
+} as const;
+
+/** Acid that a component takes up, mol for each mole. */
+export const TAKES_UP_ACID: Readonly<Record<string, number>> = {
+  NH3: 1,
+  "CO3^2-": 2,
+  "SO3^2-": 1,
+  "HS-": 1,
+  "NO2-": 1,
+  "CrO4^2-": 1,
+};
+
+/**
  * Solids that have other colours first, too short-lived for a constant. All are accepted, those seen at once before that of the minutes
  * after it. `by`: the couple of potentials.ts that makes the solid.
  */

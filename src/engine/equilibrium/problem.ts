@@ -17,6 +17,8 @@ export interface Conditions {
   gases?: Readonly<Record<string, number>>;
   /** Solids that may form although they do not form within minutes in the cold (boiling opens some). */
   alsoAllowed?: readonly string[];
+  /** Solids that may not form although they mostly form within minutes. */
+  closed?: readonly string[];
 }
 
 export interface EquilibriumResult {

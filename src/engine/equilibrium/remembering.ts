@@ -41,6 +41,7 @@ const sameConditions = (one: Conditions, other: Conditions): boolean =>
   one.celsius === other.celsius &&
   one.gases === other.gases &&
   one.ionicStrengthCap === other.ionicStrengthCap &&
+  one.closed === other.closed &&
   sameNames(one.alsoAllowed ?? [], other.alsoAllowed ?? []);
 
 const sameNames = (one: readonly string[], other: readonly string[]): boolean =>

@@ -125,7 +125,7 @@ function balanceOf(
   }
   lnPressure.fill(0);
   allowed.set(system.formsInMinutes);
-  const { gases, alsoAllowed } = conditions;
+  const { gases, alsoAllowed, closed } = conditions;
   for (const p of gases ? system.gases : []) {
     const atm = gases?.[system.phases[p].id];
     if (atm === undefined) continue;
@@ -135,6 +135,10 @@ function balanceOf(
   for (const id of alsoAllowed ?? []) {
     const p = system.phaseNames.get(id);
     if (p !== undefined) allowed[p] = 1;
+  }
+  for (const id of closed ?? []) {
+    const p = system.phaseNames.get(id);
+    if (p !== undefined) allowed[p] = 0;
   }
   return {
     totals,

@@ -7,7 +7,7 @@ import { saltOf } from "../../../src/engine/bench/salt.ts";
 import { tabulate } from "../../../src/engine/bench/tabulate.ts";
 import { procedure, statement } from "../../../src/engine/practical.ts";
 import { phrase } from "../../../src/engine/wording/phrase.ts";
-import { cm3, drops, solve, take } from "./show.ts";
+import { cm3, drops, show, solve, take } from "./show.ts";
 
 const paper = (cations: string[], anions: string[]) => statement.parse({ cations, anions });
 
@@ -59,6 +59,18 @@ describe("what cannot be one solution", () => {
   });
   test("sodium chloride with potassium nitrate can", () => {
     expect(cannotBe(contentOf(["Na+", "K+"], ["Cl-", "NO3-"]), at, solve)).toBeUndefined();
+  });
+  // Iron alum of 0.1 mol/dm3 is a bench solution (common practice, no source); thiocyanate turns it red with no precipitate (Vogel, from memory).
+  test.each([
+    ["iron alum", contentOf(["NH4+", "Fe^3+"], ["SO4^2-"])],
+    ["iron(III) sulfate", contentOf(["Fe^3+"], ["SO4^2-"])],
+  ])("%s can, and stays clear until alkali comes", (_, { ions, ...content }) => {
+    expect(cannotBe({ ...content, ions }, at, solve)).toBeUndefined();
+    expect(show(ions, [take, cm3("H2O(l)")])[0].readings).toEqual([{ none: true }]);
+    expect(show(ions, [take, drops("KSCN(aq)")])[0].readings).toEqual([{ solution: "blood-red" }]);
+    expect(show(ions, [take, drops("NaOH(aq)")])[0].readings[0]).toMatchObject({
+      precipitate: { colour: "red-brown", amount: "plain" },
+    });
   });
   test("a mixture of solids is not predicted, a double salt is", () => {
     expect(cannotBe(contentOf(["Na+", "K+"], ["Cl-"]), { given: "solid" }, solve)).toContain("no mixture of solids");
