@@ -83,7 +83,7 @@ export const SIGNS: readonly SignWords[] = [
     shows: ["SO2"],
     whole: `(?:acidified )?(?:aqueous )?(?:potassium )?(?:manganate|kmno4)${BETWEEN}?(?:purple to colourless|colourless|decolouri[sz]ed)|(?:decolouri[sz]e[sd]|turns) (?:the )?(?:acidified )?(?:aqueous )?(?:potassium )?(?:manganate|kmno4)(?: paper| solution)?(?: (?:from )?(?:purple )?(?:to )?colourless)?`,
     short:
-      "(?:turns |goes )?(?:from )?(?:purple )?(?:to )?colourless|(?:is |was )?decolouri[sz]e[sd]|(?:purple )?colour (?:goes|fades|disappears|is lost)",
+      "(?:turns |goes )?(?:from )?(?:purple )?(?:to )?colourless|(?:is |was )?decolouri[sz]e[sd]|(?:purple )?colour (?:goes|disappears)",
   },
   {
     test: "anhydrous copper(II) sulfate",
@@ -117,7 +117,7 @@ export const NO_SIGN =
   "(?:damp |moist )?(?:red |blue )?litmus(?: paper)? (?:stays|stayed|remains|remained|still) (?:red|blue)|lime ?water (?:stays|stayed|remains|remained|still) (?:clear|colourless)|" +
   "(?:damp |moist )?(?:(?:red |blue )?litmus|lime ?water|manganate|dichromate)(?: paper)? (?:does not|doesn't|did not|didn't|not) (?:change|turn|go)[^~,]{0,20}|(?:(?:red |blue )?litmus|lime ?water)(?: paper)? unchanged|" +
   "gas test shows nothing|(?:gas )?test(?: is| was)? negative|negative(?: gas)? test|splint (?:does not|doesn't|did not|didn't|not) (?:relight|pop|change)|no (?:squeaky )?pop|no white smoke|(?:does not|did not|doesn't) relight|splint goes out|" +
-  "no gas(?: (?:that|which) (?:changes|turns|relights|pops|bleaches)[^~,]{0,30}|(?: is| was)?(?: given off| evolved| seen| produced)?)";
+  "no gas(?: that[^~,]{0,30}|(?: is| was)?(?: given off| evolved| seen| produced)?)";
 
 /** Gases by name and by formula, the longer first: hydrogen chloride is no hydrogen. */
 const ALL: readonly (readonly [words: string, gas: Gas])[] = [

@@ -43,7 +43,7 @@ function readIndicator({ words, asked, seen }: Reading): void {
   if (!tried) return;
   seen.indicator = words.colourIn(tried.replace(/^.*(?:litmus|indicator)/, ""));
   // The figure is read off the same colour, on the chart.
-  words.take("ph(?: (?:is|was|of|about|around|approximately|roughly|,))* [0-9]+(?:(?: to |-)[0-9]+)?");
+  words.take("ph(?: [a-z,]+){0,2} [0-9]+(?:(?: to |-)[0-9]+)?");
 }
 
 const WALL = "on (?:the )?(?:cool|cold|cooler|upper)(?:er)?(?: (?:wall|walls|part|parts|sides?|glass)[^~,]{0,30})?";

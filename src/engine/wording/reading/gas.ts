@@ -4,7 +4,7 @@ import * as say from "#words/reading.ts";
 import { CLEARS_AGAIN, GAS_EVIDENCE, type Gas } from "../../practical/gases.ts";
 import { NAMED, NO_SIGN, SIGNS, type SignWords, SMOKE } from "../gas-words.ts";
 import { ask, type Reading } from "./reading.ts";
-import { speaksOfGas, takeNamesOfReagents, takeReagents } from "./reagents.ts";
+import { speaksOfGas, takeReagents } from "./reagents.ts";
 
 export function readGas(reading: Reading): void {
   const { words, asked, seen } = reading;
@@ -13,13 +13,14 @@ export function readGas(reading: Reading): void {
   if (denial) seen.gas = false;
   if (words.take("no effervescence")) seen.effervescence = false;
   else if (words.take("effervescence")) seen.effervescence = true;
-  const smoke = words.take(SMOKE.words) !== undefined;
+  // White fumes with nothing held in them are no smoke on a rod.
+  const isFumes = words.has("white fumes") && !asked.gasTest?.startsWith("rod") && !words.has("rod|near|with");
+  const smoke = !isFumes && words.take(SMOKE.words) !== undefined;
   const told = smoke && readSmoke(reading);
   readFumes(reading);
   if (told) return;
   const sign = signIn(reading);
-  takeReagents(words);
-  if (!ofGas && !sign) takeNamesOfReagents(words);
+  takeReagents(words, ofGas || sign !== undefined);
   const named = gasNamed(reading);
   if (named) reading.named = named;
   if (sign) {

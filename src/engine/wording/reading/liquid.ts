@@ -4,15 +4,12 @@ import { sameColour } from "../../practical/same-colour.ts";
 import { ask, type Reading } from "./reading.ts";
 
 const LIQUID = "(?:solution|liquid|filtrate)";
-const TURNS =
-  "turns?|turned|turning|is|was|goes|went|going|becomes?|became|changes?|changed|stays|stayed|remains|remained|colour|,";
-/** "Orange solution turns green": the colour it had is no part of what is seen at the end. */
-const BECOMES =
-  "(?:(?:then|slowly|quickly|gradually|immediately|rapidly|,) )*(?:turns?|turned|turning|goes|went|going|becomes?|became|changes?|changed|fades|faded|to)(?: (?:slowly|quickly|gradually|from|C|to|a|very|more))*";
-const FADES_TO = "(?:fades|faded|changes|changed|turns|turned|goes|went) (?:(?:slowly|quickly|gradually) )*to";
+const BECOMES = "turns?|turned|turning|goes|went|going|becomes?|became|changes?|changed|fade[sd]|to";
+const TURNS = `${BECOMES}|is|was|stays|stayed|remains|remained|colour|,`;
+/** "Orange solution turns green", "purple fades to colourless": the colour it had is no part of what is seen at the end. */
+const X_TO_Y = `(?:from )?C(?: coloured)?(?: (?:colour|${LIQUID}))?(?: (?:then|slowly|quickly|gradually|,))*(?: (?:${BECOMES}))+(?: (?:from C|a|slowly|quickly))* C(?: ${LIQUID})?(?! precipitate)`;
 /** Starch colours the liquid, even where "solution" is not written. */
-const WITH_STARCH = "C(?: (?:colour|colouration))? (?:with|in|on adding) (?:the )?starch(?: solution)?";
-const THEN = "(?: ,)?(?:(?: (?:and|,))* then(?: (?:to|turns|goes|becomes))* C)*";
+const WITH_STARCH = "C(?: colour)? with starch(?: solution)?";
 export const STAYS = "(?:stays|stayed|remains|remained|persists)";
 /** "Purple colour of the manganate(VII) remains". */
 export const COLOUR_STAYS = `C(?: colour)?(?: (?:of )?(?:the )?manganate)?(?: ,)? (?:${STAYS}|unchanged)`;
@@ -21,14 +18,12 @@ export function readLiquid(reading: Reading): void {
   const { words, seen } = reading;
   const solution =
     words.take(WITH_STARCH) ??
-    words.take(`C(?: coloured)? ${LIQUID} ${BECOMES} C${THEN}`) ??
-    words.take(`C(?: colour)? ${FADES_TO} C${THEN}(?! precipitate)`) ??
-    words.take(`(?:from )?C to C(?: ${LIQUID})?${THEN}`) ??
+    words.take(X_TO_Y) ??
     words.take(COLOUR_STAYS) ??
     words.take(`C(?: coloured)? ${LIQUID}`) ??
-    words.take(`${LIQUID}(?: (?:${TURNS}))*(?: from C)?(?: to)? C${THEN}`) ??
+    words.take(`${LIQUID}(?: (?:${TURNS}))*(?: from C)?(?: to)? C`) ??
     (seen.fate ? words.take("(?:giving|to give|gives|to|forming|to form|leaving|to leave)(?: a| an)? C") : undefined) ??
-    words.take(`(?:turns|turned|goes|went|becomes|became|fades|faded|${STAYS})(?: from C)?(?: to)? C${THEN}`) ??
+    words.take(`(?:${BECOMES}|${STAYS})(?: from C)?(?: to)? C`) ??
     (seen.fate === "dissolves" && !words.has("white") ? words.take("C") : undefined);
   const colour = solution && words.colourIn(solution);
   if (colour) {

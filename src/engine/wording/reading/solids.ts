@@ -36,7 +36,7 @@ export function readSolids(reading: Reading): void {
 const ON_STANDING =
   "(?:turning|turns|darkens?|darkening|goes|browning|browns)(?: slowly| quickly| gradually)?(?: to)?(?: C)? (?:on standing|in air|in light|on contact with air|(?:at|on) the surface)[^~]{0,40}";
 const TURNS_INTO =
-  "(?<=precipitate(?: (?:which|that|it|formed|forms|then|slowly|quickly|gradually|on|when|heating|heated|warming|,))* )(?:turning|turns|turned|goes|went|becomes|became|changes|changed|darkens|darkened)(?: (?:slowly|quickly|gradually|from C|to))* C(?! (?:solution|liquid|filtrate))";
+  "(?<=precipitate(?: (?!solution|liquid|filtrate)[a-z,]+){0,4} )(?:turn(?:s|ed|ing)|goes|went|becomes|became|change[sd]|darken(?:s|ed))(?: (?:slowly|from C|to))* C(?! (?:solution|liquid))";
 
 /**
  * The colour that a precipitate turns to. One that was in the tube has it at the end; of one that forms the first look is kept, and the
