@@ -40,6 +40,12 @@ function tablesIn(node: Node): Node[] {
   return rows.flatMap(tablesIn);
 }
 
+/** A column of nothing but plain text; else undefined. */
+function textColumn(column: readonly string[]): string | undefined {
+  const texts = column.map((value) => /^"([^"\\|]+)"$/.exec(value)?.[1]);
+  return texts.every((text) => text !== undefined) ? `"${texts.join("|")}".split("|")` : undefined;
+}
+
 /** @param text what the places of the nodes count in */
 function inColumns(table: Node, text: string): string {
   const rows = childrenOf(table);
@@ -53,7 +59,9 @@ function inColumns(table: Node, text: string): string {
     }
   }
   // A comma behind each: without it a hole at the end would be none.
-  const written = [...columns].map(([name, column]) => `${name}: [${column.map((value) => `${value},`).join("")}]`);
+  const written = [...columns].map(
+    ([name, column]) => `${name}: ${textColumn(column) ?? `[${column.map((value) => `${value},`).join("")}]`}`,
+  );
   return `rowsOf(${rows.length}, { ${written.join(", ")} })`;
 }
 

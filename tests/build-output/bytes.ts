@@ -28,7 +28,9 @@ export function weigh(site: Site, page: BuiltPage, later: readonly string[] = []
       ["astro-island", "before-hydration-url"],
     ]),
   ]);
-  const inline = page.document.querySelectorAll("script:not([src])").map((script) => script.text);
+  // What a script is given as data runs nothing: it counts with the page.
+  const inside = page.document.querySelectorAll("script:not([src])");
+  const inline = inside.filter((script) => script.getAttribute("type") !== "application/json").map(({ text }) => text);
   const html = zipped(page.html);
   const css = sum(sheets.map((file) => zipped(site.read(file))));
   const scriptFiles = sum(scripts.map((file) => zipped(site.read(file))));

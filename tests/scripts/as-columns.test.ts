@@ -30,6 +30,8 @@ test("rows come back as they were written, with what each has and has not", asyn
       { at: null, id: "third" },
       { id: "last", },
     ];
+    export const texts = [{ x: "one" }, { x: "t|o" }, { x: "three" }];
+    export const plain = [{ x: "one" }, { x: "two, or" }, { x: "three" }];
     export const deep = { within: [[{ x: 1 }, { x: 2, y: "a,b" }, { y: "c" }], "other"] } as const;`);
   expect(module.rows).toStrictEqual([
     { id: "first", at: undefined },
@@ -38,6 +40,9 @@ test("rows come back as they were written, with what each has and has not", asyn
     { id: "last" },
   ]);
   expect(module.deep).toStrictEqual({ within: [[{ x: 1 }, { x: 2, y: "a,b" }, { y: "c" }], "other"] });
+  expect(module.texts).toStrictEqual([{ x: "one" }, { x: "t|o" }, { x: "three" }]);
+  expect(module.plain).toStrictEqual([{ x: "one" }, { x: "two, or" }, { x: "three" }]);
+  expect(code).toContain('"one|two, or|three"');
   expect(code.match(/\bid:/g)).toHaveLength(1);
 });
 

@@ -8,14 +8,13 @@ import { useLater } from "../later.ts";
 import { Begin } from "./Begin.tsx";
 import { Conclude } from "./Conclude.tsx";
 import { begun, clearSession, keepSession, readSession, type Session } from "./kept.ts";
-import type { Practice as Drawn, PracticeProps } from "./practice-table.ts";
+import type { PracticeProps } from "./practice-table.ts";
 import { readSeed } from "./seed.ts";
 import { TestStep } from "./TestStep.tsx";
 import { unknownsOf } from "./unknowns.ts";
 
 export default function Practice(props: PracticeProps) {
-  const { slug, tests } = props;
-  const practice = useMemo(() => JSON.parse(props.practice) as Drawn, [props.practice]);
+  const { slug, tests, practice } = props;
   const [awake, wake] = useState(false);
   const [session, set] = useState<Session>();
   const [fault, refuse] = useState<string>();

@@ -1,4 +1,4 @@
-/** What the page of a practice hands to its island. */
+/** What the page of a practice hands to its script. */
 import type { Practice } from "../../build/practice.ts";
 import type { AskedOf } from "../../engine/wording/asked-of.ts";
 
@@ -30,8 +30,7 @@ export interface PracticeProps {
   /** Name of the practical in addresses. */
   slug: string;
   title: string;
-  /** A Practice as JSON: as one string it takes a third of the space it would as separate properties. */
-  practice: string;
+  practice: Practice;
   tests: PracticeTest[];
   /** Names of the ions the paper allows. */
   names: Record<string, string>;
