@@ -9,8 +9,9 @@ import type { TestTrace } from "./trace.ts";
 /** Whatever else may be told of the same sight; `reading` itself is not among it. */
 export function alsoSeen(trace: TestTrace, reading: Observation): Observation[] {
   const { none: _, ...seen } = reading;
+  const hidden = seen.precipitate && seen.fate !== "dissolves";
   return [
-    ...(seen.precipitate ? [] : calledOtherwise(trace, seen.solution).map((solution) => ({ ...seen, solution }))),
+    ...(hidden ? [] : calledOtherwise(trace, seen.solution).map((solution) => ({ ...seen, solution }))),
     ...(seen.solution === undefined ? faded(trace).map((solution) => ({ ...seen, solution })) : []),
     ...(seen.precipitate
       ? []
@@ -23,10 +24,11 @@ function gone({ fate, ...seen }: Observation): Observation {
   return fate === undefined || fate === "remains" ? seen : { ...seen, fate };
 }
 
-const calledOtherwise = ({ end }: TestTrace, colour: Colour | undefined): Colour[] =>
-  ALSO_CALLED.filter(({ of, seen }) => seen === colour && of.every((id) => (end.get(id) ?? 0) > 0)).map(
-    ({ also }) => also,
-  );
+const calledOtherwise = ({ end, after }: TestTrace, colour: Colour | undefined): Colour[] =>
+  ALSO_CALLED.filter(
+    ({ of, seen, below = Number.POSITIVE_INFINITY }) =>
+      seen === colour && of.every((id) => (end.get(id) ?? 0) > 0) && (after?.absorbance ?? 0) < below,
+  ).map(({ also }) => also);
 
 /** A colour that has lost plainly more than dilution takes, to a change of oxidation state, though it has kept its name. */
 function faded({ before, after, reactions }: TestTrace): Colour[] {

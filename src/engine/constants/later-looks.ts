@@ -66,7 +66,14 @@ export const FOIL_DEPOSITS: readonly { of: string; colours: readonly Colour[]; s
 ];
 
 /** Liquids that are called by another colour when they hold all the species `of`. */
-export const ALSO_CALLED: readonly { of: readonly string[]; seen: Colour; also: Colour; source: string }[] = [
+export const ALSO_CALLED: readonly {
+  of: readonly string[];
+  seen: Colour;
+  also: Colour;
+  /** Only of a liquid with less than this absorbance. */
+  below?: number;
+  source: string;
+}[] = [
   {
     of: ["Fe^3+", "[Fe(CN)6]^3-"],
     seen: "yellow",
@@ -79,5 +86,25 @@ export const ALSO_CALLED: readonly { of: readonly string[]; seen: Colour; also: 
     seen: "orange",
     also: "yellow",
     source: "textbooks on displacing bromine: a yellow to orange solution, by its strength; from memory",
+  },
+  {
+    of: ["I3-"],
+    seen: "brown",
+    also: "yellow",
+    below: 2,
+    source:
+      "textbooks on iodine in iodide: yellow when dilute, brown when strong; from memory. The absorbance is our choice",
+  },
+  {
+    of: ["[Ni(NH3)6]^2+"],
+    seen: "blue",
+    also: "violet",
+    source: "textbooks on nickel(II) in excess ammonia: blue to violet or lilac; from memory",
+  },
+  {
+    of: ["I3-", "Cr2O7^2-"],
+    seen: "orange",
+    also: "brown",
+    source: "iodine beside dichromate is brown: textbooks on iodide with acidified dichromate, from memory",
   },
 ];
