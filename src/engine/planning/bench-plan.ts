@@ -81,8 +81,11 @@ export interface BenchPlan {
    * of the stock where it is used as bought. `into`: the waste bottle it stands in.
    */
   besides: { id: string; what: string; neededCm3: number; setOutCm3: number; because: string; into?: string }[];
-  /** Papers, splints, limewater, burner: what, how many, and what to do with them first. */
-  extras: { what: string; count: number; prepare?: string; because: string }[];
+  /**
+   * Papers, splints, limewater, burner: what, how many, and what to do with them first. `countedApart`: a class counts it by heads, with the
+   * bottles, or among the waste, and not by groups.
+   */
+  extras: { what: string; count: number; prepare?: string; because: string; countedApart?: true }[];
   /** Steps whose gas could harm: gas and the salts it would come from. */
   gases: { cell: string; gas: GivenOff; from: string[]; have: string }[];
   /** Where each tube is emptied afterwards, the tubes that must go into a bottle first. */

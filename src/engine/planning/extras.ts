@@ -73,7 +73,7 @@ export function extrasFor({
   const { EXTRAS } = say;
 
   const list: (Extra | false)[] = [
-    { ...EXTRAS.goggles, count: 1 },
+    { ...EXTRAS.goggles, count: 1, countedApart: true },
     { ...EXTRAS.rack, count: 1, because: say.tubes(tubes.length) },
     { ...EXTRAS.labels, count: 1 },
     burns && {
@@ -116,7 +116,7 @@ export function extrasFor({
       because: askedFor(cells),
     })),
     indicators.length > 0 && { ...EXTRAS.tile, count: 1 },
-    bottles > 0 && { ...EXTRAS.dropper, count: bottles },
+    bottles > 0 && { ...EXTRAS.dropper, count: bottles, countedApart: true },
     neutralised.length > 0 && { ...EXTRAS.carbonate, count: 1, because: say.acidIn(neutralised) },
     { ...EXTRAS.washBottle, count: 1 },
     { ...EXTRAS.beaker, what: BEAKER, count: 1 },

@@ -87,6 +87,7 @@ export function wasteBottles(groups: readonly Emptied[], stand: readonly StandsI
       count: 1,
       ...(first.length > 0 && { prepare: say.putIn(first) }),
       because: [...new Set(because)].join("; "),
+      countedApart: true,
     };
   });
 }

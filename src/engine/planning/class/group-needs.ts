@@ -22,12 +22,9 @@ const piecesOf = ({ reagents }: Pick<BenchPlan, "reagents">): Counted[] =>
       : [{ what: `small piece of ${name}`, perGroup: pieces, gEach: BENCH_PRACTICE.piece.value }],
   );
 
-/** Counted elsewhere: waste bottles have a list of their own, droppers come with the bottles, goggles go by heads and not by groups. */
-const ELSEWHERE = / waste bottle( for parts? .*)?$|^clean dropper$|^pair of goggles$/;
-
 const kitOf = ({ extras }: Pick<BenchPlan, "extras">): Counted[] =>
   extras
-    .filter(({ what }) => !ELSEWHERE.test(what))
+    .filter(({ countedApart }) => !countedApart)
     .map(({ what, count, because }) => ({ what, perGroup: count, note: because }));
 
 /**
