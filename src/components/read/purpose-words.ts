@@ -11,7 +11,7 @@ export interface Sight {
 }
 
 /**
- * The different sights of a test, "no visible change" last. By the kind of ion the test tells apart, an ion standing for its salts where all
+ * The different sights of a test, "no visible change" last, and after it what nothing is foretold of. By the kind of ion the test tells apart, an ion standing for its salts where all
  * of them may show the sight; by salts where it tells both kinds apart or neither. Sights that the same ions and salts may show stand together.
  *
  * @param words each reading of the test in words
@@ -28,7 +28,10 @@ export function sightsOf(purpose: Purpose, words: readonly string[], table: Pred
     else sights.set(shownBy.join(), { seen: words[reading], shownBy });
   }
   const nothing = ({ seen }: Sight) => Number(seen.startsWith(NO_CHANGE));
-  return [...sights.values()].sort((a, b) => nothing(a) - nothing(b));
+  const told = [...sights.values()].sort((a, b) => nothing(a) - nothing(b));
+  const { unpredicted } = purpose;
+  if (unpredicted.length === 0) return told;
+  return [...told, { seen: say.NOT_FORETOLD, shownBy: namesOf(unpredicted, [...all, ...unpredicted], ofKind, table) }];
 }
 
 /** Salts left out by name where nearly all salts of an ion show a sight; with more of them, those that show it are named. */

@@ -88,6 +88,8 @@ export interface Purpose {
    * groups; what it would show only at the border makes no group.
    */
   groups: { reading: number; salts: number[]; cations: string[]; anions: string[] }[];
+  /** Salts (indices) without a prediction here: they may show anything. */
+  unpredicted: number[];
   /**
    * Ion kinds the test tells apart. A kind is listed when it has two ions X and Y such that no observation a salt of X may show could
    * be recorded for a salt of Y, nor the other way round, whatever the other ion is; and some other ion goes with both, so that the

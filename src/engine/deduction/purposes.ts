@@ -30,6 +30,7 @@ export function purposes(table: PredictionTable): Purpose[] {
     return {
       cell: cell.id,
       groups,
+      unpredicted: shown.flatMap(({ salt, open }) => (open ? [salt] : [])),
       tellsApart: KINDS.filter((kind) => tellsApart(table, cell, shown, `${kind}s`)),
       gases: [...new Set(cell.comesOff.map(({ gas }) => gas))],
     };

@@ -18,6 +18,8 @@ export const GAS_HEAD = "Gas, das entweichen kann";
 export const GAS = "Gas";
 export const NO_GAS = "keines";
 export const andMore = (names: string, more: number) => `${names} und ${more} weitere`;
+/** Of ions and salts whose sight here is not predicted. */
+export const NOT_FORETOLD = "nicht vorhergesagt";
 export const moreSights = (count: number) =>
   count === 1 ? "eine weitere Beobachtung" : `${count} weitere Beobachtungen`;
 export const theSights = (count: number) => `die ${count} Beobachtungen`;

@@ -18,6 +18,8 @@ export const GAS_HEAD = "Gas that may come off";
 export const GAS = "Gas";
 export const NO_GAS = "none";
 export const andMore = (names: string, more: number) => `${names} and ${more} more`;
+/** Of ions and salts whose sight here is not predicted. */
+export const NOT_FORETOLD = "nothing foretold";
 export const moreSights = (count: number) => `${count} more ${count === 1 ? "sight" : "sights"}`;
 export const theSights = (count: number) => `the ${count} sights`;
 /** After a count of sights, for those who hear it alone. */
