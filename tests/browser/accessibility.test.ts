@@ -64,12 +64,12 @@ describe.each(["light", "dark"] as const)("what appears only on use, on %s paper
   });
 
   test("a changed curve, a strength that is none and a salt that cannot be", async () => {
-    const page = await open("practicals/lamp-room-shelf/curves/", scheme);
-    const curve = page.locator("figure.curve").first();
-    await curve.getByRole("textbox", { name: "Strength of sample R" }).fill("0.02");
-    await curve.getByRole("combobox").selectOption("Fe2(SO4)3");
-    await curve.getByText("Not drawn: water splits").waitFor();
-    await curve.getByRole("textbox", { name: "Strength of aqueous sodium hydroxide" }).fill("strong");
+    const page = await open("practicals/conservators-bench/curves/", scheme);
+    const curve = page.locator("#A-ai");
+    await curve.getByRole("textbox", { name: "Strength of sample A" }).fill("0.5");
+    await curve.getByRole("combobox").selectOption("Ba(NO3)2");
+    await curve.getByText("Not drawn: barium nitrate").waitFor();
+    await curve.getByRole("textbox", { name: /^Strength of (?!sample)/ }).fill("strong");
     await curve.getByRole("slider", { name: /^Look along/ }).press("ArrowRight");
     await curve.getByText("Give a strength from").waitFor();
     await curve.locator("summary").click();

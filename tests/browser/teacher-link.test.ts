@@ -95,7 +95,7 @@ test("an entry that means nothing is told, and the conclusion stays hidden until
   const told = page.getByRole("status").filter({ hasText: "Part of the link could not be read." });
   await told.getByText("conclusion: found “<img src=x>”; only asked is understood there.").waitFor();
   // Of the record nothing was spoilt.
-  expect(await told.innerText()).not.toMatch(/the record is|your record is/);
+  expect(await told.textContent()).not.toMatch(/the record is|your record is/);
   const conclude = page.getByRole("region", { name: /^Conclude/ });
   expect(await conclude.getByRole("listitem").filter({ visible: true }).count()).toBe(0);
   await conclude.getByRole("button", { name: "Show the conclusion" }).click();
