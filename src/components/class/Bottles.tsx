@@ -5,6 +5,7 @@ import { amount } from "./amounts.ts";
 
 /** What stands at each group's place, and what is written on it. */
 export function Bottles({ supplies, groups }: { supplies: readonly PreparedSupply[]; groups: number }) {
+  const given = supplies.filter(({ bottles, tubesG }) => bottles || tubesG !== undefined);
   return (
     <table class="stack">
       <caption>{say.BOTTLES}</caption>
@@ -19,7 +20,7 @@ export function Bottles({ supplies, groups }: { supplies: readonly PreparedSuppl
         </tr>
       </thead>
       <tbody>
-        {supplies.map(({ kind, label, of, bottles, tubesG = 0 }) => (
+        {given.map(({ kind, label, of, bottles, tubesG = 0 }) => (
           <tr key={`${label} ${of}`}>
             <th scope="row">
               {kind === "sample" ? (

@@ -2,6 +2,7 @@ import * as say from "#words/class-sheet.ts";
 import { STRAIGHT } from "#words/vessels.ts";
 import type { ClassSheet } from "../../engine/planning/class/class-sheet.ts";
 import { figures } from "../figures.ts";
+import { list } from "../sentence.ts";
 import { Words } from "../Words.tsx";
 import { amount } from "./amounts.ts";
 
@@ -38,7 +39,16 @@ export function ClassWaste({ rows }: { rows: readonly Row[] }) {
             <td data-head={say.WASTE_HEADS.about}>{row.classCm3 > 0 ? volumeOf(row.classCm3) : say.A_LITTLE}</td>
             <td data-head={say.WASTE_HEADS.setOut}>{bottleOf(row)}</td>
             <td data-head={say.WASTE_HEADS.how}>
-              <Words of={row.how} /> {row.truly && <b>{row.truly}</b>}
+              <Words of={row.how} />{" "}
+              {row.first.length > 0 && (
+                <b>
+                  {say.standsFirst(
+                    list(row.first.map(({ name, cm3 }) => say.ofIt(amount(cm3, "cm3"), name))),
+                    row.count,
+                  )}
+                </b>
+              )}{" "}
+              {row.truly && <b>{row.truly}</b>}
             </td>
           </tr>
         ))}

@@ -71,6 +71,11 @@ export const SCARCE = "Knapp:";
 export const WASTE = "Abfall";
 export const WASTE_CAPTION = "Abfall, der zu erwarten ist, einmal Spülen jedes Glases eingeschlossen";
 export const WASTE_HEADS = { into: "Wohin", about: "Etwa", setOut: "Bereitstellen", how: "Wie" };
+/** "240 cm³ verdünnte Salpetersäure" */
+export const ofIt = (amount: string, name: string) => `${amount} ${name}`;
+/** @param bottles among which it is shared out */
+export const standsFirst = (what: string, bottles: number) =>
+  `Vor der Stunde ${what} hineingeben${bottles > 1 ? ", auf die Flaschen verteilt" : ""}: Das ist in der angesetzten Menge enthalten.`;
 export const A_LITTLE = "ein wenig";
 export const NO_VESSEL = "nichts";
 export const BEAKER = "ein Becherglas an jedem Platz";

@@ -70,6 +70,11 @@ export const SCARCE = "Scarce:";
 export const WASTE = "Waste";
 export const WASTE_CAPTION = "Waste to expect, one rinse of every tube included";
 export const WASTE_HEADS = { into: "Into", about: "About", setOut: "Set out", how: "How" };
+/** "240 cm³ of dilute nitric acid" */
+export const ofIt = (amount: string, name: string) => `${amount} of ${name}`;
+/** @param bottles among which it is shared out */
+export const standsFirst = (what: string, bottles: number) =>
+  `Put in ${what} before the class begins${bottles > 1 ? ", shared out among the bottles" : ""}: it is part of what is made up.`;
 export const A_LITTLE = "a little";
 export const NO_VESSEL = "nothing";
 export const BEAKER = "a beaker at each place";

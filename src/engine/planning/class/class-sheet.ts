@@ -30,7 +30,7 @@ export interface PreparedSupply extends Omit<Supply, "recipe"> {
   method: string;
   /** Water to begin with, cm3; 0 where nothing is dissolved or diluted, or where next to none fits. */
   waterFirstCm3: number;
-  /** Of a solution. */
+  /** Of a solution, unless no group gets any of it. */
   bottles?: Bottled;
   /** Of a solid: for each group, g. */
   tubesG?: number;
@@ -57,9 +57,9 @@ export interface ClassSheet {
 }
 
 /** What one group is given, cm3 or g: a sample as the reader says or as the plan sets out, a reagent with the class's spare. */
-function groupAmount({ kind, of, used, given }: Supply, size: ClassSize): number {
+function groupAmount({ kind, of, used, given, apart = 0 }: Supply, size: ClassSize): number {
   if (kind === "sample") return (of === "solution" ? size.sampleCm3 : size.sampleG) ?? given ?? used;
-  return Math.max(BENCH_PRACTICE.setOutLeast.value, withSpare(used, size.sparePercent / 100));
+  return Math.max(BENCH_PRACTICE.setOutLeast.value, withSpare(used - apart, size.sparePercent / 100));
 }
 
 /** In all, with spare: of a reagent what the tests use, of a sample what is given out. */
@@ -102,8 +102,11 @@ function prepared({ recipe, ...supply }: Supply, size: ClassSize): PreparedSuppl
       tubesG: perGroup,
     };
   }
-  const bottles = bottled(perGroup, size.groups);
-  const make = madeUp(Math.max(wanted, bottles.count * bottles.fillCm3));
+  // What stands in the waste bottles only is in no bottle of a group.
+  const { apart = 0 } = supply;
+  const bottles = apart > 0 && apart >= supply.used ? undefined : bottled(perGroup, size.groups);
+  const filled = bottles ? bottles.count * bottles.fillCm3 : 0;
+  const make = madeUp(Math.max(wanted, filled + apart * size.groups));
   return {
     ...supply,
     wanted,
@@ -111,7 +114,7 @@ function prepared({ recipe, ...supply }: Supply, size: ClassSize): PreparedSuppl
     ingredients: takenOf(recipe.ingredients, ({ perDm3 }) => (perDm3 * make) / 1000),
     method,
     waterFirstCm3: waterFirst(recipe.ingredients, make),
-    bottles,
+    ...(bottles && { bottles }),
   };
 }
 
@@ -160,7 +163,8 @@ export function classSheet(needs: GroupNeeds, size: ClassSize): ClassSheet {
     withTeacher: needs.withTeacher,
     waste: needs.waste.map((one) => {
       const classCm3 = tidy(one.cm3 * size.groups * CLASS_PRACTICE.wasteWithRinsing.value);
-      return { ...one, classCm3, ...wasteBottles(classCm3) };
+      const first = one.first.map(({ name, cm3 }) => ({ name, cm3: tidy(cm3 * size.groups) }));
+      return { ...one, first, classCm3, ...wasteBottles(classCm3) };
     }),
     warnings: needs.supplies.flatMap((supply) => warningsFor(supply, groupAmount(supply, size))),
   };

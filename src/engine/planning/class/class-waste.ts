@@ -9,7 +9,7 @@ import type { Practical } from "../../practical.ts";
 import type { BenchPlan, PlannedTube } from "../bench-plan.ts";
 import { LIMEWATER } from "../besides.ts";
 import { tidy } from "../portions.ts";
-import { reagentOf } from "../reagent-plan.ts";
+import { nameOf, reagentOf } from "../reagent-plan.ts";
 import { stepsOf } from "../tube-choice.ts";
 import { isFiltered } from "../tube-plan.ts";
 import type { WasteNeed } from "./supply.ts";
@@ -22,8 +22,8 @@ const limewaterIn = ({ besides }: BenchPlan): number =>
   besides.filter(({ id }) => id === LIMEWATER).reduce((sum, { neededCm3 }) => sum + neededCm3, 0);
 
 /** What stands in the bottle before the first tube, cm3. */
-const standingIn = ({ besides }: BenchPlan, bottle: string): number =>
-  besides.filter(({ into }) => into === bottle).reduce((sum, { neededCm3 }) => sum + neededCm3, 0);
+const standingIn = ({ besides }: BenchPlan, bottle: string): WasteNeed["first"] =>
+  besides.filter(({ into }) => into === bottle).map(({ id, neededCm3 }) => ({ name: nameOf(id), cm3: neededCm3 }));
 
 /** The collected kinds that really get into a tube: by the sample's own salt, and by what the part adds. */
 function trulyIn({ sample, part }: PlannedTube, { samples, parts }: Pick<Practical, "samples" | "parts">): Waste[] {
@@ -47,12 +47,13 @@ export function wasteNeeds(practical: Pick<Practical, "samples" | "parts">, plan
       into,
       cm3: 0,
       how,
+      first: standingIn(plan, into),
       told: kinds,
       collected: kinds.length > 0,
       kinds: new Set(),
       real: new Set(),
     };
-    const standing = bottles.has(vessel) ? 0 : standingIn(plan, into);
+    const standing = bottles.has(vessel) ? 0 : need.first.reduce((sum, { cm3 }) => sum + cm3, 0);
     const limewater = labels.includes(LIMEWATER_TUBES) ? limewaterIn(plan) : 0;
     need.cm3 = tidy(need.cm3 + tubes.reduce((sum, tube) => sum + heldBy(tube), limewater + standing));
     for (const kind of kinds) need.kinds.add(kind);

@@ -14,6 +14,8 @@ interface Use {
   id: string;
   molPerDm3: number | null;
   cm3: number;
+  /** Of that, what stands in waste bottles before the first tube, cm3. */
+  apart: number;
   /** What it is for, where no step adds it: "limewater, to lead a gas through: asked for in a (0.01 mol/dm3)". */
   besides: string[];
 }
@@ -27,13 +29,20 @@ export function reagentUses(plan: Pick<BenchPlan, "reagents" | "besides">): Use[
   const uses: Use[] = [
     ...plan.reagents
       .filter(({ neededCm3 }) => neededCm3 > 0)
-      .map(({ id, molPerDm3, neededCm3 }) => ({ id, molPerDm3: molPerDm3 ?? null, cm3: neededCm3, besides: [] })),
+      .map(({ id, molPerDm3, neededCm3 }) => ({
+        id,
+        molPerDm3: molPerDm3 ?? null,
+        cm3: neededCm3,
+        apart: 0,
+        besides: [],
+      })),
     ...plan.besides
       .filter(({ id }) => isReagent(id))
-      .map(({ id, what, because, neededCm3 }) => ({
+      .map(({ id, what, because, neededCm3, into }) => ({
         id,
         molPerDm3: reagentOf(id).concentration,
         cm3: neededCm3,
+        apart: into === undefined ? 0 : neededCm3,
         besides: [`${what}: ${because}`],
       })),
   ];
@@ -49,6 +58,7 @@ export function reagentUses(plan: Pick<BenchPlan, "reagents" | "besides">): Use[
 const added = (one: Use, other: Use): Use => ({
   ...one,
   cm3: tidy(one.cm3 + other.cm3),
+  apart: tidy(one.apart + other.apart),
   besides: [...one.besides, ...other.besides],
 });
 
@@ -65,7 +75,7 @@ export function reagentSupplies(
   solve: Solver,
 ): { supplies: Supply[]; faults: string[] } {
   const faults: string[] = [];
-  const supplies = reagentUses(plan).map(({ id, molPerDm3, cm3, besides }): Supply => {
+  const supplies = reagentUses(plan).map(({ id, molPerDm3, cm3, apart, besides }): Supply => {
     const reagent = reagentOf(id);
     const fault = reagentTooStrong(reagent, molPerDm3, solve);
     if (fault) faults.push(`Reagent ${reagent.name}: ${fault}. Take a weaker solution.`);
@@ -80,6 +90,7 @@ export function reagentSupplies(
       content: label,
       of: "solution",
       used: cm3,
+      ...(apart > 0 && { apart }),
       recipe: reagentRecipe(reagent, molPerDm3),
       notes,
     };

@@ -44,6 +44,8 @@ export interface Supply {
   of: "solution" | "solid";
   /** Used by the tests of one group, cm3 or g, nothing spare. */
   used: number;
+  /** Of that, what goes into the waste bottles of the class and not into the group's own, cm3. */
+  apart?: number;
   /** Given to a group, cm3 or g: of a sample what the bench plan sets out, a third kept back. Absent for reagents. */
   given?: number;
   recipe: Recipe;
@@ -66,6 +68,8 @@ export interface WasteNeed {
   /** Emptied into it by one group, cm3, without rinsing. */
   cm3: number;
   how: string;
+  /** What stands in it before the first tube, for one group, cm3. */
+  first: { name: string; cm3: number }[];
   /** What the technician knows and the class does not: which of the kinds really get there. */
   truly?: string;
   /** Collected, not washed away. */

@@ -338,3 +338,30 @@ describe("rounding", () => {
     expect(wasteBottles(cm3)).toEqual({ sizeCm3, count });
   });
 });
+
+describe("what stands in a waste bottle before the first tube", () => {
+  const paper = { salts: { P: "NaCl" }, steps: [TAKE, drops("AgNO3(aq)", 5), cm3("NH3(aq)", 2)] };
+  const GROUPS = 10;
+  const sheet = prepare(paper, { groups: GROUPS, sparePercent: 0 });
+  const [silver] = sheet.waste.filter(({ into }) => into.startsWith("silver"));
+  const acid = supply(sheet, "dilute nitric acid");
+
+  // 2 cm3 of 2 mol/dm3 ammonia hold 4 mmol, which 4 cm3 of 1 mol/dm3 acid neutralise.
+  test("acid for ammonia beside silver is told for the whole class, and is enough", () => {
+    expect(silver.first.map(({ name }) => name)).toEqual(["dilute nitric acid"]);
+    expect(silver.first[0].cm3).toBeGreaterThanOrEqual(4 * GROUPS);
+  });
+  test("it is made up, but not filled into the bottles of the groups, which use none", () => {
+    expect(acid.make).toBeGreaterThanOrEqual(silver.first[0].cm3);
+    expect(acid.apart).toBe(acid.used);
+    expect(acid.bottles).toBeUndefined();
+    expect(supply(sheet, "aqueous ammonia").bottles?.count).toBe(GROUPS);
+  });
+  test("a bottle that needs none has none", () => {
+    const lead = prepare(
+      { salts: { P: "KI" }, steps: [TAKE, drops("Pb(NO3)2(aq)", 5)] },
+      { groups: 2, sparePercent: 0 },
+    );
+    expect(lead.waste.flatMap(({ first }) => first)).toEqual([]);
+  });
+});
