@@ -3,6 +3,7 @@ import { expect, inject, test } from "vitest";
 import { toFragment } from "../../src/components/paper/paper-link.ts";
 import { builtSite, fileBehind } from "../build-output/pages.ts";
 import { openPage } from "./setup/open-page.ts";
+import { TWO_JARS } from "./setup/two-jars.ts";
 
 /**
  * All that a page for a paper of one's own loads, the engine and all its constants among it, until the paper is worked out: what each test is
@@ -19,20 +20,7 @@ const WITH_SENTENCES = 181_500;
 
 /** An invented paper whose record decides its sample: zinc sulfate, by any textbook. */
 const PAPER = {
-  title: "Two jars",
-  samples: [{ label: "P", given: "solution", concentration: "0.1 mol/dm3" }],
-  paper: { cations: ["Zn^2+", "Cu^2+", "Mg^2+"], anions: ["Cl-", "SO4^2-"] },
-  parts: [
-    {
-      label: "a",
-      title: "Alkali",
-      tests: [
-        { steps: [{ take: "1 cm3" }, { add: "NaOH(aq)", drops: 5 }] },
-        { steps: [{ add: "NaOH(aq)", until: "in excess" }] },
-      ],
-    },
-    { label: "b", title: "Barium", tests: [{ steps: [{ take: "1 cm3" }, { add: "Ba(NO3)2(aq)", volume: "1 cm3" }] }] },
-  ],
+  ...TWO_JARS,
   record: {
     P: {
       "a(i)": { precipitate: "white" },

@@ -3,29 +3,12 @@ import type { Locator, Page } from "playwright-core";
 import { describe, expect, inject, test } from "vitest";
 import { toFragment } from "../../src/components/paper/paper-link.ts";
 import { openPage, type ReaderOptions } from "./setup/open-page.ts";
+import { TWO_JARS } from "./setup/two-jars.ts";
 
 /** An invented paper: one solution, four tests. */
 const SENTENCES = `(a) To 1 cm3 of solution P add aqueous sodium hydroxide drop by drop, then in excess.
 (b) To 1 cm3 of solution P add 1 cm3 of dilute nitric acid followed by aqueous silver nitrate.
 (c) To 1 cm3 of solution P add 1 cm3 of dilute nitric acid and 1 cm3 of aqueous barium nitrate.`;
-
-/** A written paper, small enough to be worked out at once. */
-const PAPER = {
-  title: "Two jars",
-  samples: [{ label: "P", given: "solution", concentration: "0.1 mol/dm3" }],
-  paper: { cations: ["Zn^2+", "Cu^2+", "Mg^2+"], anions: ["Cl-", "SO4^2-"] },
-  parts: [
-    {
-      label: "a",
-      title: "Alkali",
-      tests: [
-        { steps: [{ take: "1 cm3" }, { add: "NaOH(aq)", drops: 5 }] },
-        { steps: [{ add: "NaOH(aq)", until: "in excess" }] },
-      ],
-    },
-    { label: "b", title: "Barium", tests: [{ steps: [{ take: "1 cm3" }, { add: "Ba(NO3)2(aq)", volume: "1 cm3" }] }] },
-  ],
-};
 
 async function openPaper(options: ReaderOptions = {}, fragment = "") {
   const opened = await openPage("", options);
@@ -91,7 +74,7 @@ test("from an empty paper to its conclusion, and by a link to the same one in a 
 }, 180_000);
 
 test("sentences bring the samples they name; a sample that is removed takes along what was about it alone", async () => {
-  const { page } = await openPaper({}, await toFragment(PAPER));
+  const { page } = await openPaper({}, await toFragment(TWO_JARS));
   await page
     .getByLabel("The sentences of the paper")
     .fill("(c) To 1 cm3 of solution Q add 1 cm3 of dilute hydrochloric acid.");
@@ -115,7 +98,7 @@ test("sentences bring the samples they name; a sample that is removed takes alon
 }, 60_000);
 
 test("an observation typed in words finds its place in the record", async () => {
-  const { page } = await openPaper({}, await toFragment(PAPER));
+  const { page } = await openPaper({}, await toFragment(TWO_JARS));
   await worked(page);
   await page.getByText("Write an observation in your own words").click();
   await page.getByLabel("Test and sample").selectOption("a(i) for P");
@@ -181,7 +164,7 @@ describe("what comes from outside", () => {
   test("a crafted link runs nothing and takes nothing away", async () => {
     const evil = '<img src=x onerror="document.title=1"><script>document.title=2</script>';
     const crafted = {
-      ...PAPER,
+      ...TWO_JARS,
       title: evil,
       samples: [{ label: evil, given: "poison", concentration: { deep: [] } }],
       parts: [{ label: evil, title: evil, tests: [{ says: evil, steps: [{ add: evil, constructor: evil }] }] }],
@@ -209,7 +192,7 @@ describe("what comes from outside", () => {
       ["#paper=%%%", "It is damaged or was cut off"],
       [`#paper=${"A".repeat(40_000)}`, "letters long"],
       [await toFragment("x".repeat(5_000_000)), "unpacks to more than 64 kB"],
-      [`${(await toFragment(PAPER)).slice(0, 60)}`, "It is damaged or was cut off"],
+      [`${(await toFragment(TWO_JARS)).slice(0, 60)}`, "It is damaged or was cut off"],
     ]) {
       await goTo(fragment);
       await page.getByText(words).waitFor();
@@ -301,7 +284,7 @@ test.each([
   async (options) => {
     const { page } = await openPaper(
       options,
-      await toFragment({ ...PAPER, record: { P: { "a(i)": { precipitate: "white" } } } }),
+      await toFragment({ ...TWO_JARS, record: { P: { "a(i)": { precipitate: "white" } } } }),
     );
     await verdict(page).waitFor({ timeout: 60_000 });
     const [wide, seen] = await page.evaluate(() => [

@@ -74,7 +74,7 @@ export const NEEDS_ALKALI = {
     "C. M. Flynn, Chem. Rev. 84 (1984) 31, from memory: iron(III) with fewer than about 2.5 hydroxide stays in solution for hours; iron alum of 0.1 mol/dm3 is a bench solution. Our choice of `least`, far below that: drops of alkali bring hydroxide down where they land",
 } as const;
 
-/** Acid that a component takes up, mol for each mole. */
+/** Acid that a component takes up by its formula, mol for each mole: acids and bases of any textbook. */
 export const TAKES_UP_ACID: Readonly<Record<string, number>> = {
   NH3: 1,
   "CO3^2-": 2,

@@ -101,10 +101,4 @@ export const ALSO_CALLED: readonly {
     also: "violet",
     source: "textbooks on nickel(II) in excess ammonia: blue to violet or lilac; from memory",
   },
-  {
-    of: ["I3-", "Cr2O7^2-"],
-    seen: "orange",
-    also: "brown",
-    source: "iodine beside dichromate is brown: textbooks on iodide with acidified dichromate, from memory",
-  },
 ];
