@@ -71,7 +71,7 @@ export function carryOutTest(
   const aside: SetAside = { amounts: new Map(), solids: [] };
   const trace = emptyTrace(partTogether);
   const reactedBefore = new Map([...tube.reactions].map(([equation, { turns }]) => [equation, turns]));
-  const leftBefore = new Map(tube.left);
+  const leftBefore = tube.left;
   if (tube.waterKg > 0) {
     // The last test left it at rest.
     const result = (!cools && tube.result) || settle(tube, solve);

@@ -11,7 +11,7 @@ import type { Step } from "../practical.ts";
 import { type Components, componentsOf, hasConstants } from "./composition.ts";
 import { filter, type SetAside, wash } from "./filter.ts";
 import { pourPortions } from "./pouring.ts";
-import { pressureOf, settle, type Tube, takeGas } from "./tube.ts";
+import { NO_PAIRS, pressureOf, settle, type Tube, takeGas } from "./tube.ts";
 
 /** Called after each small change, so that a precipitate that comes and goes is seen. */
 export type Watch = (result: EquilibriumResult, tube: Tube) => void;
@@ -145,7 +145,7 @@ function addVolume(tube: Tube, perDm3: Readonly<Components>, cm3: number, solve:
 /** Heats the tube to a temperature and lets it come to rest there. */
 function heatTo(tube: Tube, celsius: number, solve: Solver, watch: Watch): void {
   tube.celsius = celsius;
-  tube.pairs.clear();
+  tube.pairs = NO_PAIRS;
   if (tube.waterKg > 0) watch(settle(tube, solve), tube);
 }
 
@@ -187,7 +187,7 @@ const CARRIED = [
 function addPieces(tube: Tube, reagent: string, pieces: number, solve: Solver, watch: Watch): void {
   const mol = (BENCH_PRACTICE.piece.value * pieces) / molarMass(parseFormula(reagent));
   tube.contents[reagent] = (tube.contents[reagent] ?? 0) + mol;
-  tube.pairs.clear();
+  tube.pairs = NO_PAIRS;
   if (tube.waterKg > 0) watch(settle(tube, solve), tube);
 }
 
@@ -210,7 +210,7 @@ export function carryOut(
   else if (step.do === "filter") return tube.waterKg > 0 ? filter(tube, step.keep, solve) : undefined;
   else if (step.do === "wash") return tube.waterKg > 0 ? wash(tube, solve) : undefined;
   else if (step.do === "stand") {
-    tube.pairs.clear();
+    tube.pairs = NO_PAIRS;
     if (tube.waterKg > 0) watch(settle(tube, solve), tube);
   } else if (step.do === "boil") boil(tube, step.time.min, solve, watch);
   else if (step.do === "add") {

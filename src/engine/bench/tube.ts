@@ -28,6 +28,7 @@ export interface Reacted {
   electrons: number;
 }
 
+/** What has happened in a tube is replaced by more of it and never changed: copies share it. */
 export interface Tube {
   /** mol of each component, gases that left taken off. */
   contents: Components;
@@ -41,11 +42,11 @@ export interface Tube {
   /** Solids there from the start or opened by heat, as long as any of them is left. */
   opened: string[];
   /** Changes of oxidation state so far, by equation, with mol turned over. */
-  reactions: Map<string, Reacted>;
+  reactions: ReadonlyMap<string, Reacted>;
   /** Pairs of couples that have acted since something was last added or heated. */
-  pairs: Set<string>;
+  pairs: ReadonlySet<string>;
   /** Gas that has left so far, mol by id. */
-  left: Map<string, number>;
+  left: ReadonlyMap<string, number>;
   result: EquilibriumResult | undefined;
   start: Start | undefined;
 }
@@ -58,6 +59,9 @@ const gasPhases = new Map(
 );
 const componentIds = compileDatabase().components.map(({ id }) => id);
 
+/** No couples have acted on what is there now. */
+export const NO_PAIRS: ReadonlySet<string> = new Set();
+
 export function emptyTube(): Tube {
   return {
     contents: {},
@@ -67,7 +71,7 @@ export function emptyTube(): Tube {
     pouring: false,
     opened: [],
     reactions: new Map(),
-    pairs: new Set(),
+    pairs: NO_PAIRS,
     left: new Map(),
     result: undefined,
     start: undefined,
@@ -75,19 +79,13 @@ export function emptyTube(): Tube {
 }
 
 /** A tube with the same in it, that goes its own way from here. */
-export const copyOfTube = <T extends Tube>(tube: T): T => ({
-  ...tube,
-  contents: { ...tube.contents },
-  reactions: new Map(tube.reactions),
-  pairs: new Set(tube.pairs),
-  left: new Map(tube.left),
-});
+export const copyOfTube = <T extends Tube>(tube: T): T => ({ ...tube, contents: { ...tube.contents } });
 
 /** Pours `cm3` of a solution with the given components (mol/dm3) into the tube. */
 export function pour(tube: Tube, perDm3: Readonly<Components>, cm3: number): void {
   for (const id in perDm3) tube.contents[id] = (tube.contents[id] ?? 0) + (perDm3[id] * cm3) / 1000;
   tube.waterKg += cm3 / 1000;
-  tube.pairs.clear();
+  tube.pairs = NO_PAIRS;
 }
 
 /**
@@ -151,13 +149,13 @@ function withoutMetals(contents: Components): Components {
 
 /** Carries out the changes of oxidation state that happen now, and returns them. */
 function react(tube: Tube, { pH, molality, phases }: EquilibriumResult): RedoxChange[] {
-  const { contents, waterKg, celsius, air, pouring, pairs } = tube;
-  const changes = redoxChanges({ contents, waterKg, pH, molality, phases, celsius, air, pouring, acted: pairs });
+  const { contents, waterKg, celsius, air, pouring, pairs: acted } = tube;
+  const changes = redoxChanges({ contents, waterKg, pH, molality, phases, celsius, air, pouring, acted });
   for (const one of changes) {
     for (const [id, moles] of Object.entries(one.change)) change(contents, id, moles * one.turns);
     note(tube, one, one.turns);
-    pairs.add(one.pair);
   }
+  if (changes.length > 0) tube.pairs = new Set([...acted, ...changes.map(({ pair }) => pair)]);
   return changes;
 }
 
@@ -168,13 +166,10 @@ function change(contents: Components, id: string, mol: number): void {
   if (mol < 0 && id !== "H+" && id !== WATER && contents[id] < ABSENT) delete contents[id];
 }
 
-function note(
-  { reactions }: Tube,
-  { pair, equation, source, electrons, borderline }: RedoxChange,
-  turns: number,
-): void {
-  const all = (reactions.get(equation)?.turns ?? 0) + turns;
-  reactions.set(equation, { pair, equation, source, borderline, electrons, turns: all });
+function note(tube: Tube, { pair, equation, source, electrons, borderline }: RedoxChange, turns: number): void {
+  const all = (tube.reactions.get(equation)?.turns ?? 0) + turns;
+  const now = { pair, equation, source, borderline, electrons, turns: all };
+  tube.reactions = new Map([...tube.reactions, [equation, now]]);
 }
 
 /** How much two rounds may differ and count as the same, in how many a cycle may close, and how much of what is left it takes. Our choices. */
@@ -241,7 +236,7 @@ export function takeGas(tube: Tube, id: string, mol: number): void {
     tube.contents[component] = (tube.contents[component] ?? 0) - moles * mol;
   }
   tube.contents.H2O = (tube.contents.H2O ?? 0) - phase.water * mol;
-  tube.left.set(id, (tube.left.get(id) ?? 0) + mol);
+  tube.left = new Map([...tube.left, [id, (tube.left.get(id) ?? 0) + mol]]);
 }
 
 /** Partial pressure of a gas above the liquid, atm; 0 when nothing in the tube makes it. */
