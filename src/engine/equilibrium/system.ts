@@ -82,13 +82,24 @@ function bend(celsius: number): number {
   return Math.log(T / T0) + T0 / T - 1;
 }
 
-/** Room for so many rows with so many values in all, in one piece: three take longer to get. */
+/** Bytes that are got at a time: to get them for each mixture by itself takes longer than to fill them. */
+const PIECE = 1 << 16;
+let piece = new ArrayBuffer(0);
+let used = 0;
+
+/** Room for so many rows with so many values in all. */
 function emptyRows(rows: number, values: number): SparseRows {
-  const room = new ArrayBuffer(8 * values + 4 * values + 4 * (rows + 1));
+  const bytes = 12 * values + 4 * (rows + 1);
+  if (used + bytes > piece.byteLength) {
+    piece = new ArrayBuffer(Math.max(PIECE, bytes));
+    used = 0;
+  }
+  const at = used;
+  used = 8 * Math.ceil((at + bytes) / 8);
   return {
-    value: new Float64Array(room, 0, values),
-    column: new Int32Array(room, 8 * values, values),
-    start: new Int32Array(room, 12 * values, rows + 1),
+    value: new Float64Array(piece, at, values),
+    column: new Int32Array(piece, at + 8 * values, values),
+    start: new Int32Array(piece, at + 12 * values, rows + 1),
   };
 }
 
