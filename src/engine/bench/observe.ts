@@ -39,7 +39,7 @@ import type { TestTrace } from "./trace.ts";
  */
 export function observe(trace: TestTrace, write: EquationWriter): Prediction {
   const grown = growths(trace);
-  const fate = fateReading(trace);
+  const fate = fateReading(trace, grown);
   const atDrop = onlyAtDrop(trace, grown);
   const gases = [...trace.gasTests.map(gasReadings), ...(trace.limewater ? [limewaterReadings(trace.limewater)] : [])];
   const indicated: (Observation["indicator"] | undefined)[] = trace.indicator?.colours ?? [undefined];

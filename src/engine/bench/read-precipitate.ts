@@ -95,7 +95,7 @@ export interface FateReading {
  * What becomes of the precipitate that was there before, or that came and went within this test. Undefined when there was none.
  * Counted in moles of the solids present at the fullest moment, so that dilution does not look like dissolving.
  */
-export function fateReading(trace: TestTrace): FateReading | undefined {
+export function fateReading(trace: TestTrace, grown: readonly Growth[]): FateReading | undefined {
   const { before, after, dry } = trace;
   if (!after) return undefined;
   const solids = new Map(after.solids.map((solid) => [solid.id, solid]));
@@ -113,7 +113,7 @@ export function fateReading(trace: TestTrace): FateReading | undefined {
     };
   }
   const wasThere = (before?.solids ?? []).filter(({ gramsPerDm3 }) => gramsPerDm3 >= VISIBILITY.visible.value);
-  const came = growths(trace).filter(({ gramsPerDm3 }) => gramsPerDm3 >= VISIBILITY.visible.value);
+  const came = grown.filter(({ gramsPerDm3 }) => gramsPerDm3 >= VISIBILITY.visible.value);
   const fullest = new Map<string, number>();
   for (const { id, mol } of came) fullest.set(id, mol);
   for (const { id, mol } of wasThere) fullest.set(id, mol);

@@ -40,23 +40,26 @@ const gramsPerMol = new Map(
 
 const absorptivities = new Map(Object.entries(ABSORPTIVITY));
 
+/** Species of one colour, with how strongly each is coloured, dm3/(mol cm). */
 interface Coloured {
-  id: string;
   colour: Colour;
-  /** dm3/(mol cm). */
-  strength: number;
+  strengths: [id: string, strength: number][];
 }
 
-/** The coloured ones among the species of a mixture; the same few mixtures are looked at again and again. */
-const colouredOf = new WeakMap<Names, Coloured[]>();
+/** The coloured ones among the species of a mixture, by colour; the same few mixtures are looked at again and again. */
+const colouredOf = new WeakMap<Names, readonly Coloured[]>();
 
 function colouredAmong(names: Names): readonly Coloured[] {
   const known = colouredOf.get(names);
   if (known) return known;
-  const found = [...names.keys()].flatMap((id): Coloured[] => {
+  const byColour = new Map<Colour, Coloured["strengths"]>();
+  for (const id of names.keys()) {
     const strength = absorptivities.get(id);
-    return strength === undefined ? [] : [{ id, colour: colourOf.get(id) ?? "colourless", strength }];
-  });
+    if (strength === undefined) continue;
+    const colour = colourOf.get(id) ?? "colourless";
+    byColour.set(colour, [...(byColour.get(colour) ?? []), [id, strength]]);
+  }
+  const found = [...byColour].map(([colour, strengths]) => ({ colour, strengths }));
   colouredOf.set(names, found);
   return found;
 }
@@ -74,14 +77,11 @@ export function look(result: EquilibriumResult, starch = false): Sight {
   const coloured = colouredAmong(result.molality.names);
   if (coloured.length === 0) return { solids, solution: "colourless", absorbance: 0, cm3 };
   // Absorbances add up; the colour that takes away most light is the one that is named.
-  const byColour = new Map<Colour, number>();
-  for (const { id, colour, strength } of coloured) {
-    const molality = result.molality.get(id) ?? 0;
-    byColour.set(colour, (byColour.get(colour) ?? 0) + strength * molality * VISIBILITY.path.value);
-  }
   let solution: Colour = "colourless";
   let absorbance = 0;
-  for (const [colour, own] of byColour) {
+  for (const { colour, strengths } of coloured) {
+    let own = 0;
+    for (const [id, strength] of strengths) own += strength * (result.molality.get(id) ?? 0) * VISIBILITY.path.value;
     if (own <= absorbance) continue;
     absorbance = own;
     solution = colour;

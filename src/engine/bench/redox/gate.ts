@@ -8,8 +8,8 @@ export interface Circumstances {
   pH: number;
   celsius: number;
   molality: ReadonlyMap<string, number>;
-  /** Solids present. */
-  solids: ReadonlySet<string>;
+  /** mol of each solid present. */
+  phases: ReadonlyMap<string, number>;
   /** Something is still being poured in: what is slow waits. */
   pouring?: boolean;
 }
@@ -67,9 +67,9 @@ for (const gate of pairGates) {
   }
 }
 
-function holds({ fromPH, toPH, besides, free }: PairGate, { pH, molality, solids }: Circumstances): boolean {
+function holds({ fromPH, toPH, besides, free }: PairGate, { pH, molality, phases }: Circumstances): boolean {
   if (fromPH !== undefined && pH < fromPH) return false;
   if (toPH !== undefined && pH > toPH) return false;
-  if (besides && !besides.some((solid) => solids.has(solid))) return false;
+  if (besides && !besides.some((solid) => phases.has(solid))) return false;
   return free === undefined || (molality.get(free.id) ?? 0) >= free.molality;
 }

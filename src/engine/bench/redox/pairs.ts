@@ -56,9 +56,9 @@ function foundAmong(there: readonly string[]): readonly Pair[] {
   const before = known.get(key);
   if (before) return before;
   const ids = new Set(there);
-  const found = pairs.filter(
-    ({ oxidant, reductant }) => mayTakePart(oxidant.oxidised, ids) && mayTakePart(reductant.reduced, ids),
-  );
+  const oxidants = new Set(halfEquations.filter(({ oxidised }) => mayTakePart(oxidised, ids)));
+  const reductants = new Set(halfEquations.filter(({ reduced }) => mayTakePart(reduced, ids)));
+  const found = pairs.filter(({ oxidant, reductant }) => oxidants.has(oxidant) && reductants.has(reductant));
   known.set(key, found);
   return found;
 }

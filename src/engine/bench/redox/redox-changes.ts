@@ -13,7 +13,7 @@
  * that has moved); call until the list is empty.
  */
 import type { Components } from "../composition.ts";
-import { type Circumstances, type Passage, passage } from "./gate.ts";
+import { type Passage, passage } from "./gate.ts";
 import type { HalfEquation, Part } from "./half-equation.ts";
 import { ionicStrengthOf, potentialOf, type Solution } from "./nernst.ts";
 import { type PairEquation, pairEquation } from "./pair-equation.ts";
@@ -132,13 +132,12 @@ function runsBack(oxidant: string, reductant: string, acted: ReadonlySet<string>
 export function candidatesIn(state: RedoxState, wanted = (halfway: number): boolean => halfway > 0): Candidate[] {
   const pairs = pairsAmong(thereIn(state));
   if (pairs.length === 0) return [];
-  const at: Circumstances = { ...state, solids: new Set(state.phases.keys()) };
   let now: Solution | undefined;
   const found: Candidate[] = [];
   for (const pair of pairs) {
     const { oxidant, reductant } = pair;
     if (!isAtWork(oxidant, state.pH) || !isAtWork(reductant, state.pH)) continue;
-    const passed = passage(oxidant, reductant, at);
+    const passed = passage(oxidant, reductant, state);
     if (!passed || hasActed(pair, passed.extent, state.acted)) continue;
     const equation = pairEquation(oxidant, reductant, state.pH);
     const turns = possibleTurns(equation, state.contents, state, passed.needsAcid);
