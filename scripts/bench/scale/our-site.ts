@@ -6,7 +6,16 @@ import { rounded } from "../timing.ts";
 import { type Cost, measuredRun } from "./measured-run.ts";
 
 const ROOT = resolve(import.meta.dirname, "../../..");
-const COPIED = ["src", "scripts", "package.json", "tsconfig.json", "astro.config.mjs", "site.config.ts", "public"];
+const COPIED = [
+  "src",
+  "scripts",
+  "package.json",
+  "package-lock.json",
+  "tsconfig.json",
+  "astro.config.mjs",
+  "site.config.ts",
+  "public",
+];
 const PRACTICALS = "src/content/practicals";
 
 export interface OurRun {
