@@ -17,10 +17,10 @@ export function solutionSeen(trace: TestTrace): { colour: Observation["solution"
   const hidden = after.solids.some(({ gramsPerDm3 }) => gramsPerDm3 >= VISIBILITY.visible.value);
   if (first.solution === after.solution)
     return { colour: after.solution, worthSaying: !hidden && pouredPlainly(trace, after.cm3) !== undefined };
+  // A tint that many call colourless is not told from none over a precipitate.
+  if (hidden && sameColour(after.solution, "colourless")) return { colour: after.solution, worthSaying: false };
   const diluted = (first.absorbance * first.cm3) / after.cm3;
-  if (after.solution === "colourless") {
-    return { colour: after.solution, worthSaying: !hidden && diluted > PLAINLY_COLOURED };
-  }
+  if (after.solution === "colourless") return { colour: after.solution, worthSaying: diluted > PLAINLY_COLOURED };
   return { colour: after.solution, worthSaying: true };
 }
 

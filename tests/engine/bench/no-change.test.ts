@@ -116,3 +116,10 @@ test("the gas test beside it keeps its own answer", () => {
   const [{ readings }] = show({ "Fe^3+": 1, "Cl-": 3 }, [take, cm3("HCl(aq)"), tryGas("limewater")]);
   expect(readings).toContainEqual({ none: true, gas: false });
 });
+
+// 0.25 mmol of hydroxide meet 0.1 mmol of copper(II) first, whose hydroxide is far less soluble (log Ksp -20 against -15, any textbook).
+test("the faint green of iron(II) is not told over copper(II) hydroxide, and may be written", () => {
+  const [seen] = show({ "Fe^2+": 1, "Cu^2+": 1, "SO4^2-": 2 }, [take, drops("NaOH(aq)")]);
+  expect(seen.readings.map((reading) => phrase(reading))).toEqual(["light blue precipitate"]);
+  expect(seen.colours).toContain("very pale green");
+});
