@@ -146,6 +146,8 @@ export function wordTest(test: Test, bench: Pick<Bench, "reagents">): string {
         return [say.BRIEF.washed];
       case "heat solid":
         return [say.BRIEF.heated(step.how)];
+      case "test gas":
+        return [say.gasTest(step.with)];
       case "lead through":
         return [say.BRIEF.ledThrough(step.inExcess === true)];
       case "indicator":

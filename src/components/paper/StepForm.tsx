@@ -1,5 +1,6 @@
 /** One step of a test: what is done, and how much or with what. */
 import * as say from "#words/paper-form.ts";
+import { gasTest } from "#words/steps.ts";
 import type { Indicator } from "../../engine/constants/indicators.ts";
 import type { WrittenStep } from "../../engine/constants/standard-tests.ts";
 import type { GasTest } from "../../engine/practical.ts";
@@ -135,7 +136,7 @@ function Entries({ step, place, called, bottles, gasTests, indicators, house, on
     case "heat":
       return choice("heat", say.ASKED.heat(called), HEAT);
     case "testGas":
-      return choice("testGas", say.ASKED.testGas(called), named(gasTests, say.gasTest));
+      return choice("testGas", say.ASKED.testGas(called), named(gasTests, gasTest));
     case "indicator":
       return choice("indicator", say.ASKED.indicator(called), named(indicators, say.indicator));
     case "leadThrough":

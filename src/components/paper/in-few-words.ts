@@ -1,6 +1,7 @@
 /** A written step in a few words: "add 5 drops of aqueous ammonia". */
-import { gasTest, indicator, STEPS } from "#words/paper-form.ts";
+import { indicator, STEPS } from "#words/paper-form.ts";
 import { STEP as say } from "#words/paper-parts.ts";
+import { gasTest } from "#words/steps.ts";
 import type { Indicator } from "../../engine/constants/indicators.ts";
 import type { WrittenStep } from "../../engine/constants/standard-tests.ts";
 import type { GasTest } from "../../engine/practical.ts";

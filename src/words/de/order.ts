@@ -1,6 +1,7 @@
 /** The order of work. Times come as text, in minutes; volumes in cm3. */
 import type { GasTest } from "../../engine/practical.ts";
 import { list } from "./language.ts";
+import { gasTest } from "./steps.ts";
 
 export const NEEDS_SCRIPT =
   "Um Personen, Brenner und Gläser zu wählen, braucht es JavaScript; unten steht der Plan für eine Person mit einem Brenner.";
@@ -74,20 +75,6 @@ export const TIMELINE = {
   flame: "Flamme, ",
 } as const;
 
-const GAS_TESTS: Readonly<Record<GasTest, string>> = {
-  "damp red litmus": "feuchtes rotes Lackmuspapier",
-  "damp blue litmus": "feuchtes blaues Lackmuspapier",
-  limewater: "Kalkwasser",
-  "glowing splint": "glimmender Span",
-  "lighted splint": "brennender Span",
-  "acidified manganate(VII) paper": "Papier mit angesäuertem Permanganat",
-  "acidified dichromate(VI) paper": "Papier mit angesäuertem Dichromat",
-  "rod with hydrochloric acid": "Glasstab mit Salzsäure",
-  "rod with ammonia": "Glasstab mit Ammoniak",
-  "anhydrous copper(II) sulfate": "wasserfreies Kupfersulfat",
-  "cobalt(II) chloride paper": "Cobaltchloridpapier",
-};
-
 /** A step in a few words, within a sentence. */
 export const STEPS = {
   lookAgain: "noch einmal hinsehen",
@@ -101,7 +88,7 @@ export const STEPS = {
     `filtrieren, ${keep === "filtrate" ? "das Filtrat" : "den Rückstand"} aufheben`,
   wash: "den Rückstand waschen",
   heat: (how: "gently" | "strongly") => `den Feststoff ${how === "gently" ? "vorsichtig" : "kräftig"} erhitzen`,
-  testGas: (by: string) => `das Gas prüfen: ${GAS_TESTS[by as GasTest] ?? by}`,
+  testGas: (by: GasTest) => `das Gas prüfen: ${gasTest(by)}`,
   leadThrough: (inExcess: boolean) => `das Gas durch Kalkwasser leiten${inExcess ? ", solange welches kommt" : ""}`,
   indicator: (by: string) => `mit ${by === "litmus" ? "Lackmus" : "Universalindikator"} prüfen`,
   flame: "den Draht reinigen, in der Flamme prüfen",

@@ -1,6 +1,5 @@
 /** A paper of one's own, as it is entered: samples, statements, parts, tests and steps. */
 import type { Indicator } from "../../engine/constants/indicators.ts";
-import type { GasTest } from "../../engine/practical.ts";
 
 export const TITLE = "Titel";
 export const MINUTES = "Erlaubte Minuten";
@@ -114,20 +113,6 @@ export const HINTS = { take: "1 cm3 oder 0,2 g", strength: "wie üblich" };
 export const KEEP = { filtrate: "das Filtrat aufheben", residue: "den Rückstand aufheben" };
 export const HEAT = { gently: "vorsichtig", strongly: "kräftig" };
 export const AS_LONG_AS_IT_COMES = "solange welches kommt";
-const GAS_TESTS: Readonly<Record<GasTest, string>> = {
-  "damp red litmus": "feuchtes rotes Lackmuspapier",
-  "damp blue litmus": "feuchtes blaues Lackmuspapier",
-  limewater: "Kalkwasser",
-  "glowing splint": "glimmender Span",
-  "lighted splint": "brennender Span",
-  "acidified manganate(VII) paper": "Papier mit angesäuertem Permanganat",
-  "acidified dichromate(VI) paper": "Papier mit angesäuertem Dichromat",
-  "rod with hydrochloric acid": "Glasstab mit konzentrierter Salzsäure",
-  "rod with ammonia": "Glasstab mit konzentriertem Ammoniak",
-  "anhydrous copper(II) sulfate": "wasserfreies Kupfer(II)-sulfat",
-  "cobalt(II) chloride paper": "Cobalt(II)-chlorid-Papier",
-};
-export const gasTest = (test: GasTest): string => GAS_TESTS[test] ?? test;
 const INDICATORS: Readonly<Record<Indicator, string>> = {
   litmus: "Lackmus",
   "universal indicator": "Universalindikator",

@@ -131,6 +131,22 @@ const HOW: Readonly<Record<string, string>> = { gently: "vorsichtig", strongly: 
 export const heatSolid = (how: string) =>
   `Erhitze den Feststoff ${HOW[how] ?? how}, die Mündung etwas tiefer als den Boden und von allen weg; schmilzt er, halte das Reagenzglas waagerecht. Sieh ihn dir heiß an, und noch einmal kalt.`;
 
+const GAS_TESTS: Readonly<Record<GasTest, string>> = {
+  "damp red litmus": "feuchtes rotes Lackmuspapier",
+  "damp blue litmus": "feuchtes blaues Lackmuspapier",
+  limewater: "Kalkwasser",
+  "glowing splint": "glimmender Span",
+  "lighted splint": "brennender Span",
+  "acidified manganate(VII) paper": "Papier mit angesäuertem Permanganat",
+  "acidified dichromate(VI) paper": "Papier mit angesäuertem Dichromat",
+  "rod with hydrochloric acid": "Glasstab mit konzentrierter Salzsäure",
+  "rod with ammonia": "Glasstab mit konzentriertem Ammoniak",
+  "anhydrous copper(II) sulfate": "wasserfreies Kupfer(II)-sulfat",
+  "cobalt(II) chloride paper": "Cobalt(II)-chlorid-Papier",
+};
+/** What a gas is tested with, or the mark of what is missing. */
+export const gasTest = (test: GasTest): string => GAS_TESTS[test] ?? test;
+
 /** A test in a few words, one after the other. */
 export const BRIEF = {
   inExcess: (name: string) => `${name} im Überschuss`,

@@ -1,4 +1,5 @@
 /** The order of work. Times come as text, in minutes; volumes in cm3. */
+import type { GasTest } from "../../engine/practical.ts";
 import { list } from "./language.ts";
 
 export const NEEDS_SCRIPT =
@@ -76,7 +77,7 @@ export const STEPS = {
   filter: (keep: "filtrate" | "residue") => `filter, keep the ${keep}`,
   wash: "wash the residue",
   heat: (how: "gently" | "strongly") => `heat the solid ${how}`,
-  testGas: (by: string) => `test the gas: ${by}`,
+  testGas: (by: GasTest) => `test the gas: ${by}`,
   leadThrough: (inExcess: boolean) => `lead the gas through limewater${inExcess ? " for as long as it comes" : ""}`,
   indicator: (by: string) => `try it with ${by}`,
   flame: "clean the wire, test in the flame",

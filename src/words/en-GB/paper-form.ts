@@ -1,6 +1,5 @@
 /** A paper of one's own, as it is entered: samples, statements, parts, tests and steps. */
 import type { Indicator } from "../../engine/constants/indicators.ts";
-import type { GasTest } from "../../engine/practical.ts";
 
 export const TITLE = "Title";
 export const MINUTES = "Minutes allowed";
@@ -109,7 +108,6 @@ export const HINTS = { take: "1 cm3 or 0.2 g", strength: "usual strength" };
 export const KEEP = { filtrate: "keep the filtrate", residue: "keep the residue" };
 export const HEAT = { gently: "gently", strongly: "strongly" };
 export const AS_LONG_AS_IT_COMES = "for as long as it comes";
-export const gasTest = (test: GasTest): string => test;
 export const indicator = (which: Indicator): string => which;
 
 /** What is done in a step, by the verb of its entry. */

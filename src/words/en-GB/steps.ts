@@ -77,6 +77,9 @@ export const WASH =
 export const heatSolid = (how: string) =>
   `Heat the solid ${how}, the mouth of the tube a little lower than the bottom and away from everyone; if it melts, hold the tube level. Look at it hot, and again when cold.`;
 
+/** What a gas is tested with. */
+export const gasTest = (test: GasTest): string => test;
+
 /** A test in a few words, one after the other. */
 export const BRIEF = {
   inExcess: (name: string) => `${name} in excess`,

@@ -1,6 +1,6 @@
 /** Steps worded for a sample: behaviour from the specification. */
 import { expect, test } from "vitest";
-import { benchOf, wordSteps } from "../../../src/components/carry-out/step-words.ts";
+import { benchOf, wordSteps, wordTest } from "../../../src/components/carry-out/step-words.ts";
 import type { BenchPlan } from "../../../src/engine/planning/bench-plan.ts";
 import type { GivenSample, Part, Step } from "../../../src/engine/practical.ts";
 
@@ -15,4 +15,19 @@ test.each<[string, Step, string]>([
   const part = { label: "a", title: "", tests: [{ steps: [step] }] } as unknown as Part;
   const bench = benchOf(part, [Q], { tubes: [], reagents: [] } as unknown as BenchPlan);
   expect(wordSteps([step], bench, false)[0]).toContain(says);
+});
+
+test.each<[Step[], string]>([
+  [
+    [MASS, { do: "heat solid", how: "strongly" }, { do: "test gas", with: "glowing splint" }],
+    "the solid heated strongly, then glowing splint",
+  ],
+  [
+    [MASS, { do: "heat solid", how: "strongly" }, { do: "test gas", with: "rod with ammonia" }],
+    "the solid heated strongly, then rod with ammonia",
+  ],
+  [[{ do: "warm" }, { do: "test gas", with: "damp red litmus" }], "warmed, then damp red litmus"],
+  [[{ do: "test gas", with: "limewater" }], "limewater"],
+])("what a gas is tested with is part of the test's name", (steps, name) => {
+  expect(wordTest({ steps }, { reagents: [] })).toBe(name);
 });
