@@ -91,12 +91,16 @@ function bordersOf(
   );
 }
 
+/** Solids that fall where a drop lands: those still there when the tube is looked at, and those that shaking takes. */
+const lingering = LOCAL_SOLIDS.filter(({ dissolves }) => dissolves === "slowly");
+const passing = LOCAL_SOLIDS.filter(({ dissolves }) => dissolves !== "slowly");
+
 /** The gates that acted, with name and source. */
 export function namedGates(ids: ReadonlySet<string>): NamedGate[] {
   const named = (gates: readonly Omit<NamedGate, "slow">[], slow: boolean) =>
     gates.flatMap(({ id, name, source }) => (ids.has(id) ? [{ id, slow, name, source }] : []));
   return [
-    ...named([...SLOW_SOLIDS, ...SEEN_FIRST, ...LATER_LOOKS, ...LOCAL_SOLIDS, SOLID_TO_SOLID], true),
-    ...named([...HEAT_OPENS, STARCH], false),
+    ...named([...SLOW_SOLIDS, ...SEEN_FIRST, ...LATER_LOOKS, ...lingering, SOLID_TO_SOLID], true),
+    ...named([...HEAT_OPENS, ...passing, STARCH], false),
   ];
 }

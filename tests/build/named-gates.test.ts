@@ -15,6 +15,7 @@ test.each<[string, Record<string, number>, unknown[]]>([
   ],
   ["copper(II) oxide", { "Cu^2+": 1, "NO3-": 2 }, [{ add: "NaOH(aq)", volume: "1 cm3" }, { boil: "1 min" }]],
   ["silver thiosulfate", { "Na+": 2, "S2O3^2-": 1 }, [{ add: "AgNO3(aq)", volume: "3 cm3" }]],
+  ["silver sulfite at the drop", { "Na+": 2, "SO3^2-": 1 }, [{ add: "AgNO3(aq)", drops: 5 }]],
   ["lead", { "Pb^2+": 1, "NO3-": 2 }, [{ add: "NaOH(aq)", drops: 5, at: "0.4 mol/dm3" }]],
   ["gypsum", { "Ca^2+": 1, "NO3-": 2 }, [{ add: "H2SO4(aq)", volume: "1 cm3" }]],
 ])("%s", (_, ions, steps) => {

@@ -24,6 +24,8 @@ export function wordEvent({ kind, phase, where, gramsPerDm3, dissolved, cm3, atm
       return say.forms(what, where, gramsPerDm3 === undefined ? undefined : figures(gramsPerDm3));
     case "precipitate dissolves":
       return say.dissolves(what, where, dissolved === undefined ? undefined : percent(dissolved));
+    case "precipitate passes":
+      return say.passes(what);
     case "gas leaves":
       return say.comesOff(what, [
         // Ammonia leaves a hot liquid with the steam: nobody sees bubbles of it.

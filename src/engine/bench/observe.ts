@@ -95,7 +95,7 @@ export function observe(trace: TestTrace, write: EquationWriter): Prediction {
     gases: gasesGivenOff(trace),
     gates: [
       ...trace.gates,
-      ...(atDrop ? [atDrop.gate] : []),
+      ...(atDrop ? [atDrop.gate.id] : []),
       ...slowGates(grown),
       ...seenFirst(trace, grown).map(({ id }) => id),
       ...afterWaiting(trace).map(({ gate }) => gate),
@@ -142,9 +142,16 @@ function onlyAtDrop({ atDrop, before }: TestTrace, grown: readonly Growth[]): At
   return before?.solids.some(isThere) || grown.some(isThere) ? undefined : atDrop;
 }
 
-function dropEvent({ gate, solid: { id, gramsPerDm3 }, met, became }: AtDrop, write: EquationWriter): BenchEvent {
-  const equation = write(id, true, met, became);
-  return { kind: "precipitate forms", phase: id, gramsPerDm3, gate, ...(equation && { equation }) };
+function dropEvent({ gate, solid, met, became }: AtDrop, write: EquationWriter): BenchEvent {
+  const passes = gate.dissolves === "when shaken";
+  const equation = gate.seenAs?.equation ?? write(solid.id, true, met, became);
+  return {
+    kind: passes ? "precipitate passes" : "precipitate forms",
+    phase: gate.seenAs?.solid ?? solid.id,
+    ...(!passes && { gramsPerDm3: solid.gramsPerDm3 }),
+    gate: gate.id,
+    ...(equation && { equation }),
+  };
 }
 
 /** The same with brown fumes, where some are seen: beside the likeliest reading alone, with bubbles and without, or a list grows too long. */
@@ -162,7 +169,7 @@ function withFumes(trace: TestTrace, readings: readonly Observation[]): Observat
 /** What could be recorded of a new precipitate: as it is seen first, then as it is minutes later. */
 function newSolids(trace: TestTrace, grown: readonly Growth[]): (Precipitate | false)[] {
   const atDrop = onlyAtDrop(trace, grown);
-  if (grown.length === 0 && atDrop) {
+  if (grown.length === 0 && atDrop?.gate.dissolves === "slowly") {
     const { colour } = atDrop.solid;
     return [{ colour, amount: "plain" }, { colour, amount: "slight" }, false];
   }
@@ -225,5 +232,13 @@ function solidReadings(trace: TestTrace, grown: readonly Growth[], fate: FateRea
     const before = trace.dry?.colour ?? colourTogether(seenBefore);
     return sameColour(before, precipitate.colour) ? [{ fate: "remains" }, { precipitate }] : [{ precipitate }];
   });
-  return [...told, ...afterWaiting(trace).map(({ precipitate }) => ({ precipitate }))];
+  const passing = wasThere || grown.length > 0 ? [] : passingReadings(onlyAtDrop(trace, grown));
+  return [...told, ...passing, ...afterWaiting(trace).map(({ precipitate }) => ({ precipitate }))];
+}
+
+/** A solid that falls where a drop lands and is gone when shaken may be written down, with the word that it dissolves or without. */
+function passingReadings(atDrop: AtDrop | undefined): SolidReading[] {
+  if (atDrop?.gate.dissolves !== "when shaken") return [];
+  const precipitate: Precipitate = { colour: atDrop.gate.seenAs?.colour ?? atDrop.solid.colour, amount: "plain" };
+  return [{ precipitate }, { precipitate, fate: "dissolves" }];
 }

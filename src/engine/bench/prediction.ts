@@ -3,7 +3,15 @@ import type { Colour, GivenOff, Observation } from "../practical.ts";
 
 /** Why something is seen: one chemical event with the numbers behind it. */
 export interface BenchEvent {
-  kind: "precipitate forms" | "precipitate dissolves" | "gas leaves" | "redox" | "heat" | "indicator";
+  kind:
+    | "precipitate forms"
+    | "precipitate dissolves"
+    /** It falls where a drop lands and is gone when shaken. */
+    | "precipitate passes"
+    | "gas leaves"
+    | "redox"
+    | "heat"
+    | "indicator";
   /** Not in the tube itself, but in the limewater its gas is led through. */
   where?: "limewater";
   /** The solid or gas concerned, as a species id ("BaSO4(s)", "NH3(g)"). */

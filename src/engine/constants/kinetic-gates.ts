@@ -189,23 +189,62 @@ export const MAY_DISSOLVE: readonly {
   },
 ];
 
-/** Solids that fall where a drop lands and dissolve only slowly when the tube is shaken: seen plainly, faintly or not at all. `of`: their metal. */
-export const LOCAL_SOLIDS: readonly { id: string; solid: string; of: string; name: string; source: string }[] = [
+/**
+ * Solids that fall where a drop lands, while the tube as a whole would hold none: what they need is `of`, all of them in tube or drop. Those
+ * that dissolve slowly when the tube is shaken are seen plainly, faintly or not at all; those that dissolve at once are mostly not written
+ * down, but they may be. `fromPH`: not in a liquid more acid than this. `seenAs`: an unstable solid without a constant, which this one, that it turns into, stands for.
+ */
+export const LOCAL_SOLIDS: readonly {
+  id: string;
+  solid: string;
+  of: readonly string[];
+  dissolves: "slowly" | "when shaken";
+  fromPH?: number;
+  seenAs?: { solid: string; colour: "white"; equation: string };
+  name: string;
+  source: string;
+}[] = [
   {
     id: "lead-at-the-drop",
     solid: "Pb(OH)2(s)",
-    of: "Pb^2+",
+    of: ["Pb^2+"],
+    dissolves: "slowly",
     name: "lead(II) hydroxide falls where a drop of alkali lands and is slow to dissolve again",
     source:
       "common practice, no source; boards' notes have a white precipitate with a few drops of alkali, whatever its strength",
   },
+  {
+    id: "silver-sulfite-at-the-drop",
+    solid: "Ag2SO3(s)",
+    of: ["Ag+", "SO3^2-"],
+    dissolves: "when shaken",
+    fromPH: 4,
+    name: "white silver sulfite falls where a drop of silver nitrate lands and dissolves in the rest of the sulfite when shaken",
+    source:
+      "Vogel, from memory: at first nothing is seen to change, as a sulfito complex forms, and more silver nitrate brings white silver sulfite; school tables have a white precipitate, soluble in excess sulfite and in dilute nitric acid; the limit of pH is our choice",
+  },
+  {
+    id: "silver-thiosulfate-at-the-drop",
+    solid: "Ag2S(s)",
+    of: ["Ag+", "S2O3^2-"],
+    dissolves: "when shaken",
+    fromPH: 4,
+    seenAs: { solid: "Ag2S2O3(s)", colour: "white", equation: "2 Ag+(aq) + S2O3^2-(aq) -> Ag2S2O3(s)" },
+    name: "white silver thiosulfate falls where a drop of silver nitrate lands and dissolves in the rest of the thiosulfate when shaken",
+    source:
+      "Vogel, from memory: at first no precipitate stays, as the complex with two thiosulfates forms; with more silver nitrate silver thiosulfate stays, white, and darkens to silver sulfide; in acid thiosulfate falls apart, and the limit of pH is our choice",
+  },
 ];
 
-/** Volumes of sample that a drop meets as it spreads, in drops. */
+/**
+ * Volumes of sample that a drop meets as it spreads, in drops. What dissolves as soon as the drop has spread is seen, if at all, at its rim,
+ * where it meets less than itself.
+ */
 export const DROP_SPREADS = {
-  value: [1, 3, 10],
+  slowly: [1, 3, 10],
+  "when shaken": [0.3],
   source:
-    "our choice: from its own volume to half a cubic centimetre; its own volume alone would leave 1 mol/dm3 lead clear under a drop or two",
+    "our choice: from its own volume to half a cubic centimetre; its own volume alone would leave 1 mol/dm3 lead clear under a drop or two; a rim of a third",
 } as const;
 
 /** A solid given that is still mostly there has not turned into another solid in the minutes of a test, whatever equilibrium says. */

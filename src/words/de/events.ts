@@ -12,6 +12,8 @@ export function dissolves(what: string, where: "limewater" | undefined, part: st
   if (part === undefined) return where ? `Im Kalkwasser löst sich ${what}.` : `${what} löst sich.`;
   return where ? `${place(where)}löst sich ${part} von ${what}.` : `${capital(part)} von ${what} löst sich.`;
 }
+export const passes = (what: string) =>
+  `${what} entsteht, wo ein Tropfen hineinfällt, und löst sich beim Schütteln wieder.`;
 export const asBubbles = (cm3: string, seen: boolean) => `${cm3} cm3${seen ? " als Blasen" : ""}`;
 export const ofTheAir = (percent: string) => `${percent} % der Luft über der Flüssigkeit`;
 export const comesOff = (what: string, amounts: readonly string[]) =>

@@ -12,6 +12,7 @@ export function dissolves(what: string, where: "limewater" | undefined, part: st
   if (part === undefined) return `${place(where)}${what} dissolves.`;
   return `${place(where)}${where ? part : capital(part)} of the ${what} dissolves.`;
 }
+export const passes = (what: string) => `${what} forms where a drop lands, and dissolves again when shaken.`;
 export const asBubbles = (cm3: string, seen: boolean) => `${cm3} cm3${seen ? " as bubbles" : ""}`;
 export const ofTheAir = (percent: string) => `${percent} % of the air above the liquid`;
 export const comesOff = (what: string, amounts: readonly string[]) =>

@@ -8,6 +8,10 @@ test.each<[BenchEvent, string]>([
   [{ kind: "gas leaves", phase: "NH3(g)", cm3: 4.84 }, "NH3 comes off: 4.8 cm3."],
   [{ kind: "precipitate forms", phase: "BaSO4(s)", gramsPerDm3: 7.78 }, "BaSO4 forms, 7.8 g/dm3 of mixture."],
   [
+    { kind: "precipitate passes", phase: "Ag2SO3(s)" },
+    "Ag2SO3 forms where a drop lands, and dissolves again when shaken.",
+  ],
+  [
     { kind: "precipitate dissolves", phase: "Zn(OH)2(s, fresh)", dissolved: 1 },
     "All but a trace of the Zn(OH)2 dissolves.",
   ],
