@@ -2,7 +2,7 @@
 import { SLOW_SOLIDS, SOLID_TO_SOLID } from "../constants/kinetic-gates.ts";
 import { VISIBILITY } from "../constants/visibility.ts";
 import type { Fate, Precipitate } from "../practical.ts";
-import { colourTogether, type SolidSeen } from "./sight.ts";
+import { colourTogether, inSightAtOnce, type Sight, type SolidSeen } from "./sight.ts";
 import type { TestTrace } from "./trace.ts";
 
 /** A solid that grew during the test, at its largest. */
@@ -83,6 +83,10 @@ export function precipitateReadings(grown: readonly Growth[]): (Precipitate | fa
   return [{ colour, amount: "plain" }];
 }
 
+/** Solids of a tube that anyone sees there. */
+export const inPlainSight = (sight: Sight | undefined): readonly SolidSeen[] =>
+  inSightAtOnce((sight?.solids ?? []).filter(({ gramsPerDm3 }) => gramsPerDm3 >= VISIBILITY.visible.value));
+
 export interface FateReading {
   readings: Fate[];
   /** Part of the solid `id` that dissolved, 0 to 1. */
@@ -112,7 +116,7 @@ export function fateReading(trace: TestTrace, grown: readonly Growth[]): FateRea
       id: "",
     };
   }
-  const wasThere = (before?.solids ?? []).filter(({ gramsPerDm3 }) => gramsPerDm3 >= VISIBILITY.visible.value);
+  const wasThere = inPlainSight(before);
   const came = grown.filter(({ gramsPerDm3 }) => gramsPerDm3 >= VISIBILITY.visible.value);
   const fullest = new Map<string, number>();
   for (const { id, mol } of came) fullest.set(id, mol);
@@ -140,11 +144,15 @@ export function fateReading(trace: TestTrace, grown: readonly Growth[]): FateRea
   return { readings: fates(dissolved, left), dissolved: mainDissolved, id: main };
 }
 
-/** What could be said of a solid of which this part has dissolved and so much is left. */
+/**
+ * What could be said of a solid of which this part has dissolved and so much is left. A faint one that is only thinned below sight has not
+ * dissolved in part: who looks closely finds it there, others take it for gone.
+ */
 export function fates(dissolved: number, leftGramsPerDm3: number): Fate[] {
-  if (leftGramsPerDm3 < VISIBILITY.unseen.value) return ["dissolves"];
+  const keeps = dissolved < VISIBILITY.dissolvesBelow.value;
+  if (leftGramsPerDm3 < VISIBILITY.unseen.value) return keeps ? ["dissolves", "remains"] : ["dissolves"];
+  if (keeps) return leftGramsPerDm3 < VISIBILITY.visible.value ? ["remains", "dissolves"] : ["remains"];
   if (leftGramsPerDm3 < VISIBILITY.visible.value) return ["dissolves", "partly dissolves"];
-  if (dissolved < VISIBILITY.dissolvesBelow.value) return ["remains"];
   if (dissolved < VISIBILITY.partlyFrom.value) return ["remains", "partly dissolves"];
   if (leftGramsPerDm3 < VISIBILITY.certain.value) return ["partly dissolves", "dissolves"];
   return ["partly dissolves"];
