@@ -27,10 +27,11 @@ import {
   fateReading,
   type Growth,
   growths,
+  inPlainSight,
   precipitateReadings,
   staysItself,
 } from "./read-precipitate.ts";
-import { colourTogether, type Sight } from "./sight.ts";
+import { colourTogether, inSightAtOnce, type Sight } from "./sight.ts";
 import type { TestTrace } from "./trace.ts";
 
 /**
@@ -38,7 +39,8 @@ import type { TestTrace } from "./trace.ts";
  * @param write writes the equations of what happened
  */
 export function observe(trace: TestTrace, write: EquationWriter): Prediction {
-  const grown = growths(trace);
+  const formed = growths(trace);
+  const grown = inSightAtOnce(formed);
   const fate = fateReading(trace, grown);
   const atDrop = onlyAtDrop(trace, grown);
   const gases = [...trace.gasTests.map(gasReadings), ...(trace.limewater ? [limewaterReadings(trace.limewater)] : [])];
@@ -96,7 +98,7 @@ export function observe(trace: TestTrace, write: EquationWriter): Prediction {
     gates: [
       ...trace.gates,
       ...(atDrop ? [atDrop.gate.id] : []),
-      ...slowGates(grown),
+      ...slowGates(formed),
       ...seenFirst(trace, grown).map(({ id }) => id),
       ...afterWaiting(trace).map(({ gate }) => gate),
       ...withinTheTest(trace, grown).map(({ id }) => id),
@@ -219,7 +221,7 @@ type SolidReading = Pick<Observation, "precipitate" | "fate">;
  * another of its colour forms, the eye cannot tell them apart: it sees one that remains, or says that one has formed.
  */
 function solidReadings(trace: TestTrace, grown: readonly Growth[], fate: FateReading | undefined): SolidReading[] {
-  const seenBefore = (trace.before?.solids ?? []).filter(({ gramsPerDm3 }) => gramsPerDm3 >= VISIBILITY.visible.value);
+  const seenBefore = inPlainSight(trace.before);
   const wasThere = trace.dry !== undefined || seenBefore.length > 0;
   const fates: (Observation["fate"] | undefined)[] = fate?.readings ?? [undefined];
   const also = grown.length > 0 || trace.inPart.length === 0 ? [] : precipitateReadings(trace.inPart);

@@ -1,5 +1,6 @@
 /** What the eye finds in a tube: solids with their colour and amount, and the colour of the liquid. */
 import { ABSORPTIVITY } from "../constants/absorptivities.ts";
+import { SLOW_SOLIDS } from "../constants/kinetic-gates.ts";
 import { basis } from "../constants/log-k/index.ts";
 import { STARCH } from "../constants/starch.ts";
 import { VISIBILITY } from "../constants/visibility.ts";
@@ -46,6 +47,15 @@ interface Coloured {
   strengths: [id: string, strength: number][];
 }
 
+/** Species that a solid stays for minutes, by its id. */
+const meanwhile = new Map(SLOW_SOLIDS.flatMap(({ solid, meanwhile: as }) => (as ? [[solid, as] as const] : [])));
+
+/** Solids without those that stay dissolved for minutes, where there is another to be seen. */
+export function inSightAtOnce<T extends { id: string }>(solids: readonly T[]): readonly T[] {
+  const others = solids.filter(({ id }) => !meanwhile.has(id));
+  return others.length > 0 ? others : solids;
+}
+
 /** The coloured ones among the species of a mixture, by colour; the same few mixtures are looked at again and again. */
 const colouredOf = new WeakMap<Names, readonly Coloured[]>();
 
@@ -68,9 +78,12 @@ function colouredAmong(names: Names): readonly Coloured[] {
 export function look(result: EquilibriumResult, starch = false): Sight {
   const cm3 = result.waterKg * 1000;
   const solids: SolidSeen[] = [];
+  const held = new Map<string, number>();
   for (const [id, mol] of result.phases) {
     const mass = gramsPerMol.get(id);
     if (mass === undefined || mol <= 0) continue;
+    const as = meanwhile.get(id);
+    if (as) held.set(as, mol / result.waterKg);
     const grams = mol * mass;
     solids.push({ id, mol, grams, gramsPerDm3: (grams / cm3) * 1000, colour: colourOf.get(id) ?? "white" });
   }
@@ -81,7 +94,9 @@ export function look(result: EquilibriumResult, starch = false): Sight {
   let absorbance = 0;
   for (const { colour, strengths } of coloured) {
     let own = 0;
-    for (const [id, strength] of strengths) own += strength * (result.molality.get(id) ?? 0) * VISIBILITY.path.value;
+    for (const [id, strength] of strengths) {
+      own += strength * ((result.molality.get(id) ?? 0) + (held.get(id) ?? 0)) * VISIBILITY.path.value;
+    }
     if (own <= absorbance) continue;
     absorbance = own;
     solution = colour;

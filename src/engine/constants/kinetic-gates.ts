@@ -33,6 +33,8 @@ export const SLOW_SOLIDS: readonly {
   /** Only where this couple of potentials.ts, being oxidised, makes its metal in a mixture more acid than `belowPH`. */
   made?: { by: string; belowPH: number };
   usually: "slight" | "none";
+  /** Dissolved species that it stays in the meantime: it colours the liquid, and no other precipitate. */
+  meanwhile?: string;
   name: string;
   source: string;
 }[] = [
@@ -40,6 +42,7 @@ export const SLOW_SOLIDS: readonly {
     id: "iodine-stays-dissolved",
     solid: "I2(s)",
     usually: "none",
+    meanwhile: "I2",
     name: "iodine stays in the brown solution for minutes before black crystals settle",
     source: "boards' notes and textbooks on potassium iodide with oxidants: a brown solution; from memory",
   },
