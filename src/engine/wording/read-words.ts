@@ -8,6 +8,7 @@ import type { Gas, Observation } from "../practical.ts";
 import type { AskedOf } from "./asked-of.ts";
 import { complete } from "./reading/complete.ts";
 import { readDecolourised } from "./reading/decolourised.ts";
+import { readDenied } from "./reading/denied.ts";
 import { readDry } from "./reading/dry.ts";
 import { readGas } from "./reading/gas.ts";
 import { readLiquid } from "./reading/liquid.ts";
@@ -49,6 +50,9 @@ const ORDER: readonly (keyof Observation)[] = [
 const inOrder = (seen: Observation): Observation =>
   Object.fromEntries(ORDER.flatMap((key) => (seen[key] === undefined ? [] : [[key, seen[key]]])));
 
+/** Each takes its words before those that follow. */
+const READERS = [readGas, readDenied, readDry, readDecolourised, readSolids, readLiquid, readNothing, complete];
+
 /** Longest text that is read: a line of a record is far shorter, and nothing can make a page work for long. */
 const LONGEST = 300;
 
@@ -68,7 +72,7 @@ export function readWords(text: string, asked: AskedOf = {}): ReadWords {
   const words = new Sentence(text);
   if (words.isEmpty()) return { questions: [say.NOTHING_WRITTEN], missing: [] };
   const reading: Reading = { words, asked, seen: {}, questions: [], missing: [] };
-  for (const read of [readGas, readDry, readDecolourised, readSolids, readLiquid, readNothing, complete]) read(reading);
+  for (const read of READERS) read(reading);
   const { seen, questions, missing, named } = reading;
   const left = words.left();
   // A denial that no reading took may be of anything that was read: "bubbles that do not turn limewater milky".

@@ -96,9 +96,12 @@ const BEFORE_COLOURS: readonly Gloss[] = [
     `truebt sich${AGAIN}(?: milchig| weiss)?|(?:wird|ist) (?:milchig(?:[ -](?:trueb|weiss))?|trueb|weiss getruebt|getruebt)|milchig getruebt|milchige truebung|faerbt sich milchig`,
     "turns milky",
   ],
+  ["([a-z]*(?:rot|blau|gruen|gelb|braun|violett|schwarz|rosa|orange))faerbung", "$1 faerbung"],
 ];
 
 const AFTER_COLOURS: readonly Gloss[] = [
+  ["kein(?:e[rsnm]?)? (#\\d+#) (?:farbe|faerbung)", "no $1 colour"],
+  ["(?:mit )?(?:der )?staerke(?:loesung)?", "with starch"],
   [
     `loest sich${MIDDLE} (?:nur )?(?:teilweise|zum teil|etwas|wenig|ein wenig|kaum)(?: auf)?|(?:teilweise|wenig|maessig|etwas|zum teil) (?:loeslich|geloest|aufgeloest)|ein teil${MIDDLE} loest sich(?: auf)?|geht teilweise in loesung`,
     "partly soluble",

@@ -84,7 +84,33 @@ describe("of two colours in turn the last is the liquid's", () => {
     ["colourless solution turns yellow", "yellow"],
     ["pale green solution slowly becomes yellow", "yellow"],
     ["blue-black with starch", "blue-black"],
+    ["starch: blue-black", "blue-black"],
+    ["starch solution turns blue-black", "blue-black"],
   ])("%s", (text, solution) => reads(text, {}, { solution }));
+});
+
+describe("a colour that the liquid is said not to have", () => {
+  test.each([
+    "no blue-black with starch",
+    "no blue-black colour with starch",
+    "no blue-black colour seen with starch solution",
+    "did not go blue-black with starch",
+    "with starch not blue-black",
+    "no colour with starch",
+    "no change with starch",
+    "no blood-red colour",
+    "no red colour with potassium thiocyanate",
+  ])("alone it is a negative result: %s", (text) => reads(text, {}, "no visible change"));
+
+  test.each<[string, object]>([
+    ["white ppt, no blue-black with starch", { precipitate: "white" }],
+    ["yellow solution, no blue-black colour with starch", { solution: "yellow" }],
+  ])("beside what is there it adds nothing: %s", (text, seen) => reads(text, {}, seen));
+
+  test.each(["no brown colour of the gas", "no lilac colour in the flame", "not blue"])("asked: %s", (text) => {
+    expect(readWords(text, {}).seen).toBeUndefined();
+    expect(readWords(text, {}).questions).toHaveLength(1);
+  });
 });
 
 describe("of two colours in turn of a precipitate", () => {

@@ -9,7 +9,7 @@ const TURNS = `${BECOMES}|is|was|stays|stayed|remains|remained|colour|,`;
 /** "Orange solution turns green", "purple fades to colourless": the colour it had is no part of what is seen at the end. */
 const X_TO_Y = `(?:from )?C(?: coloured)?(?: (?:colour|${LIQUID}))?(?: (?:then|slowly|quickly|gradually|,))*(?: (?:${BECOMES}))+(?: (?:from C|a|slowly|quickly))* C(?: ${LIQUID})?(?! precipitate)`;
 /** Starch colours the liquid, even where "solution" is not written. */
-const WITH_STARCH = "C(?: colour)? with starch(?: solution)?";
+const WITH_STARCH = `C(?: colour)? with starch(?: solution)?|(?:with )?starch(?: solution)?(?: (?:${BECOMES}|gives|an?|,))* C(?! precipitate)`;
 export const STAYS = "(?:stays|stayed|remains|remained|persists)";
 /** "Purple colour of the manganate(VII) remains". */
 export const COLOUR_STAYS = `C(?: colour)?(?: (?:of )?(?:the )?manganate)?(?: ,)? (?:${STAYS}|unchanged)`;

@@ -18,6 +18,8 @@ export interface Reading {
   missing: Missing[];
   /** The gas that is named. */
   named?: Gas;
+  /** A colour of the liquid is said not to be there. */
+  denied?: true;
 }
 
 /** Asks the writer something. */

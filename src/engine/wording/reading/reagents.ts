@@ -3,7 +3,7 @@ import type { Sentence } from "../sentence.ts";
 
 const BOTTLE =
   "(?:[a-z]+ic )?acid|(?:sodium|potassium|ammonium|barium|silver|lead|calcium|magnesium|iron|copper) (?!manganate|dichromate)[a-z]+(?:ate|ide|ite)|" +
-  "hydrogen peroxide|(?:chlorine|bromine|iodine) water|(?:aluminium|zinc|copper) (?:foil|metal)|hexacyanoferrate|naoh|hno3|h2so4|agno3|bacl2|h2o2|(?<=[,~] |^ )starch(?= ,)";
+  "hydrogen peroxide|(?:chlorine|bromine|iodine) water|(?:aluminium|zinc|copper) (?:foil|metal)|hexacyanoferrate|naoh|hno3|h2so4|agno3|bacl2|h2o2|(?<=[,~] |^ )starch(?= ,)(?! , C(?! precipitate))";
 /** What acts on a tube and is also the name of a gas. */
 const ALSO_A_GAS = "(?:ammonia|nh3|hydrogen chloride|hcl|chlorine|cl2)";
 /** "With ammonia", but a gas that comes off with something is said as "with ammonia given off". */
