@@ -1,5 +1,5 @@
 /** What is checked at the bench before the first test, in the order in which it is done. */
-import * as say from "#words/bench.ts";
+import { CHECKS, GAS_KIT } from "#words/bench.ts";
 import type { Part } from "../practical.ts";
 import { DELIVERY, type GasKit } from "./gas-plan.ts";
 import { heatsLiquid, heatsSolid, stepsOf } from "./tube-choice.ts";
@@ -10,7 +10,6 @@ export function checksFor(parts: readonly Part[], gasTests: readonly GasKit[]): 
   const dry = steps.some(heatsSolid);
   const heats = steps.some((step) => heatsLiquid(step) || heatsSolid(step));
   const burner = heats || steps.some((step) => step.do === "flame") || gasTests.some(isSplint);
-  const { CHECKS } = say;
   const checks: (string | false)[] = [
     CHECKS.read,
     CHECKS.goggles,
@@ -30,7 +29,6 @@ const isSplint = (test: GasKit): boolean => test.endsWith("splint");
 
 /** No more than is needed. */
 function kitOf(gasTests: readonly GasKit[]): string[] {
-  const { GAS_KIT } = say;
   return [
     gasTests.some(isPaper) && GAS_KIT.papers,
     gasTests.some(isSplint) && GAS_KIT.splints,

@@ -70,14 +70,13 @@ export function extrasFor({
   const filtered = partsWith((step) => step.do === "filter");
   const splints = gasTests.filter(({ test }) => test.endsWith("splint"));
   const burns = heated.length + flames.length + splints.length > 0;
-  const { EXTRAS } = say;
 
   const list: (Extra | false)[] = [
-    { ...EXTRAS.goggles, count: 1, countedApart: true },
-    { ...EXTRAS.rack, count: 1, because: say.tubes(tubes.length) },
-    { ...EXTRAS.labels, count: 1 },
+    { ...say.EXTRAS.goggles, count: 1, countedApart: true },
+    { ...say.EXTRAS.rack, count: 1, because: say.tubes(tubes.length) },
+    { ...say.EXTRAS.labels, count: 1 },
     burns && {
-      ...EXTRAS.burner,
+      ...say.EXTRAS.burner,
       count: 1,
       because: [
         heated.length > 0 && say.heatingIn(heated),
@@ -87,18 +86,21 @@ export function extrasFor({
         .filter(Boolean)
         .join("; "),
     },
-    heated.length > 0 && { ...EXTRAS.holder, count: 1, because: say.heatingIn(heated) },
-    boiled.length > 0 && { ...EXTRAS.granule, count: tubesOf(boiled).length, because: say.boilingIn(boiled) },
-    flames.length > 0 && { ...EXTRAS.wire, count: 1, because: say.flameTestIn(flames) },
-    flames.length > 0 && { ...EXTRAS.watchGlass, count: 1 + flameSamples, because: say.flameTestIn(flames) },
+    heated.length > 0 && { ...say.EXTRAS.holder, count: 1, because: say.heatingIn(heated) },
+    boiled.length > 0 && { ...say.EXTRAS.granule, count: tubesOf(boiled).length, because: say.boilingIn(boiled) },
+    flames.length > 0 && { ...say.EXTRAS.wire, count: 1, because: say.flameTestIn(flames) },
+    flames.length > 0 && { ...say.EXTRAS.watchGlass, count: 1 + flameSamples, because: say.flameTestIn(flames) },
     solids && {
-      ...EXTRAS.spatula,
+      ...say.EXTRAS.spatula,
       count: 1,
       prepare: say.wipeSpatula(printed(BENCH_PRACTICE.spatulaTip.value), printed(BENCH_PRACTICE.spatulaMeasure.value)),
     },
-    gasTests.some(({ test }) => test.endsWith("litmus") || test.endsWith("paper")) && { ...EXTRAS.tweezers, count: 1 },
+    gasTests.some(({ test }) => test.endsWith("litmus") || test.endsWith("paper")) && {
+      ...say.EXTRAS.tweezers,
+      count: 1,
+    },
     filtered.length > 0 && {
-      ...EXTRAS.funnel,
+      ...say.EXTRAS.funnel,
       count: tubesOf(filtered).filter(isFiltered).length,
       because: say.filteringIn(filtered),
     },
@@ -108,18 +110,18 @@ export function extrasFor({
       prepare: say.GASES[test].prepare(wordFilling(test, count, testTube)),
       because: say.forTest(test, because),
     })),
-    coloured.length > 0 && { ...EXTRAS.card, count: 1, because: say.inCaseColoured(coloured) },
+    coloured.length > 0 && { ...say.EXTRAS.card, count: 1, because: say.inCaseColoured(coloured) },
     ...indicators.map(({ indicator, count, cells }) => ({
-      ...EXTRAS.indicator,
+      ...say.EXTRAS.indicator,
       what: said(INDICATORS[indicator].form),
       count,
       because: askedFor(cells),
     })),
-    indicators.length > 0 && { ...EXTRAS.tile, count: 1 },
-    bottles > 0 && { ...EXTRAS.dropper, count: bottles, countedApart: true },
-    neutralised.length > 0 && { ...EXTRAS.carbonate, count: 1, because: say.acidIn(neutralised) },
-    { ...EXTRAS.washBottle, count: 1 },
-    { ...EXTRAS.beaker, what: BEAKER, count: 1 },
+    indicators.length > 0 && { ...say.EXTRAS.tile, count: 1 },
+    bottles > 0 && { ...say.EXTRAS.dropper, count: bottles, countedApart: true },
+    neutralised.length > 0 && { ...say.EXTRAS.carbonate, count: 1, because: say.acidIn(neutralised) },
+    { ...say.EXTRAS.washBottle, count: 1 },
+    { ...say.EXTRAS.beaker, what: BEAKER, count: 1 },
   ];
   return list.filter((extra): extra is Extra => extra !== false);
 }

@@ -31,36 +31,35 @@ export function wordTurn({ steps }: Pick<Turn, "steps">, { reagents }: Named): s
 }
 
 function wordStep(step: Exclude<Step, { do: "shake" }>, nameOf: (id: string) => string): string {
-  const { STEPS } = say;
   switch (step.do) {
     case "take":
-      return STEPS.take("volume" in step ? `${figures(step.volume.cm3)} cm3` : `${figures(step.mass.g)} g`);
+      return say.STEPS.take("volume" in step ? `${figures(step.volume.cm3)} cm3` : `${figures(step.mass.g)} g`);
     case "add": {
       const { amount } = step;
       const name = nameOf(step.reagent);
-      if ("inExcess" in amount) return STEPS.inExcess(name);
-      if ("drops" in amount) return STEPS.drops(amount.drops, name);
-      if ("pieces" in amount) return STEPS.pieces(amount.pieces, name);
-      return STEPS.volume(figures(amount.volume.cm3), name);
+      if ("inExcess" in amount) return say.STEPS.inExcess(name);
+      if ("drops" in amount) return say.STEPS.drops(amount.drops, name);
+      if ("pieces" in amount) return say.STEPS.pieces(amount.pieces, name);
+      return say.STEPS.volume(figures(amount.volume.cm3), name);
     }
     case "boil":
-      return STEPS.boil(inMinutes(step.time.min));
+      return say.STEPS.boil(inMinutes(step.time.min));
     case "filter":
-      return STEPS.filter(step.keep);
+      return say.STEPS.filter(step.keep);
     case "wash":
-      return STEPS.wash;
+      return say.STEPS.wash;
     case "heat solid":
-      return STEPS.heat(step.how);
+      return say.STEPS.heat(step.how);
     case "test gas":
-      return STEPS.testGas(step.with);
+      return say.STEPS.testGas(step.with);
     case "lead through":
-      return STEPS.leadThrough(step.inExcess);
+      return say.STEPS.leadThrough(step.inExcess);
     case "indicator":
-      return STEPS.indicator(step.with);
+      return say.STEPS.indicator(step.with);
     case "flame":
-      return STEPS.flame;
+      return say.STEPS.flame;
     default:
-      return STEPS[step.do];
+      return say.STEPS[step.do];
   }
 }
 
