@@ -37,6 +37,20 @@ test("a card says what keeps people safe, and who decides", async () => {
   }
 });
 
+test("a card says what a waste bottle must hold first, and how much", async () => {
+  const { page } = await openPage("practicals/salt-works/sheets/bench-card/");
+  const bottles = (await page.locator(".bench-card li").allTextContents()).map((text) => text.replace(/\s+/g, " "));
+  // As much as the walkthrough says is put into that bottle.
+  const { page: walkthrough } = await openPage("practicals/salt-works/");
+  const kit =
+    (await walkthrough
+      .getByText(/Before the first tube, put in .* of dilute nitric acid/)
+      .first()
+      .textContent()) ?? "";
+  const amount = /put in ([\d.]+)\s/.exec(kit)?.[1];
+  expect(bottles).toContain(`dilute nitric acid, into silver waste first: ${amount} cm³`);
+});
+
 test.each(sheets)("/%s prints", async (path) => {
   const { page } = await openPage(path);
   const paper = (await page.pdf({ preferCSSPageSize: true })).toString("latin1");

@@ -4,7 +4,7 @@
 const SIDE = 267;
 /** At full size, mm, fitted to the cards of the course: title and cautions; a line in the columns, a row of the table besides its lines, a heading with its space. */
 const HEAD = 46;
-const LINE = 3.8;
+const LINE = 3.7;
 const ROW = 0.6;
 const HEADING = 7.4;
 /** A row of the rack without marks, and each mark. */

@@ -62,6 +62,8 @@ export const CHECK = "Zuerst prüfen";
 export const BOTTLES = "Flaschen, jede mit ihrer Pipette";
 /** Before its letter. */
 export const THE_SAMPLE = "Probe";
+/** What a waste bottle must hold before it takes a tube; the card has little room. */
+export const firstInto = (reagent: string, bottle: string) => `${reagent}, zuerst in: ${bottle}`;
 export const pieces = (count: number) => `${count} kleine Stücke`;
 export const GASES = "Gase";
 export const ORDER = "Reihenfolge der Arbeit";

@@ -99,7 +99,7 @@ export const HALOGENS = {
   iodine: { name: "iodine", because: "iodine solution" },
 };
 export const thiosulfateFor = (halogen: string) =>
-  `sodium thiosulfate, for the ${halogen} before those tubes are emptied`;
+  `sodium thiosulfate, for the ${halogen}, before those tubes are emptied`;
 export const putInto = (reagent: string, bottle: string) => `${reagent}, put into the ${bottle} before the first tube`;
 /** Behind what no step asks for. */
 export const IN_CASE = ", in case";

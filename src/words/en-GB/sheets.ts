@@ -62,6 +62,8 @@ export const CHECK = "Check first";
 export const BOTTLES = "Bottles, each with its dropper";
 /** Before its letter. */
 export const THE_SAMPLE = "sample";
+/** What a waste bottle must hold before it takes a tube; the card has little room. */
+export const firstInto = (reagent: string, bottle: string) => `${reagent}, into ${bottle.replace(" bottle", "")} first`;
 export const pieces = (count: number) => `${count} small pieces`;
 export const GASES = "Gases";
 export const ORDER = "Order of work";
