@@ -83,9 +83,9 @@ export interface BenchPlan {
   besides: { id: string; what: string; neededCm3: number; setOutCm3: number; because: string; into?: string }[];
   /**
    * Papers, splints, limewater, burner: what, how many, and what to do with them first. `countedApart`: a class counts it by heads, with the
-   * bottles, or among the waste, and not by groups.
+   * bottles, or among the waste, and not by groups. `grams`: what each holds, g.
    */
-  extras: { what: string; count: number; prepare?: string; because: string; countedApart?: true }[];
+  extras: { what: string; count: number; grams?: number; prepare?: string; because: string; countedApart?: true }[];
   /** Steps whose gas could harm: gas and the salts it would come from. */
   gases: { cell: string; gas: GivenOff; from: string[]; have: string }[];
   /** Where each tube is emptied afterwards, the tubes that must go into a bottle first. */

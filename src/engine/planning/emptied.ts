@@ -32,6 +32,8 @@ export interface Emptied {
   own?: OwnBottle;
   /** Ammonia on its way to silver: alkali that the acid in the bottle has to take, mmol. */
   ammonia?: number;
+  /** Acid of the reagents that solid carbonate takes before they are emptied, mmol of H+. */
+  acid: number;
   /** Barium that may be in it, mmol. */
   barium: number;
   /** Nothing to neutralise: water is enough. */
@@ -75,10 +77,11 @@ export function emptied(filled: readonly Filled[], paper: Pick<Statement, "catio
       JSON.stringify([other.kinds, other.apart, other.first, other.ammonia !== undefined]);
     let group = groups.find((other) => other.own === own && keyOf(other) === key);
     if (!group) {
-      group = { kinds, tubes: [], because: [], apart, first, own, barium: 0, ...(ammonia && { ammonia: 0 }) };
+      group = { kinds, tubes: [], because: [], apart, first, own, acid: 0, barium: 0, ...(ammonia && { ammonia: 0 }) };
       groups.push(group);
     }
     if (group.ammonia !== undefined) group.ammonia -= plan.acid;
+    if (first.some(({ takes }) => takes === "acid")) group.acid += Math.max(0, plan.acid);
     group.barium += bariumIn(one, paper);
     group.tubes.push(
       ...(plan.tubes.length > 0 ? plan.tubes.map(({ label }) => label) : [`${sample} ${part} ${WATCH_GLASS}`]),

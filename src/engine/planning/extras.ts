@@ -6,11 +6,12 @@ import { said } from "#words/constants.ts";
 import { BEAKER } from "#words/vessels.ts";
 import { BENCH_PRACTICE } from "../constants/bench-practice.ts";
 import { INDICATORS, type Indicator } from "../constants/indicators.ts";
+import { molarMass } from "../formula/molar-mass.ts";
 import type { Part } from "../practical.ts";
 import type { BenchPlan, PlannedTube, TubeSize } from "./bench-plan.ts";
 import { DELIVERY, type GasKit, type GasTestCount } from "./gas-plan.ts";
 import { depthOfVolume } from "./geometry.ts";
-import { printed } from "./portions.ts";
+import { printed, tidy } from "./portions.ts";
 import { heatsLiquid, heatsSolid, stepsOf } from "./tube-choice.ts";
 import { isFiltered } from "./tube-plan.ts";
 
@@ -44,9 +45,18 @@ interface Needs {
   testTube: TubeSize;
   /** Bottles of liquids, each with its own dropper. */
   bottles: number;
-  /** Tubes whose acid is taken away before they are emptied. */
-  neutralised: readonly string[];
+  /** Tubes whose acid is taken away before they are emptied, with that acid, mmol of H+. */
+  neutralised: readonly { tubes: readonly string[]; acid: number }[];
 }
+
+/**
+ * Anhydrous sodium carbonate for so much acid, half as much again, g: each takes two H+.
+ *
+ * @param acid mmol of H+
+ * @example carbonateFor(10) // 0.8, from 0.795
+ */
+export const carbonateFor = (acid: number): number =>
+  Math.ceil(tidy((BENCH_PRACTICE.standsInWaste.value * acid * molarMass("Na2CO3")) / 200)) / 10;
 
 /** The list in the order in which a bench is laid. */
 export function extrasFor({
@@ -119,7 +129,12 @@ export function extrasFor({
     })),
     indicators.length > 0 && { ...say.EXTRAS.tile, count: 1 },
     bottles > 0 && { ...say.EXTRAS.dropper, count: bottles, countedApart: true },
-    neutralised.length > 0 && { ...say.EXTRAS.carbonate, count: 1, because: say.acidIn(neutralised) },
+    neutralised.length > 0 && {
+      ...say.EXTRAS.carbonate,
+      count: 1,
+      grams: carbonateFor(neutralised.reduce((sum, { acid }) => sum + acid, 0)),
+      because: say.acidIn(neutralised.flatMap((one) => one.tubes)),
+    },
     { ...say.EXTRAS.washBottle, count: 1 },
     { ...say.EXTRAS.beaker, what: BEAKER, count: 1 },
   ];

@@ -115,9 +115,7 @@ export function planBench(
         solids: plans.some(({ plan }) => plan.solidG > 0),
         testTube: glass.testTube,
         bottles: solutions + liquids,
-        neutralised: waste
-          .filter(({ first }) => first?.some(({ takes }) => takes === "acid"))
-          .flatMap((one) => one.tubes),
+        neutralised: waste.filter(({ first }) => first?.some(({ takes }) => takes === "acid")),
       }),
       ...wasteBottles(waste, stand),
     ],

@@ -61,6 +61,7 @@ export function emptiedBesides(tests: readonly GasKit[]): Emptied[] {
     ...(waste ? { kinds: [waste] } : { kinds: [], drain: true }),
     tubes: [...what],
     because: [say.USED_PAPERS],
+    acid: 0,
     barium: 0,
   }));
 }

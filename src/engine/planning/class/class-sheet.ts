@@ -162,7 +162,10 @@ export function classSheet(needs: GroupNeeds, size: ClassSize): ClassSheet {
     })),
     withTeacher: needs.withTeacher,
     waste: needs.waste.map((one) => {
-      const classCm3 = tidy(one.cm3 * size.groups * CLASS_PRACTICE.wasteWithRinsing.value);
+      // What stands in the bottle was in no tube, so it is not rinsed out of one.
+      const standing = one.first.reduce((sum, { cm3 }) => sum + cm3, 0);
+      const emptied = (one.cm3 - standing) * CLASS_PRACTICE.wasteWithRinsing.value;
+      const classCm3 = tidy((emptied + standing) * size.groups);
       const first = one.first.map(({ name, cm3 }) => ({ name, cm3: tidy(cm3 * size.groups) }));
       return { ...one, first, classCm3, ...wasteBottles(classCm3) };
     }),

@@ -25,7 +25,12 @@ const piecesOf = ({ reagents }: Pick<BenchPlan, "reagents">): Counted[] =>
 const kitOf = ({ extras }: Pick<BenchPlan, "extras">): Counted[] =>
   extras
     .filter(({ countedApart }) => !countedApart)
-    .map(({ what, count, because }) => ({ what, perGroup: count, note: because }));
+    .map(({ what, count, grams, because }) => ({
+      what,
+      perGroup: count,
+      ...(grams && { gEach: grams }),
+      note: because,
+    }));
 
 /**
  * @param practical the samples with the author's salts, and the procedure

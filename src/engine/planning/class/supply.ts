@@ -56,7 +56,7 @@ export interface Supply {
 export interface Counted {
   what: string;
   perGroup: number;
-  /** g of one piece, where it is weighed. */
+  /** g of one piece, or in one bottle, where it is weighed. */
   gEach?: number;
   note?: string;
 }
@@ -65,7 +65,7 @@ export interface Counted {
 export interface WasteNeed {
   /** "lead waste bottle"; "waste beaker" for what is neutralised and washed away; "sink, tube by tube" for what is washed away at once. */
   into: string;
-  /** Emptied into it by one group, cm3, without rinsing. */
+  /** In it after one group, what stands there first included, cm3, without rinsing. */
   cm3: number;
   how: string;
   /** What stands in it before the first tube, for one group, cm3. */
