@@ -26,6 +26,7 @@
  *   paper says that three hold the same cation, `shareInAllMs` where it also says how many cations there are in all, `inAllMs` where it
  *   says only how many different cations and anions there are in all; `bothMs` where three hold the same cation and the other three the
  *   same anion, `bothDifferMs` where no two of each three do, `bothInAllMs` where the first also has a number of each kind. Aim: 16 ms.
+ *   `everyTwoDifferMs`: no two of the six hold the same cation, and no two the same anion; without an aim.
  * - `reason.proofs`: all that proves the certain ions of one conclusion, same records; `nextTests`: what to test next. Aim: 50 ms.
  * - `reason.solverToProof`: time of a general-purpose solver of integer programmes (HiGHS, from a model that lists every assignment; writing
  *   it is not counted) in units of ours, over 20 proofs of two samples, where both must find equally few observations.

@@ -12,7 +12,7 @@ import type { PredictionTable } from "../bench/prediction-table.ts";
 import { type Count, countedSets, type Family } from "./counted-sets.ts";
 import type { Constraint, Kind, Rule } from "./rules.ts";
 import { type Kin, servings } from "./servings.ts";
-import { spend, unlessTooMuch, type Work } from "./work.ts";
+import { spend, type Work } from "./work.ts";
 
 export interface Ways {
   assignments: number;
@@ -25,7 +25,8 @@ const OTHER = { cations: "anions", anions: "cations" } as const;
 /**
  * @param options options[s]: salts (indices) sample s may hold
  * @returns undefined where this way of counting does not do: salts with several ions of a kind, statements about groups for both kinds, or
- *   sums of terms of both signs too large to be exact, or more than half of the work left. What is returned is exact up to 2^53.
+ *   sums of terms of both signs too large to be exact. What is returned is exact up to 2^53.
+ * @throws TooMuchWork
  */
 export function countIonByIon(
   { salts }: PredictionTable,
@@ -71,15 +72,8 @@ export function countIonByIon(
     magnitude: 0,
     held: families.map(() => new Float64Array(kin.length * ions.length)),
   };
-  // The other way of counting must still have a chance.
-  const half: Work = { left: work.left / 2 };
-  const counted = unlessTooMuch(() => {
-    const serve = servings(kin, ions, mine, half);
-    for (const set of countedSets(families, drawn.count, half)) serve(set, sum);
-    return sum;
-  });
-  work.left -= work.left / 2 - Math.max(0, half.left);
-  if (!counted) return undefined;
+  const serve = servings(kin, ions, mine, work);
+  for (const set of countedSets(families, drawn.count, work)) serve(set, sum);
   // Every number made on the way is a part of one of these; with one set nothing is taken away again.
   if (drawn.count !== undefined && sum.magnitude * options.length > Number.MAX_SAFE_INTEGER) return undefined;
 
