@@ -15,7 +15,7 @@ export type { Colour } from "./practical/colour.ts";
 export { sameColour } from "./practical/colour.ts";
 export type { GivenOff } from "./practical/gases.ts";
 export { CLEARS_AGAIN, GAS_EVIDENCE, GASES, WATER_TESTS } from "./practical/gases.ts";
-export type { Fate, Gas, GasSeen, Observation, Precipitate } from "./practical/observation.ts";
+export type { Amount, Fate, Gas, GasSeen, Observation, Precipitate } from "./practical/observation.ts";
 export { observation } from "./practical/observation.ts";
 export type { GivenSample, Paper, PracticalRecord } from "./practical/paper.ts";
 export { paper } from "./practical/paper.ts";

@@ -32,6 +32,9 @@ function filled(from: number, to: number): string {
   return `M${LEFT} ${high}V${shoulder}a${r} ${r} 0 0 0 ${tenth(BORE)} 0V${high}z`;
 }
 
+/** How much of the liquid a solid hides. */
+const OPACITY = { plain: 1, rest: 1, slight: 0.55, trace: 0.3 };
+
 /** Grains: what is solid is dotted, so that white shows on white. */
 const GRAINS: readonly (readonly [across: number, up: number])[] = [
   [0.3, 0.25],
@@ -60,9 +63,7 @@ export function SeenTube({ of, shown }: { of: TubeState; shown?: Observation }) 
       )}
       {level > 0 && <path d={filled(0, level)} fill={paint(of.liquid)} />}
       {level > 0 && <path class="surface" d={`M${LEFT} ${tenth(BOTTOM - level * SCALE)}h${BORE}`} />}
-      {of.solid && (
-        <path d={filled(0, height)} fill={paint(of.solid.colour)} opacity={of.solid.amount === "slight" ? 0.55 : 1} />
-      )}
+      {of.solid && <path d={filled(0, height)} fill={paint(of.solid.colour)} opacity={OPACITY[of.solid.amount]} />}
       {of.solid &&
         GRAINS.slice(0, of.solid.amount === "plain" ? undefined : 5).map(([across, up]) => (
           <circle

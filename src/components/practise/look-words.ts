@@ -38,7 +38,7 @@ export function wordSight(
     said.push(
       fate === "dissolves"
         ? say.cloudGone(colour)
-        : say.clouds(colour, amount === "slight", fate === "partly dissolves"),
+        : say.clouds(colour, amount !== "plain", fate === "partly dissolves"),
     );
   } else if (before.solid && fate === "dissolves") said.push(say.SOLID_GONE);
   else if (before.solid && fate === "partly dissolves") said.push(say.LESS_SOLID);

@@ -1,5 +1,5 @@
 /** What stands in a tube before and after each test, for the drawing and its words. */
-import type { Colour } from "../../engine/practical.ts";
+import type { Amount, Colour } from "../../engine/practical.ts";
 import type { Practice, PracticeTest } from "./practice-table.ts";
 import type { Unknown } from "./unknowns.ts";
 
@@ -7,7 +7,7 @@ export interface TubeState {
   /** Liquid, cm3. */
   cm3: number;
   liquid?: Colour;
-  solid?: { colour?: Colour; amount: "plain" | "slight" | "rest"; dry: boolean };
+  solid?: { colour?: Colour; amount: Amount | "rest"; dry: boolean };
 }
 
 const EMPTY: TubeState = { cm3: 0 };

@@ -1,7 +1,7 @@
 /** When a recorded observation and a predicted one can be the same sight. */
 import { CLEARS_AGAIN, GAS_EVIDENCE } from "../practical/gases.ts";
 import { sameColour } from "../practical/same-colour.ts";
-import type { GasSeen, Observation } from "../practical.ts";
+import type { GasSeen, Observation, Precipitate } from "../practical.ts";
 import type { Prediction } from "./prediction.ts";
 
 /** True when nothing changed that a person would write down; a precipitate that merely stays counts as no change. */
@@ -22,8 +22,7 @@ export function mayBe(recorded: Observation, predicted: Observation): boolean {
   const { precipitate, fate, solution, effervescence, gas, indicator } = recorded;
   const { residue, fumes, sublimate, droplets, flame } = recorded;
   if (precipitate === false && predicted.precipitate) return false;
-  if (precipitate && !(predicted.precipitate && sameColour(precipitate.colour, predicted.precipitate.colour)))
-    return false;
+  if (precipitate && !(predicted.precipitate && samePrecipitate(precipitate, predicted.precipitate))) return false;
   if (fate !== undefined && !sameFate(fate, predicted)) return false;
   if (solution !== undefined && predicted.solution !== undefined && !sameColour(solution, predicted.solution))
     return false;
@@ -39,6 +38,11 @@ export function mayBe(recorded: Observation, predicted: Observation): boolean {
   if (flame !== undefined && !sameFlame(flame, predicted.flame)) return false;
   return true;
 }
+
+/** The same colour; a plain precipitate and a trace of one are two sights, and a faint one may be either. */
+const samePrecipitate = (recorded: Precipitate, predicted: Precipitate): boolean =>
+  sameColour(recorded.colour, predicted.colour) &&
+  (recorded.amount === predicted.amount || recorded.amount === "slight" || predicted.amount === "slight");
 
 /**
  * The same sign of the same gas. Clouded limewater is one sight for two gases, reddened litmus for three: the name written beside it is a

@@ -9,7 +9,7 @@ import { cannotBe, type Form } from "./allowed-salts.ts";
 import { asSample } from "./as-sample.ts";
 import { LOG_K_SHIFT, notingDecisive } from "./decisive.ts";
 import { ALKALIS } from "./interference/line.ts";
-import { withSoldAlkali } from "./interference/trial.ts";
+import { withBenchAlkali } from "./interference/trial.ts";
 import { predictSights } from "./predict.ts";
 import type { Prediction } from "./prediction.ts";
 import type { Content } from "./salt.ts";
@@ -19,7 +19,7 @@ import type { TestedSalt } from "./sample.ts";
 export type Variation =
   | { of: "sample"; molPerDm3: number }
   | { of: "reagent"; id: string; molPerDm3: number }
-  /** The alkali holds as much carbonate as reagent grade may. */
+  /** The alkali holds as much carbonate as reagent grade may, or as the air brings into a bottle in use. */
   | { of: "carbonate" }
   /** log K of a solid, gas or complex of the constant set, raised or lowered. */
   | { of: "constant"; id: string; by: number };
@@ -36,7 +36,7 @@ export const SAMPLE_STRENGTHS = [0.02, 0.05, 0.2, 0.5] as const;
 
 /**
  * Repeats every test of a salt with one thing changed at a time: the sample's strength where the paper gives it as about so much and it dissolves so far,
- * each reagent at the ends of its usual range where the paper gives it no strength, alkali as pure as it is sold, and log K of each solid, gas and complex that decides
+ * each reagent at the ends of its usual range where the paper gives it no strength, alkali with the carbonate of a bench bottle, and log K of each solid, gas and complex that decides
  * what is in the tube, up and down. A cell is in the answer when its main reading (the first) becomes another sight than the main reading
  * of the plain prediction. Slow: some ten predictions for each test.
  * @param solve a solver over the whole constant set, as of `createSolver()`
@@ -78,13 +78,20 @@ function note(
   varied: Prediction | undefined,
 ): void {
   const [main] = plain?.readings ?? [];
-  const [reading] = varied?.readings ?? [];
+  const [reading, ...others] = varied?.readings ?? [];
+  if (!plain || !main || !reading) return;
   // "Remains" after a precipitate that only the variation gives is no change to the one and news to the other: it is asked of what is seen.
-  if (!plain || !main || !reading || sameSight(reading, main)) return;
+  const news = sameSight(reading, main) ? [] : [reading];
+  // There is any carbonate from none to so much: what is doubtful with that is right as well.
+  if (variation.of === "carbonate")
+    news.push(...others.filter((other) => !plain.readings.some((known) => sameSight(other, known))));
+  if (news.length === 0) return;
   const one = found.get(cell) ?? { flips: [], readings: [...plain.readings] };
   found.set(cell, one);
-  one.flips.push({ variation, reading });
-  if (!one.readings.some((other) => JSON.stringify(other) === JSON.stringify(reading))) one.readings.push(reading);
+  for (const other of news) {
+    one.flips.push({ variation, reading: other });
+    if (!one.readings.some((known) => JSON.stringify(known) === JSON.stringify(other))) one.readings.push(other);
+  }
 }
 
 function predictVaried(variation: Variation, sample: TestedSalt, part: Part, solve: Solver): Map<string, Prediction> {
@@ -94,7 +101,7 @@ function predictVaried(variation: Variation, sample: TestedSalt, part: Part, sol
     case "reagent":
       return predictSights(sample, [withStrength(part, variation.id, variation.molPerDm3)], solve);
     case "carbonate":
-      return predictSights(sample, [withSoldAlkali(part)], solve);
+      return predictSights(sample, [withBenchAlkali(part)], solve);
     case "constant":
       return predictSights(sample, [part], solverWith(variation.id, variation.by, solve));
   }

@@ -235,7 +235,8 @@ function solidReadings(trace: TestTrace, grown: readonly Growth[], fate: FateRea
     return sameColour(before, precipitate.colour) ? [{ fate: "remains" }, { precipitate }] : [{ precipitate }];
   });
   const passing = wasThere || grown.length > 0 ? [] : passingReadings(onlyAtDrop(trace, grown));
-  return [...told, ...passing, ...afterWaiting(trace).map(({ precipitate }) => ({ precipitate }))];
+  const later = afterWaiting(trace).map(({ precipitate }) => ({ precipitate }));
+  return [...told, ...passing, ...ofDoubtful(trace), ...later];
 }
 
 /** A solid that falls where a drop lands and is gone when shaken may be written down, with the word that it dissolves or without. */
@@ -243,4 +244,12 @@ function passingReadings(atDrop: AtDrop | undefined): SolidReading[] {
   if (atDrop?.gate.dissolves !== "when shaken") return [];
   const precipitate: Precipitate = { colour: atDrop.gate.seenAs?.colour ?? atDrop.solid.colour, amount: "plain" };
   return [{ precipitate }, { precipitate, fate: "dissolves" }];
+}
+
+/** What becomes of a precipitate so faint that only some saw it before: those say that it remains, or that it has gone. */
+function ofDoubtful({ before, after, dry }: TestTrace): SolidReading[] {
+  if (!before || !after || dry) return [];
+  const [had, has] = [before, after].map(({ solids }) => solids.reduce((sum, { gramsPerDm3 }) => sum + gramsPerDm3, 0));
+  if (had < VISIBILITY.unseen.value || had >= VISIBILITY.visible.value || has >= VISIBILITY.certain.value) return [];
+  return [{ fate: has < VISIBILITY.unseen.value ? "dissolves" : "remains" }];
 }

@@ -71,8 +71,8 @@ export function precipitateReadings(grown: readonly Growth[]): (Precipitate | fa
   const amount = grown.reduce((sum, { gramsPerDm3 }) => sum + gramsPerDm3, 0);
   if (amount < VISIBILITY.unseen.value) return [false];
   const colour = colourTogether(grown.map(({ gramsPerDm3, colour: own }) => ({ grams: gramsPerDm3, colour: own })));
+  if (amount < VISIBILITY.visible.value) return [false, { colour, amount: "trace" }];
   const slight: Precipitate = { colour, amount: "slight" };
-  if (amount < VISIBILITY.visible.value) return [false, slight];
   const slowest = grown.map(({ slow }) => slow);
   if (slowest.every((row) => row !== undefined)) {
     const plain: Precipitate = { colour, amount: "plain" };

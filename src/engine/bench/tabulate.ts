@@ -3,7 +3,7 @@
  * page work on.
  */
 import { INDICATORS } from "../constants/indicators.ts";
-import { type Cell, cellsOf, type GivenOff, type Observation, type Paper } from "../practical.ts";
+import { type Amount, type Cell, cellsOf, type GivenOff, type Observation, type Paper } from "../practical.ts";
 import { cannotBe, type Form } from "./allowed-salts.ts";
 import { asSample } from "./as-sample.ts";
 import type { Borderline } from "./borderline.ts";
@@ -52,7 +52,7 @@ const holdsKey = (holds: Form["holds"]): string => `${holds?.cations ?? 1} ${hol
 
 /**
  * Predicts all allowed salts of a practical. Where a prediction stands on the border (see `borderline`), both readings are accepted. A line
- * with more different sights than it has room for does not tell faint precipitates from plain ones, and if that is not enough neither brown
+ * with more different sights than it has room for does not tell faint precipitates from plain ones, and if that is not enough neither a trace of one, brown
  * fumes from none nor a new precipitate that goes in part from one that stays: nothing is concluded from those.
  * @throws UnknownReagent, RangeError for a procedure the engine cannot carry out; TooManyReadings where that is not enough;
  * NoEquilibrium when the solver gives up.
@@ -167,17 +167,21 @@ interface Line {
   asSeen: (reading: Observation) => Observation;
 }
 
-const withoutAmount = (reading: Observation): Observation =>
-  reading.precipitate ? { ...reading, precipitate: { ...reading.precipitate, amount: "plain" } } : reading;
+const asPlain = (reading: Observation, amounts: readonly Amount[]): Observation =>
+  reading.precipitate && amounts.includes(reading.precipitate.amount)
+    ? { ...reading, precipitate: { ...reading.precipitate, amount: "plain" } }
+    : reading;
+
+const withFaintAsPlain = (reading: Observation): Observation => asPlain(reading, ["slight"]);
 
 function withoutDetail(reading: Observation): Observation {
-  const { fumes, ...plain } = withoutAmount(reading);
+  const { fumes, ...plain } = asPlain(reading, ["slight", "trace"]);
   if (plain.precipitate && plain.fate === "partly dissolves") delete plain.fate;
   return reading.residue === undefined ? plain : { ...plain, ...(fumes && { fumes }) };
 }
 
 /** Ways to tell the readings of a line apart, each coarser than the one before. */
-const COARSER: readonly Line["asSeen"][] = [(reading) => reading, withoutAmount, withoutDetail];
+const COARSER: readonly Line["asSeen"][] = [(reading) => reading, withFaintAsPlain, withoutDetail];
 
 /** Adds a salt to a set: what it may show on each line, plainly and at the border, and the gases it gives off. */
 function addRow(

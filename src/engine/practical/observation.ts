@@ -11,10 +11,14 @@ import { describe } from "./quantity.ts";
 
 export type { Gas } from "./gases.ts";
 
-/** A solid that appears during the test. `slight`: a faint cloudiness near the limit of sight. */
+/** How much of a solid there is. `slight`: a faint cloudiness; `trace`: one at the limit of sight, which some would not see. */
+const AMOUNTS = ["plain", "slight", "trace"] as const;
+export type Amount = (typeof AMOUNTS)[number];
+
+/** A solid that appears during the test. */
 export interface Precipitate {
   colour: Colour;
-  amount: "plain" | "slight";
+  amount: Amount;
 }
 
 /** What becomes of a precipitate that was there when the test began. */
@@ -61,7 +65,7 @@ const none = always(false as const);
 
 const precipitate = dispatch<Precipitate | false>((input) => {
   if (isNone(input)) return none;
-  if (isGroup(input)) return z.strictObject({ colour, amount: z._default(z.enum(["plain", "slight"]), "plain") });
+  if (isGroup(input)) return z.strictObject({ colour, amount: z._default(z.enum(AMOUNTS), "plain") });
   return readAs(colour, (name): Precipitate => ({ colour: name, amount: "plain" }));
 });
 

@@ -11,7 +11,7 @@ export function phrase(seen: Observation, solid: "precipitate" | "solid" = "prec
   const words: string[] = [];
   if (seen.effervescence !== undefined) words.push(say.effervescence(seen.effervescence));
   if (seen.precipitate === false) words.push(say.NO_PRECIPITATE);
-  else if (seen.precipitate) words.push(say.precipitate(seen.precipitate.colour, seen.precipitate.amount === "slight"));
+  else if (seen.precipitate) words.push(say.precipitate(seen.precipitate.colour, seen.precipitate.amount));
   if (seen.fate) words.push(say.fate(seen.precipitate ? "it" : solid, seen.fate));
   if (seen.solution) words.push(wordSolution(seen, seen.solution));
   if (seen.gas) words.push(wordGas(seen.gas));

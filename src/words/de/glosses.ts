@@ -126,6 +126,7 @@ const AFTER_COLOURS: readonly Gloss[] = [
   [`gallertartig${END}|gelartig${END}|flockig${END}|schleimig${END}`, "gelatinous"],
   [`kaesig${END}`, "curdy"],
   [`kristallin${END}|feinkoernig${END}`, "crystalline"],
+  [`(?:sehr (?:${SLIGHT})|kaum sichtbar)${END}`, "very slight"],
   [`(?:${SLIGHT})${END}`, "slight"],
   [
     "(?:im|in|bei|mit|mit dem|mit einem)? ?(?:ueberschuss|ueberschuessig(?:er|em|en|e)?)(?: von)?|i\\.? ?u\\.?",

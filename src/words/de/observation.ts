@@ -1,6 +1,6 @@
 /** An observation in the words of the trade: its parts, which `wording/phrase.ts` puts together. Usual school words, no source. */
 import type { Colour } from "../../engine/practical/same-colour.ts";
-import type { Fate, Gas } from "../../engine/practical.ts";
+import type { Amount, Fate, Gas } from "../../engine/practical.ts";
 
 export const NO_CHANGE = "keine sichtbare Veränderung";
 
@@ -71,8 +71,8 @@ const stem = (name: Colour): string => {
 
 export const effervescence = (seen: boolean) => (seen ? "Gasentwicklung" : "keine Gasentwicklung");
 export const NO_PRECIPITATE = "kein Niederschlag";
-export const precipitate = (colour: Colour, slight: boolean) =>
-  `${slight ? "schwacher " : ""}${stem(colour)}er Niederschlag`;
+const HOW_MUCH: Record<Amount, string> = { plain: "", slight: "schwacher ", trace: "sehr schwacher " };
+export const precipitate = (colour: Colour, amount: Amount) => `${HOW_MUCH[amount]}${stem(colour)}er Niederschlag`;
 export function fate(what: TheSolid, became: Fate): string {
   const solid = { it: "er", precipitate: "Niederschlag", solid: "Feststoff" }[what];
   return `${solid} ${{ remains: "bleibt", dissolves: "löst sich", "partly dissolves": "löst sich teilweise" }[became]}`;

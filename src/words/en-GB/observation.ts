@@ -1,6 +1,6 @@
 /** An observation in the words of the trade: its parts, which `wording/phrase.ts` puts together. */
 import type { Colour } from "../../engine/practical/same-colour.ts";
-import type { Fate, Gas } from "../../engine/practical.ts";
+import type { Amount, Fate, Gas } from "../../engine/practical.ts";
 
 export const NO_CHANGE = "no visible change";
 
@@ -9,7 +9,8 @@ export type TheSolid = "it" | "precipitate" | "solid";
 
 export const effervescence = (seen: boolean) => (seen ? "effervescence" : "no effervescence");
 export const NO_PRECIPITATE = "no precipitate";
-export const precipitate = (colour: Colour, slight: boolean) => `${slight ? "faint " : ""}${colour} precipitate`;
+const HOW_MUCH: Record<Amount, string> = { plain: "", slight: "faint ", trace: "very faint " };
+export const precipitate = (colour: Colour, amount: Amount) => `${HOW_MUCH[amount]}${colour} precipitate`;
 export function fate(what: TheSolid, became: Fate): string {
   if (became === "partly dissolves") return `some of ${what === "it" ? what : `the ${what}`} dissolves`;
   return `${what} ${became}`;

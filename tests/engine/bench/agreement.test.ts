@@ -4,6 +4,7 @@ import type { Observation } from "../../../src/engine/practical.ts";
 
 const white: Observation = { precipitate: { colour: "white", amount: "plain" } };
 const faint: Observation = { precipitate: { colour: "white", amount: "slight" } };
+const trace: Observation = { precipitate: { colour: "white", amount: "trace" } };
 const brown: Observation = { precipitate: { colour: "brown", amount: "plain" } };
 const redBrown: Observation = { precipitate: { colour: "red-brown", amount: "plain" } };
 const none: Observation = { none: true };
@@ -27,7 +28,10 @@ test.each<[recorded: Observation, predicted: Observation, may: boolean, same: bo
   [none, { flame: "yellow" }, false, false],
   [none, { effervescence: true }, false, false],
   [none, { solution: "brown" }, false, false],
-  [white, faint, true, true], // how thick a precipitate was is nobody's proof
+  [white, faint, true, true], // how thick a precipitate was is nobody's proof,
+  [faint, trace, true, true],
+  [white, trace, false, false], // but nobody takes for plain what is at the limit of sight
+  [trace, white, false, false],
   [white, brown, false, false],
   [brown, redBrown, true, true], // boards use both words
   [{ precipitate: false }, white, false, false],

@@ -145,7 +145,7 @@ test("observations", () => {
     "record > P > a(i) > precipitate: found "clear", which means see-through, not uncoloured; expected a colour such as "colourless" or "pale blue"
     record > P > a(i) > solution: found "clear", which means see-through, not uncoloured; expected a colour such as "colourless" or "pale blue"
     record > P > a(i) > precipitate: found "whitish", expected a colour such as "white", "pale blue" or "colourless"
-    record > P > a(i) > precipitate > amount: found "thick", expected one of: plain, slight
+    record > P > a(i) > precipitate > amount: found "thick", expected one of: plain, slight, trace
     record > P > a(i) > fate: found "vanishes", expected remains, partly dissolves or dissolves
     record > P > a(i) > gas: found "N2", expected one of NH3, CO2, SO2, H2, O2, Cl2, NO2, HCl, H2O
     record > P > a(i) > gas > evidence: found nothing, expected text

@@ -14,6 +14,9 @@ const EITHER = `(?:C (?:or|maybe|perhaps|possibly)|(?<=(?:^|[,~]) )C ,) ${OF_COL
 const FAINT =
   "(?:very )?(?:faint|slight|trace of|trace|little|thin|tiny|hardly any|just visible)(?: amount of| trace of)?(?: an?)?";
 
+/** Of those words, the ones that say it was at the limit of sight. */
+const BARELY = /\b(?:very|trace|tiny|hardly|just)\b/;
+
 export function readSolids(reading: Reading): void {
   const { words, asked, seen } = reading;
   if (words.take("no (?:visible )?(?:C )?(?:precipitate|solid)(?: is| was)?(?: formed| seen)?"))
@@ -68,7 +71,7 @@ function readPrecipitate(reading: Reading): void {
     );
   const colour = plain && words.colourIn(plain);
   if (colour === "colourless") ask(reading, say.COLOURLESS_SOLID, "colour");
-  else if (colour) seen.precipitate = { colour, amount: faint ? "slight" : "plain" };
+  else if (colour) seen.precipitate = { colour, amount: !faint ? "plain" : BARELY.test(faint) ? "trace" : "slight" };
   else if (
     !asked.solid &&
     words.has(`precipitate|cloudy|milky|turbid|cloudiness|haze`) &&
