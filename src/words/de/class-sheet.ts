@@ -66,6 +66,18 @@ export const STORE = "Aus der Sammlung";
 export const STORE_CAPTION = "Für alle Flaschen zusammen, je nach der zuerst genannten";
 export const STORE_HEADS = { what: "Was", amount: "Menge" };
 export const SCARCE = "Knapp:";
+/** Why the grams of an element are counted; the constants have it in English. */
+const WHY: Readonly<Record<string, string>> = {
+  Ag: "weitaus das Teuerste: sammeln und zurückgewinnen, was übrig ist",
+  I: "teurer als Chloride und Bromide",
+  Li: "teurer als Natrium- und Kaliumsalze",
+};
+export const whyScarce = (element: string, why: string): string => WHY[element] ?? why;
+/** A bottle by what it holds, cm3; the constants have its name in English. */
+export const bottleOf = (cm3: number, _name: string): string =>
+  cm3 > 25 ? `Flasche mit Pipette, ${cm3} cm3` : `Tropfflasche, ${cm3} cm3`;
+export const testsUseMore = (used: string, sample: string, given: string) =>
+  `Die Versuche brauchen ${used} von ${sample}, und jede Gruppe bekommt nur ${given}.`;
 
 /** Waste. */
 export const WASTE = "Abfall";

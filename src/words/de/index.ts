@@ -9,6 +9,7 @@ export * as carryOut from "./carry-out.ts";
 export * as cautions from "./cautions.ts";
 export * as certificate from "./certificate.ts";
 export * as choose from "./choose.ts";
+export * as classRecipes from "./class-recipes.ts";
 export * as classSheet from "./class-sheet.ts";
 export * as conclude from "./conclude.ts";
 export * as constants from "./constants.ts";

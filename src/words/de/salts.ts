@@ -1,6 +1,20 @@
 /** Salts of a school store, as on their bottles. Usual names, from memory; no source. */
 
 const NAMES: Readonly<Record<string, string>> = {
+  // Bottles besides those of the store's list.
+  "Na2CO3*10H2O": "Natriumcarbonat-Decahydrat",
+  "Al2(SO4)3*18H2O": "Aluminiumsulfat-18-Hydrat",
+  "Na2SO4*10H2O": "Natriumsulfat-Decahydrat",
+  Na2S2O3: "Natriumthiosulfat, wasserfrei",
+  "K4[Fe(CN)6]*3H2O": "Kaliumhexacyanoferrat(II)-Trihydrat",
+  "K3[Fe(CN)6]": "Kaliumhexacyanoferrat(III)",
+  NaOH: "Natriumhydroxid, Plätzchen",
+  KI: "Kaliumiodid",
+  I2: "Iod",
+  KMnO4: "Kaliumpermanganat",
+  K2Cr2O7: "Kaliumdichromat",
+  KSCN: "Kaliumthiocyanat",
+
   NaCl: "Natriumchlorid",
   KCl: "Kaliumchlorid",
   LiCl: "Lithiumchlorid",

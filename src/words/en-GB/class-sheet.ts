@@ -65,6 +65,12 @@ export const STORE = "From the store";
 export const STORE_CAPTION = "For all bottles together, by the first bottle named";
 export const STORE_HEADS = { what: "What", amount: "Amount" };
 export const SCARCE = "Scarce:";
+/** Why the grams of an element are counted; the constants have it in English. */
+export const whyScarce = (_element: string, why: string): string => why;
+/** A bottle by what it holds, cm3; the constants have its name in English. */
+export const bottleOf = (_cm3: number, name: string): string => name;
+export const testsUseMore = (used: string, sample: string, given: string) =>
+  `The tests use ${used} of ${sample}, and each group gets only ${given}.`;
 
 /** Waste. */
 export const WASTE = "Waste";

@@ -1,4 +1,5 @@
 /** Rounding as a prep room does: volumes made up, bottles filled and set out. */
+import { bottleOf } from "#words/class-sheet.ts";
 import { BOTTLES, CLASS_PRACTICE, MADE_UP, WASTE_BOTTLES } from "../../constants/class-practice.ts";
 import { tidy } from "../portions.ts";
 
@@ -32,7 +33,12 @@ export function bottled(groupCm3: number, groups: number): Bottled {
   const usable = ({ cm3 }: { cm3: number }) => cm3 * CLASS_PRACTICE.bottleFill.value;
   const bottle = BOTTLES.find((one) => usable(one) >= given) ?? BOTTLES[BOTTLES.length - 1];
   const each = Math.ceil(given / usable(bottle));
-  return { size: bottle.name, each, count: each * groups, fillCm3: upTo(given / each, CLASS_PRACTICE.fillStep.value) };
+  return {
+    size: bottleOf(bottle.cm3, bottle.name),
+    each,
+    count: each * groups,
+    fillCm3: upTo(given / each, CLASS_PRACTICE.fillStep.value),
+  };
 }
 
 /** Waste bottles that hold so much without being full: size in cm3, and how many. */

@@ -1,4 +1,7 @@
 /** What each bottle of a class can do at its own strength, the limits that decide, and first aid. */
+import { saidOnSheet, asSolid as wordSolid } from "#words/class-recipes.ts";
+import { said } from "#words/constants.ts";
+import { AND } from "#words/language.ts";
 import { withoutWater } from "../../bench/salt.ts";
 import { type FirstAid, firstAids, type SourceKey, type Waste } from "../../constants/reagents.ts";
 import { salts as store } from "../../constants/salts.ts";
@@ -38,7 +41,7 @@ export interface ClassHazard {
 const FIRST_AIDS: readonly FirstAid[] = ["rinse", "irritant", "gas", "corrosive", "toxic"];
 const gravity = (one: FirstAid): number => FIRST_AIDS.indexOf(one);
 const gravest = (all: readonly FirstAid[]): string =>
-  firstAids[all.toSorted((a, b) => gravity(a) - gravity(b)).at(-1) ?? "irritant"];
+  saidOnSheet(firstAids[all.toSorted((a, b) => gravity(a) - gravity(b)).at(-1) ?? "irritant"]);
 
 /** What the limits of all that is dissolved ask for. */
 const byLimits = (dissolved: readonly Dissolved[]): FirstAid[] =>
@@ -69,7 +72,7 @@ function ofReagent(id: string, molPerDm3: number | null): ClassHazard {
   return {
     label,
     content: label,
-    words: hazardsAt(reagent, molPerDm3),
+    words: hazardsAt(reagent, molPerDm3).map(said),
     dissolved,
     wordsAreStricter: known.length > 0 && !weaker && known.every((one) => gravity(one) < gravity(reagent.firstAid)),
     ...(weaker && { wordsFor: reagent.concentration ?? undefined }),
@@ -87,15 +90,15 @@ function ofSample({ label, salt, given, concentration }: Sample): ClassHazard {
   });
   const strength = concentration?.molPerDm3;
   const dissolved = strength === undefined ? [] : salts.map((one) => dissolvedAs(one, one, strength));
-  const names = salts.map((one) => bottlesOf(one)[0].name).join(" and ");
+  const names = salts.map((one) => bottlesOf(one)[0].name).join(` ${AND} `);
   const poison: FirstAid[] = rows.some(({ waste }) => POISONS.includes(waste)) ? ["toxic"] : [];
   const known = byLimits(dissolved);
   // No limit known, or a solid given out: by what is said of the solid.
   const asSolid: FirstAid = rows.some(({ hazard }) => /damages eyes|burns/i.test(hazard)) ? "corrosive" : "irritant";
   return {
     label,
-    content: strength === undefined ? `${names}, solid` : `${names}, ${strength} mol/dm3`,
-    words: rows.map(({ hazard }) => hazard),
+    content: strength === undefined ? wordSolid(names) : `${names}, ${strength} mol/dm3`,
+    words: rows.map(({ hazard }) => saidOnSheet(hazard)),
     dissolved,
     wordsAreStricter: false,
     firstAid: gravest([...known, ...(known.length === 0 || given !== "solution" ? [asSolid] : []), ...poison]),

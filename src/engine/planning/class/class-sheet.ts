@@ -1,5 +1,6 @@
 /** The preparation sheet of a class from what one group needs: plain arithmetic, light enough to run at every key a reader presses. */
 
+import { testsUseMore, whyScarce } from "#words/class-sheet.ts";
 import { BENCH_PRACTICE } from "../../constants/bench-practice.ts";
 import { CLASS_PRACTICE, SCARCE } from "../../constants/class-practice.ts";
 import { printed, tidy, withSpare } from "../portions.ts";
@@ -123,7 +124,8 @@ function storeRows(supplies: readonly PreparedSupply[]): StoreRow[] {
   const rows = new Map<string, StoreRow>();
   for (const [usual] of supplies.flatMap(({ ingredients }) => ingredients)) {
     const key = `${usual.what} ${usual.unit}`;
-    const scarce = SCARCE.find(({ element }) => new RegExp(`${element}(?![a-z])`).test(usual.formula ?? ""))?.why;
+    const row = SCARCE.find(({ element }) => new RegExp(`${element}(?![a-z])`).test(usual.formula ?? ""));
+    const scarce = row && whyScarce(row.element, row.why);
     rows.set(key, {
       what: usual.what,
       ...(usual.formula && { formula: usual.formula }),
@@ -138,7 +140,7 @@ function storeRows(supplies: readonly PreparedSupply[]): StoreRow[] {
 function warningsFor({ kind, of, label, used }: Supply, given: number): string[] {
   if (kind !== "sample" || given >= used) return [];
   const unit = of === "solution" ? "cm3" : "g";
-  return [`The tests use ${printed(used)} ${unit} of ${label}, and each group gets only ${printed(given)} ${unit}.`];
+  return [testsUseMore(`${printed(used)} ${unit}`, label, `${printed(given)} ${unit}`)];
 }
 
 /**

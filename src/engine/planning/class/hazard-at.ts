@@ -1,4 +1,5 @@
 /** What a solution of one strength does to a person, by every source there is: the stricter followed, all shown. */
+import { limitFrom, saidOnSheet } from "#words/class-recipes.ts";
 import {
   type HazardBand,
   hazardLimits,
@@ -52,15 +53,15 @@ function readingOf(formula: string, molPerDm3: number, { source, read, bands, no
   const reached = bands.filter((band) => rounded(molPerDm3) >= bandStart(formula, band)).at(-1);
   const below = bands.length > 0 ? "below its limits" : "names no limit";
   return {
-    here: reached?.words ?? below,
+    here: saidOnSheet(reached?.words ?? below),
     severity: reached?.severity ?? "low hazard",
     limits: bands.map((band) => {
       const asPrinted = "percent" in band.from ? ` (${band.from.percent} %)` : "";
-      return `${band.words} from ${bandStart(formula, band)} mol/dm3${asPrinted}`;
+      return limitFrom(saidOnSheet(band.words), bandStart(formula, band), asPrinted);
     }),
     source,
     read,
-    ...(note && { note }),
+    ...(note && { note: saidOnSheet(note) }),
   };
 }
 
@@ -79,7 +80,7 @@ export function hazardAt(formula: string, molPerDm3: number): HazardAt | undefin
   const speaks = strictest.find(({ read }) => read) ?? strictest[0];
   return {
     severity,
-    words: severity === "low hazard" ? "low hazard" : speaks.here,
+    words: severity === "low hazard" ? saidOnSheet("low hazard") : speaks.here,
     readings,
     differ: readings.some((one) => one.severity !== severity),
     remembered: !speaks.read,

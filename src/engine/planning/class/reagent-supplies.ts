@@ -1,4 +1,6 @@
 /** The reagents of a class: those the steps add, and the liquids that stand beside them, one bottle for each strength. */
+import { forIt, saidOnSheet, THIS_PAPER } from "#words/class-recipes.ts";
+import { reagentName } from "#words/steps.ts";
 import { makings, type SourcedNote } from "../../constants/preparation.ts";
 import { type Reagent, reagents } from "../../constants/reagents.ts";
 import type { Solver } from "../../equilibrium/solve.ts";
@@ -67,8 +69,11 @@ export const withTeacher = (plan: Pick<BenchPlan, "besides">): string[] =>
   plan.besides.filter(({ id }) => !isReagent(id)).map(({ what, because }) => `${what} (${because})`);
 
 /** "aqueous silver nitrate, 0.05 mol/dm3"; the name alone where strength has no meaning or is that of a saturated solution. */
-export const bottleLabel = ({ id, name, concentration }: Reagent, molPerDm3: number | null): string =>
-  molPerDm3 === null || (makings[id]?.grams && molPerDm3 === concentration) ? name : `${name}, ${molPerDm3} mol/dm3`;
+export function bottleLabel({ id, name, concentration }: Reagent, molPerDm3: number | null): string {
+  const called = reagentName(id, name);
+  const plain = molPerDm3 === null || (makings[id]?.grams && molPerDm3 === concentration);
+  return plain ? called : `${called}, ${molPerDm3} mol/dm3`;
+}
 
 export function reagentSupplies(
   plan: Pick<BenchPlan, "reagents" | "besides">,
@@ -80,8 +85,8 @@ export function reagentSupplies(
     const fault = reagentTooStrong(reagent, molPerDm3, solve);
     if (fault) faults.push(`Reagent ${reagent.name}: ${fault}. Take a weaker solution.`);
     const notes: SourcedNote[] = [
-      ...besides.map((text) => ({ text: `For ${text}.`, source: "this paper" })),
-      ...(reagent.notes ?? []).map((text) => ({ text, source: REAGENT_LIST })),
+      ...besides.map((text) => ({ text: forIt(text), source: THIS_PAPER })),
+      ...(reagent.notes ?? []).map((text) => ({ text: saidOnSheet(text), source: REAGENT_LIST })),
     ];
     const label = bottleLabel(reagent, molPerDm3);
     return {

@@ -1,4 +1,5 @@
 /** How a solution is made up: what is weighed or measured for each dm3, and in what manner. */
+import { saidOnSheet } from "#words/class-recipes.ts";
 import { makings } from "../../constants/preparation.ts";
 import type { Reagent } from "../../constants/reagents.ts";
 import { type Stock, stocks } from "../../constants/stocks.ts";
@@ -25,7 +26,7 @@ export function stockOf(id: string): Stock {
 export function measured({ name, cm3PerMol, care, source }: Stock, molPerDm3: number): Choice {
   const strongest = 1000 / cm3PerMol;
   if (molPerDm3 > 0 && molPerDm3 < strongest)
-    return { what: name, perDm3: molPerDm3 * cm3PerMol, unit: "cm3", care, source };
+    return { what: saidOnSheet(name), perDm3: molPerDm3 * cm3PerMol, unit: "cm3", care: saidOnSheet(care), source };
   throw new RangeError(
     `class sheet, ${name}: found a solution of ${molPerDm3} mol/dm3, expected one weaker than its ${strongest.toPrecision(3)} mol/dm3; ask for a weaker reagent`,
   );
@@ -36,7 +37,7 @@ export function saltRecipe(salt: string, molPerDm3: number): Recipe {
   const ingredients = salt
     .split(" + ")
     .map((one): Ingredient => bottlesOf(one.trim()).map((bottle) => weighed(bottle, molPerDm3)));
-  return { ingredients, method: DISSOLVE };
+  return { ingredients, method: saidOnSheet(DISSOLVE) };
 }
 
 /**
@@ -46,7 +47,7 @@ export function saltRecipe(salt: string, molPerDm3: number): Recipe {
  */
 export function reagentRecipe(reagent: Reagent, molPerDm3: number | null): Recipe {
   const making = makings[reagent.id];
-  if (making?.ready) return { ingredients: [], method: making.method ?? "Bought ready made." };
+  if (making?.ready) return { ingredients: [], method: saidOnSheet(making.method ?? "Bought ready made.") };
   const acid = reagent.sulfuricAcid ? [[measured(stockOf("dilute sulfuric acid"), reagent.sulfuricAcid)]] : [];
   const ingredients = [...solute(reagent, molPerDm3), ...acid];
   const liquid = measuredPerDm3(ingredients);
@@ -56,7 +57,7 @@ export function reagentRecipe(reagent: Reagent, molPerDm3: number | null): Recip
     );
   return {
     ingredients,
-    method: making?.method ?? (making?.stocks ? MEASURE : DISSOLVE),
+    method: saidOnSheet(making?.method ?? (making?.stocks ? MEASURE : DISSOLVE)),
   };
 }
 
@@ -65,7 +66,7 @@ function solute(reagent: Reagent, molPerDm3: number | null): Ingredient[] {
   if (making?.grams) {
     const full = reagent.concentration;
     const part = molPerDm3 !== null && full !== null ? molPerDm3 / full : 1;
-    return making.grams.map(({ what, perDm3 }) => [{ what, perDm3: perDm3 * part, unit: "g" }]);
+    return making.grams.map(({ what, perDm3 }) => [{ what: saidOnSheet(what), perDm3: perDm3 * part, unit: "g" }]);
   }
   if (molPerDm3 === null) return [];
   if (making?.stocks) {

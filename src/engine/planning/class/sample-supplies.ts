@@ -1,4 +1,6 @@
 /** The samples of a class: each under its letter, in every form in which it is given, the same amount of all. */
+import { asSolid, saidOnSheet } from "#words/class-recipes.ts";
+import { AND } from "#words/language.ts";
 import { contentNamed } from "../../bench/contents.ts";
 import { type SourcedNote, sampleNotes } from "../../constants/preparation.ts";
 import { salts as store } from "../../constants/salts.ts";
@@ -30,20 +32,23 @@ function notesOn(salt: string, of: SampleForm["of"]): SourcedNote[] {
   const notes = ions.flatMap((ion) => (Object.hasOwn(sampleNotes, ion) ? [sampleNotes[ion]] : []));
   const bottles = salt.split(" + ").flatMap((one) => bottlesOf(one.trim()).map(({ formula }) => formula));
   const said = store.filter(({ formula, note }) => note && bottles.includes(formula));
-  return [...notes, ...said.map(({ note = "" }) => ({ text: note, source: STORE_LIST }))];
+  return [...notes, ...said.map(({ note = "" }) => ({ text: note, source: STORE_LIST }))].map(({ text, source }) => ({
+    text: saidOnSheet(text),
+    source,
+  }));
 }
 
 const namesIn = (salt: string): string =>
   salt
     .split(" + ")
     .map((one) => bottlesOf(one.trim())[0].name)
-    .join(" and ");
+    .join(` ${AND} `);
 
 /** Weighed out, not dissolved. */
 const solidRecipe = (salt: string): Recipe => ({
   // The bottle with whose water of crystallisation the engine predicts, and no other.
   ingredients: [[weighed(bottlesOf(salt)[0], 0)]],
-  method: "Grind any lumps, and weigh it out dry.",
+  method: saidOnSheet("Grind any lumps, and weigh it out dry."),
 });
 
 /** One supply for each form of each sample, and what cannot be made up. */
@@ -63,7 +68,7 @@ export function sampleSupplies(
       return {
         kind: "sample",
         label,
-        content: of === "solution" ? `${namesIn(salt)}, ${strength} mol/dm3` : `${namesIn(salt)}, solid`,
+        content: of === "solution" ? `${namesIn(salt)}, ${strength} mol/dm3` : asSolid(namesIn(salt)),
         of,
         used: needed,
         given: sameForAll(plan, of),

@@ -1,4 +1,5 @@
 /** The bottles of a store in which a salt is bought: one salt, with different water of crystallisation. */
+import { nameOnBottle } from "#words/salts.ts";
 import { withoutWater } from "../../bench/salt.ts";
 import { ALSO_SOLD } from "../../constants/preparation.ts";
 import { salts as store } from "../../constants/salts.ts";
@@ -22,7 +23,9 @@ export function bottlesOf(formula: string): StoreBottle[] {
     (row) => atomsOf(row.formula) === atoms || ("standsFor" in row && row.standsFor === formula),
   );
   const unique = found.filter((row, at) => found.findIndex((other) => other.formula === row.formula) === at);
-  return unique.length > 0 ? unique.map(({ name, formula }) => ({ name, formula })) : [{ name: formula, formula }];
+  return unique.length > 0
+    ? unique.map(({ name, formula }) => ({ name: nameOnBottle(formula, name), formula }))
+    : [{ name: formula, formula }];
 }
 
 /** The bottle with exactly this formula. */
