@@ -99,4 +99,5 @@ export const EVERY_SAMPLE = "jeder Probe";
 export const testsOn = (tests: readonly string[], samples: readonly string[], onlyOne: boolean) =>
   `${list(tests)} mit ${list(samples, onlyOne ? OR : undefined)}`;
 /** @param ways each as `testsOn` says it */
-export const wouldSettle = (ways: readonly string[]): string => `Das würde es entscheiden: ${list(ways, OR)}.`;
+export const wouldSettle = (ways: readonly string[]): string =>
+  `Das würde es entscheiden, wenn jede Probe das Wahrscheinlichste zeigt: ${list(ways, OR)}.`;

@@ -91,8 +91,9 @@ export const EVERY_SAMPLE = "every sample";
 /** A test, or several, on these samples: on one of them, or on all. */
 export const testsOn = (tests: readonly string[], samples: readonly string[], onlyOne: boolean) =>
   `${list(tests)} on ${list(samples, onlyOne ? OR : undefined)}`;
-/** @param ways each as `testsOn` says it */
-export function wouldSettle(ways: readonly string[]): string {
-  const all = list(ways, OR);
-  return `${all.charAt(0).toUpperCase()}${all.slice(1)} would settle it.`;
-}
+/**
+ * What settles it was judged by the sight each salt shows likeliest, and not by every one that it may show.
+ * @param ways each as `testsOn` says it
+ */
+export const wouldSettle = (ways: readonly string[]) =>
+  `If each sample shows what is likeliest, ${list(ways, OR)} would settle it.`;
