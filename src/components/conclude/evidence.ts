@@ -8,7 +8,7 @@ export type Evidence = "fits" | "border" | "clashes" | "nothing";
 
 export interface EvidenceRow {
   ion: string;
-  /** One for each test done on the sample, in the order of `testsOf`. */
+  /** One for each test asked about. */
   tests: Evidence[];
   /** For each test at which the ion clashes: the different readings its salts would show first; empty elsewhere. */
   wouldShow: number[][];
@@ -31,6 +31,7 @@ const STRONGEST = ["fits", "border", "clashes"] as const;
 /**
  * An ion fits a test when some salt of it fits there, and clashes when none does.
  * @param all every salt the sample may hold, held against its observations
+ * @param cells the tests asked about, as places in the table's cells
  */
 export function evidence(
   table: PredictionTable,
@@ -38,6 +39,7 @@ export function evidence(
   sample: string,
   all: readonly Candidate[],
   ions: readonly string[],
+  cells: readonly number[] = testsOf(table, sample),
 ): EvidenceRow[] {
   const place = table.samples.findIndex((each) => each.label === sample);
   const set = table.sets[table.samples[place].set];
@@ -48,7 +50,6 @@ export function evidence(
     if (of.clashes.includes(cell)) return "clashes";
     return plainly(set, of.row, cell) & agrees[seen] ? "fits" : "border";
   };
-  const cells = testsOf(table, sample);
   const rows = ions.map((ion): EvidenceRow => {
     const own = all.filter(({ salt }) => holds(table.salts[salt], ion));
     const tests = cells.map((cell): Evidence => {

@@ -35,9 +35,8 @@ export function reasonOfMark(of: Recorded, sample: string, ion: string, cell: st
   const { kind } = standing;
   const kin = conclusion.samples[place].ions.filter((one) => one.kind === kind).map((one) => one.ion);
   const all = candidates[place];
-  const row = evidence(table, record, sample, all, kin)[kin.indexOf(ion)];
-  const at = testsOf(table, sample).indexOf(test);
-  const said = row.tests[at];
+  const { tests, wouldShow } = evidence(table, record, sample, all, kin, [test])[kin.indexOf(ion)];
+  const [[said], [others]] = [tests, wouldShow];
   const seen = record[sample]?.[cell];
   const word = seen === undefined ? NOT_DONE : MARK[said];
   const own = all.filter(({ salt }) => holds(table.salts[salt], ion));
@@ -60,9 +59,9 @@ export function reasonOfMark(of: Recorded, sample: string, ion: string, cell: st
       return { word, why: begin + (some ? say.eachKindShows(kind, each) : say.allShow(each)) };
     }
     case "clashes": {
-      const would = row.wouldShow[at].map((reading) => {
+      const would = others.map((reading) => {
         const shows = predicted.find((one) => set.main[one.row][test] === reading) as Candidate;
-        const as = row.wouldShow[at].length > 1 ? table.salts[shows.salt].formula : undefined;
+        const as = others.length > 1 ? table.salts[shows.salt].formula : undefined;
         return { sight: sight(table, set, shows.row, test), as };
       });
       return { word, why: begin + say.wouldHaveSeen(ion, would.slice(0, TOLD), would.length > TOLD) };
