@@ -92,11 +92,11 @@ const SAID: Readonly<Record<string, string>> = {
     "Am selben Tag ansetzen: Luft macht Sulfat daraus, und dann führt die Bariumprobe irre.",
   "Make it the same day.": "Am selben Tag ansetzen.",
   "0.4 mol/dm3 only irritates, but is too weak to redissolve lead(II) and zinc hydroxides quickly from 0.2 mol/dm3 samples.":
-    "0.4 mol/dm3 reizt nur, ist aber zu schwach, um Blei(II)- und Zinkhydroxid aus Proben von 0.2 mol/dm3 rasch wieder zu lösen.",
+    "0.4 mol/dm3 reizt nur, ist aber zu schwach, um Bleihydroxid und Zinkhydroxid aus Proben von 0.2 mol/dm3 rasch wieder zu lösen.",
   "Old stock holds carbonate, which clouds barium and calcium samples.":
     "Alter Vorrat enthält Carbonat, das Barium- und Calciumproben trübt.",
   "0.4 mol/dm3 only irritates and is enough for the silver and barium tests.":
-    "0.4 mol/dm3 reizt nur und genügt für die Silber- und die Bariumprobe.",
+    "0.4 mol/dm3 reizt nur und genügt für die Silberprobe und die Bariumprobe.",
   "For the technician: acid into water, never water into acid.":
     "Für die Sammlung: Säure ins Wasser, nie Wasser in die Säure.",
   "Distilled or deionised water only: tap water gives a haze of silver chloride.":
@@ -143,6 +143,12 @@ const SAID: Readonly<Record<string, string>> = {
   "Keeps better than iron(II) sulfate; also gives the test for ammonium.":
     "Haltbarer als Eisen(II)-sulfat; gibt auch die Probe auf Ammonium.",
   "The green form; it dissolves slowly.": "Die grüne Form; sie löst sich langsam.",
+
+  // Where a note is from.
+  "common practice, no source": "übliche Praxis, keine Quelle",
+  "from memory of the trade": "aus der Praxis, aus dem Gedächtnis",
+  "reagent list, from memory": "Liste der Reagenzien, aus dem Gedächtnis",
+  "store list, from memory": "Liste der Sammlung, aus dem Gedächtnis",
 
   // What a strength does.
   "low hazard": "geringe Gefahr",
@@ -209,4 +215,5 @@ export const limitFrom = (words: string, molPerDm3: number, asPrinted: string) =
 /** What something besides the tests is made up for. */
 export const forIt = (what: string) => `Für: ${what}.`;
 export const THIS_PAPER = "diese Aufgabe";
+export const smallPieceOf = (name: string) => `kleines Stück ${name}`;
 export const asSolid = (name: string) => `${name}, Feststoff`;

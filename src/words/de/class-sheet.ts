@@ -70,7 +70,7 @@ export const SCARCE = "Knapp:";
 const WHY: Readonly<Record<string, string>> = {
   Ag: "weitaus das Teuerste: sammeln und zurückgewinnen, was übrig ist",
   I: "teurer als Chloride und Bromide",
-  Li: "teurer als Natrium- und Kaliumsalze",
+  Li: "teurer als Salze von Natrium und Kalium",
 };
 export const whyScarce = (element: string, why: string): string => WHY[element] ?? why;
 /** A bottle by what it holds, cm3; the constants have its name in English. */

@@ -8,4 +8,5 @@ export const limitFrom = (words: string, molPerDm3: number, asPrinted: string) =
 /** What something besides the tests is made up for. */
 export const forIt = (what: string) => `For ${what}.`;
 export const THIS_PAPER = "this paper";
+export const smallPieceOf = (name: string) => `small piece of ${name}`;
 export const asSolid = (name: string) => `${name}, solid`;

@@ -1,4 +1,6 @@
 /** What one group needs of everything, worked out once at build with the engine at hand. */
+import { tubeSize } from "#words/bench-plan.ts";
+import { smallPieceOf } from "#words/class-recipes.ts";
 import { BENCH_PRACTICE } from "../../constants/bench-practice.ts";
 import type { Solver } from "../../equilibrium/solve.ts";
 import type { Practical } from "../../practical.ts";
@@ -11,15 +13,16 @@ import type { Counted, GroupNeeds } from "./supply.ts";
 /** Tubes by size, in the order of first use. */
 function tubesOf({ tubes }: Pick<BenchPlan, "tubes">): Counted[] {
   const names = [...new Set(tubes.map(({ size }) => size.name))];
-  return names.map((what) => ({ what, perGroup: tubes.filter(({ size }) => size.name === what).length }));
+  return names.map((name) => ({
+    what: tubeSize(name),
+    perGroup: tubes.filter(({ size }) => size.name === name).length,
+  }));
 }
 
 /** Foil and granules, the bench plan's spare included. */
 const piecesOf = ({ reagents }: Pick<BenchPlan, "reagents">): Counted[] =>
   reagents.flatMap(({ name, pieces }) =>
-    pieces === undefined
-      ? []
-      : [{ what: `small piece of ${name}`, perGroup: pieces, gEach: BENCH_PRACTICE.piece.value }],
+    pieces === undefined ? [] : [{ what: smallPieceOf(name), perGroup: pieces, gEach: BENCH_PRACTICE.piece.value }],
   );
 
 const kitOf = ({ extras }: Pick<BenchPlan, "extras">): Counted[] =>

@@ -86,7 +86,7 @@ export function reagentSupplies(
     if (fault) faults.push(`Reagent ${reagent.name}: ${fault}. Take a weaker solution.`);
     const notes: SourcedNote[] = [
       ...besides.map((text) => ({ text: forIt(text), source: THIS_PAPER })),
-      ...(reagent.notes ?? []).map((text) => ({ text: saidOnSheet(text), source: REAGENT_LIST })),
+      ...(reagent.notes ?? []).map((text) => ({ text: saidOnSheet(text), source: saidOnSheet(REAGENT_LIST) })),
     ];
     const label = bottleLabel(reagent, molPerDm3);
     return {

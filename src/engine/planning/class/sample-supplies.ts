@@ -34,7 +34,7 @@ function notesOn(salt: string, of: SampleForm["of"]): SourcedNote[] {
   const said = store.filter(({ formula, note }) => note && bottles.includes(formula));
   return [...notes, ...said.map(({ note = "" }) => ({ text: note, source: STORE_LIST }))].map(({ text, source }) => ({
     text: saidOnSheet(text),
-    source,
+    source: saidOnSheet(source),
   }));
 }
 
