@@ -8,6 +8,8 @@ export { list } from "#words/language.ts";
 const DIATOMIC = /^[HNOI]2$/;
 const SAMPLE = /^[A-Z]\d?$/;
 const FORMULA = /^[[(]?[A-Z][a-z]?[A-Za-z0-9()[\]^+*.-]*$/;
+/** A hyphen that stands for the rest of a word is no charge: "Ammonium- und Eisen(II)-sulfat". No symbol has two small letters. */
+const SUSPENDED = /[a-z]{2}.*-$/;
 const HAS_FIGURES = /[\d^+)\]]|-$/;
 
 /** Splits a word into brackets and stops around it and the word itself: "(BaSO4)." -> "(", "BaSO4", ")." */
@@ -31,7 +33,11 @@ function typeset(text: string, formula: (core: string) => string): string {
     .replace(/[^\s,;:"&]+/g, (word) => {
       const [before, core, after] = peel(word);
       if (/(?:^|\/)[cd]m\^?3$/.test(core)) return before + core.replace(/\^?3$/, "³") + after;
-      const isFormula = FORMULA.test(core) && HAS_FIGURES.test(core) && (!SAMPLE.test(core) || DIATOMIC.test(core));
+      const isFormula =
+        FORMULA.test(core) &&
+        HAS_FIGURES.test(core) &&
+        !SUSPENDED.test(core) &&
+        (!SAMPLE.test(core) || DIATOMIC.test(core));
       return isFormula ? before + formula(core) + after : word;
     });
 }

@@ -11,6 +11,8 @@ test.each([
   ["0.1 mol/dm3 in 2.5 cm3", "0,1\u00a0mol/dm³ in 2,5\u00a0cm³"],
   ["CuSO4*5H2O, 10 %", "CuSO₄·5H₂O, 10\u00a0%"],
   ["Teil a. 5 Tropfen", "Teil a. 5 Tropfen"],
+  ["Ammonium- und Eisen(II)-sulfat", "Ammonium- und Eisen(II)-sulfat"],
+  ["Eisen(II)- oder Cl- und Br-", "Eisen(II)- oder Cl⁻ und Br⁻"],
 ])("%s is printed %s", (text, printed) => {
   expect(plain(text)).toBe(printed);
   expect(rich(text)).not.toMatch(/\d\.\d/);
