@@ -1,4 +1,6 @@
 /** What the school store's list says of salts that are not simply harmless: to be read before they are given out. */
+import { saidOnSheet } from "#words/class-recipes.ts";
+import { said } from "#words/constants.ts";
 import { saltOf } from "../bench/salt.ts";
 import { NOT_HEATED } from "../constants/heating.ts";
 import { type Salt, salts as store } from "../constants/salts.ts";
@@ -34,5 +36,8 @@ export function storeHazard({
     .filter((hazard) => hazard !== HARMLESS);
   const heat = NOT_HEATED.find((one) => one.ions.every((ion) => ions.includes(ion)))?.reason;
   if (hazards.length === 0 && heat === undefined) return undefined;
-  return { ...(hazards.length > 0 && { bottle: [...new Set(hazards)].join(" ") }), ...(heat && { heat }) };
+  return {
+    ...(hazards.length > 0 && { bottle: [...new Set(hazards)].map(saidOnSheet).join(" ") }),
+    ...(heat && { heat: said(heat) }),
+  };
 }

@@ -22,6 +22,7 @@ export * as found from "./found.ts";
 export * as framed from "./framed.ts";
 export * as furtherTests from "./further-tests.ts";
 export * as gasNames from "./gas-names.ts";
+export * as gates from "./gates.ts";
 export * as home from "./home.ts";
 export * as ionNames from "./ion-names.ts";
 export * as ionTests from "./ion-tests.ts";

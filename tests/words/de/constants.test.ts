@@ -2,6 +2,7 @@
 import { expect, test } from "vitest";
 import { saidOnSheet } from "#words/class-recipes.ts";
 import { said } from "#words/constants.ts";
+import { gateName } from "#words/gates.ts";
 import { nameOnBottle } from "#words/salts.ts";
 import { DISTURBANCES } from "../../../src/engine/bench/interference/disturbances.ts";
 import { ACTION_CAUTIONS, SAMPLE_CAUTIONS } from "../../../src/engine/constants/bench-cautions.ts";
@@ -9,11 +10,14 @@ import { EMPTIED_APART } from "../../../src/engine/constants/emptied-apart.ts";
 import { GAS_SAFETY } from "../../../src/engine/constants/gas-safety.ts";
 import { hazardLimits } from "../../../src/engine/constants/hazard-limits.ts";
 import { INDICATORS } from "../../../src/engine/constants/indicators.ts";
+import * as kinetic from "../../../src/engine/constants/kinetic-gates.ts";
+import { LATER_LOOKS } from "../../../src/engine/constants/later-looks.ts";
 import { NOT_GIVEN_OUT } from "../../../src/engine/constants/not-given-out.ts";
 import { NOT_MIXED } from "../../../src/engine/constants/not-mixed.ts";
 import { ALSO_SOLD, classTrial, makings, sampleNotes, WHO_DECIDES } from "../../../src/engine/constants/preparation.ts";
 import { firstAids, reagents, wastes } from "../../../src/engine/constants/reagents.ts";
 import { salts } from "../../../src/engine/constants/salts.ts";
+import { STARCH } from "../../../src/engine/constants/starch.ts";
 import { stocks } from "../../../src/engine/constants/stocks.ts";
 import { SPOILERS } from "../../../src/engine/planning/order-of-work/spoilers.ts";
 
@@ -64,4 +68,10 @@ test.each([
 test("every bottle of a store has its German name", () => {
   const bottles = [...salts, ...ALSO_SOLD];
   expect(bottles.filter(({ formula, name }) => nameOnBottle(formula, name) === name)).toEqual([]);
+});
+
+test("every gate that a page names has its German name", () => {
+  const { SLOW_SOLIDS, SEEN_FIRST, LOCAL_SOLIDS, SOLID_TO_SOLID, HEAT_OPENS } = kinetic;
+  const gates = [...SLOW_SOLIDS, ...SEEN_FIRST, ...LATER_LOOKS, ...LOCAL_SOLIDS, SOLID_TO_SOLID, ...HEAT_OPENS, STARCH];
+  expect(gates.filter(({ id, name }) => gateName(id, name) === name)).toEqual([]);
 });
