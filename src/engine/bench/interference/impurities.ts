@@ -18,17 +18,11 @@ export const IMPURITIES = {
     unit: "1",
     source: "common practice, no source: some tenths of a per cent in a bottle opened for weeks; the low end is taken",
   },
-  /** Carbonate in an alkali as pure as it is sold, mol for mol. */
+  /** Carbonate in sodium hydroxide as pure as it is sold, mol for mol: more than the air brings. Ammonia is sold with hardly any. */
   soldSodiumHydroxide: {
     value: (0.01 * 40) / 106,
     unit: "1",
     source:
       "limit of the American Chemical Society for reagent grade, from memory: 1.0 % of the mass as sodium carbonate",
-  },
-  soldAmmonia: {
-    value: (0.00002 * 17) / (0.28 * 44),
-    unit: "1",
-    source:
-      "limit of the American Chemical Society for 28 % ammonia, from memory: 0.002 % of the mass as carbon dioxide",
   },
 } as const satisfies Record<string, Impurity>;

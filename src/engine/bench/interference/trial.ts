@@ -80,12 +80,9 @@ const withCarbonate = (part: Part, carbonate: Readonly<Record<string, number>>):
 export const withOldAlkali = (part: Part): Part =>
   withCarbonate(part, Object.fromEntries(ALKALIS.map((alkali) => [alkali, IMPURITIES.oldAlkali.value])));
 
-/** The part with the carbonate that alkalis may hold on the bench: as they are sold, or from the air since. */
+/** The part with the carbonate that alkalis may hold on the bench: sodium hydroxide as it is sold, ammonia from the air since. */
 export const withBenchAlkali = (part: Part): Part =>
-  withCarbonate(part, {
-    "NaOH(aq)": Math.max(IMPURITIES.soldSodiumHydroxide.value, IMPURITIES.oldAlkali.value),
-    "NH3(aq)": Math.max(IMPURITIES.soldAmmonia.value, IMPURITIES.oldAlkali.value),
-  });
+  withCarbonate(part, { "NaOH(aq)": IMPURITIES.soldSodiumHydroxide.value, "NH3(aq)": IMPURITIES.oldAlkali.value });
 
 /** The same with tap water: in the sample solution, or poured on a solid (its chloride as ammonium chloride, which disturbs nothing). */
 export function withTapWater({ salt, part }: Trial): Trial {
