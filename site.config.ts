@@ -65,7 +65,8 @@ export default defineConfig({
     worker: {
       format: "es",
       plugins: () => [withoutSources(), asColumns(), entriesShareFiles, fetchAhead("worker")],
-      rolldownOptions: { treeshake: PURE_ROOMS },
+      // Marks for the bundler have done their work when a worker is written.
+      rolldownOptions: { treeshake: PURE_ROOMS, output: { comments: { annotation: false } } },
     },
     build: { rolldownOptions: { treeshake: PURE_ROOMS, checks: { moduleLevelDirective: false } } },
   },
