@@ -66,9 +66,10 @@ test.each(["curves", "order", "class", "unknowns"])(
 );
 
 /** A practice from the first tube to the marks: what starts with the page, and what is fetched to mark it all. */
-// 42 241 measured, 10 495 of them fetched to mark it all. It began with 40 000: since then sentences were set apart by language, and the reader
-// of records learned to notice hedged answers, contradicting signs of gases, colours that stay or go, and reagents that are named.
-const PRACTICE_BUDGET = { javaScript: 42_700, total: 60_000 };
+// 44 676 measured, some 10 500 of them fetched to mark it all. It began with 40 000: since then sentences were set apart by language, the reader
+// of records learned to notice hedged answers, contradicting signs of gases, colours that stay or go, and reagents that are named, and what is
+// undecided is counted over pairs of partitions where a paper ties many samples together (2 400).
+const PRACTICE_BUDGET = { javaScript: 45_000, total: 60_000 };
 
 test("a practice stays within its budget, marking included", () => {
   const site = builtSite();
