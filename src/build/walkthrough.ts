@@ -93,7 +93,7 @@ function bordersOf(
 
 /** Solids that fall where a drop lands: those still there when the tube is looked at, and those that shaking takes. */
 const lingering = LOCAL_SOLIDS.filter(({ dissolves }) => dissolves === "slowly");
-const passing = LOCAL_SOLIDS.filter(({ dissolves }) => dissolves !== "slowly");
+const passing = LOCAL_SOLIDS.filter(({ dissolves }) => dissolves === "when shaken");
 
 /** The gates that acted, with name and source. */
 export function namedGates(ids: ReadonlySet<string>): NamedGate[] {

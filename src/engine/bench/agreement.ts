@@ -39,10 +39,9 @@ export function mayBe(recorded: Observation, predicted: Observation): boolean {
   return true;
 }
 
-/** The same colour; a plain precipitate and a trace of one are two sights, and a faint one may be either. */
+/** The same colour. How thick it was is nobody's proof, but nobody calls plain what is at the limit of sight. */
 const samePrecipitate = (recorded: Precipitate, predicted: Precipitate): boolean =>
-  sameColour(recorded.colour, predicted.colour) &&
-  (recorded.amount === predicted.amount || recorded.amount === "slight" || predicted.amount === "slight");
+  sameColour(recorded.colour, predicted.colour) && !(recorded.amount === "plain" && predicted.amount === "trace");
 
 /**
  * The same sign of the same gas. Clouded limewater is one sight for two gases, reddened litmus for three: the name written beside it is a
@@ -83,7 +82,11 @@ function sameFlame(recorded: NonNullable<Observation["flame"]>, predicted: Obser
  * covers a precipitate that merely stays, and a colour of the liquid is not asked of a reading that names none (see `namesOther`).
  */
 export const sameSight = (picked: Observation, predicted: Observation): boolean =>
-  mayBe(picked, predicted) && (picked.none === true || mayBe(predicted, picked));
+  mayBe(picked, predicted) && (picked.none === true || mayBe(predicted, asThick(picked, predicted)));
+
+/** With as much of a precipitate as the other has: amounts are compared in one direction only. */
+const asThick = (one: Observation, { precipitate }: Observation): Observation =>
+  one.precipitate && precipitate ? { ...one, precipitate: { ...one.precipitate, amount: precipitate.amount } } : one;
 
 /** Whether a reading names a colour of the liquid that is not in sight in the prediction. */
 export const namesOther = ({ solution: named }: Observation, { colours }: Prediction): boolean =>

@@ -37,8 +37,8 @@ export const SAMPLE_STRENGTHS = [0.02, 0.05, 0.2, 0.5] as const;
 /**
  * Repeats every test of a salt with one thing changed at a time: the sample's strength where the paper gives it as about so much and it dissolves so far,
  * each reagent at the ends of its usual range where the paper gives it no strength, alkali with the carbonate of a bench bottle, and log K of each solid, gas and complex that decides
- * what is in the tube, up and down. A cell is in the answer when its main reading (the first) becomes another sight than the main reading
- * of the plain prediction. Slow: some ten predictions for each test.
+ * what is in the tube, up and down. A cell is in the answer when its main reading (the first), with carbonate any of its readings, becomes another sight than
+ * those of the plain prediction. Slow: some ten predictions for each test.
  * @param solve a solver over the whole constant set, as of `createSolver()`
  * @throws what `predictSalt` throws
  */

@@ -138,10 +138,12 @@ function seenFirst({ reactions }: TestTrace, grown: readonly Growth[]) {
   );
 }
 
-/** What fell where a drop landed; undefined where that precipitate is there anyway. */
-function onlyAtDrop({ atDrop, before }: TestTrace, grown: readonly Growth[]): AtDrop | undefined {
+/** What fell where a drop landed; undefined where that precipitate is there anyway, or would pass unseen beside another solid. */
+function onlyAtDrop({ atDrop, before, dry }: TestTrace, grown: readonly Growth[]): AtDrop | undefined {
   const isThere = ({ id }: { id: string }) => id === atDrop?.solid.id;
-  return before?.solids.some(isThere) || grown.some(isThere) ? undefined : atDrop;
+  if (before?.solids.some(isThere) || grown.some(isThere)) return undefined;
+  const beside = dry !== undefined || grown.length > 0 || inPlainSight(before).length > 0;
+  return atDrop?.gate.dissolves === "when shaken" && beside ? undefined : atDrop;
 }
 
 function dropEvent({ gate, solid, met, became }: AtDrop, write: EquationWriter): BenchEvent {
@@ -234,7 +236,7 @@ function solidReadings(trace: TestTrace, grown: readonly Growth[], fate: FateRea
     const before = trace.dry?.colour ?? colourTogether(seenBefore);
     return sameColour(before, precipitate.colour) ? [{ fate: "remains" }, { precipitate }] : [{ precipitate }];
   });
-  const passing = wasThere || grown.length > 0 ? [] : passingReadings(onlyAtDrop(trace, grown));
+  const passing = passingReadings(onlyAtDrop(trace, grown));
   const later = afterWaiting(trace).map(({ precipitate }) => ({ precipitate }));
   return [...told, ...passing, ...ofDoubtful(trace), ...later];
 }
@@ -251,5 +253,9 @@ function ofDoubtful({ before, after, dry }: TestTrace): SolidReading[] {
   if (!before || !after || dry) return [];
   const [had, has] = [before, after].map(({ solids }) => solids.reduce((sum, { gramsPerDm3 }) => sum + gramsPerDm3, 0));
   if (had < VISIBILITY.unseen.value || had >= VISIBILITY.visible.value || has >= VISIBILITY.certain.value) return [];
-  return [{ fate: has < VISIBILITY.unseen.value ? "dissolves" : "remains" }];
+  if (has >= VISIBILITY.unseen.value) return [{ fate: "remains" }];
+  // What is only thinned below sight may be said to remain as well.
+  const [was, is] = [before, after].map(({ solids }) => solids.reduce((sum, { mol }) => sum + mol, 0));
+  const thinned = is >= was * (1 - VISIBILITY.dissolvesBelow.value);
+  return [{ fate: "dissolves" }, ...(thinned ? [{ fate: "remains" } as const] : [])];
 }

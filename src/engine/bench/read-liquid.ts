@@ -17,8 +17,9 @@ export function solutionSeen(trace: TestTrace): { colour: Observation["solution"
   const hidden = after.solids.some(({ gramsPerDm3 }) => gramsPerDm3 >= VISIBILITY.visible.value);
   if (first.solution === after.solution)
     return { colour: after.solution, worthSaying: !hidden && pouredPlainly(trace, after.cm3) !== undefined };
-  // A tint that many call colourless is not told from none over a precipitate.
-  if (hidden && sameColour(after.solution, "colourless")) return { colour: after.solution, worthSaying: false };
+  // A tint that many call colourless is not told from none over a precipitate, unless a reaction took a colour away.
+  if (hidden && trace.reactions.length === 0 && sameColour(after.solution, "colourless"))
+    return { colour: after.solution, worthSaying: false };
   const diluted = (first.absorbance * first.cm3) / after.cm3;
   if (after.solution === "colourless") return { colour: after.solution, worthSaying: diluted > PLAINLY_COLOURED };
   return { colour: after.solution, worthSaying: true };

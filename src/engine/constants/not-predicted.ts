@@ -49,6 +49,13 @@ export const NOT_PREDICTED: readonly NotPredicted[] = [
     source: `${VOGEL}: brown lead(IV) oxide comes from lead(II) in alkali, faster when warm`,
   },
   {
+    together: [["I-"], ["H2O2"]],
+    fromPH: 4,
+    toPH: 9,
+    source:
+      "textbooks, from memory: iodide makes neutral peroxide fizz and turns it yellow to brown within a minute or several",
+  },
+  {
     together: [["Ag+"], ["H2O2"]],
     ...ALKALINE,
     source: `${VOGEL}: silver oxide fizzes with peroxide and turns to black silver`,

@@ -1,5 +1,6 @@
 /** What each sample may hold, as a table of ions against ions: those of a kind that every sample treats alike make one family. */
 import type { PredictionTable } from "../bench/prediction-table.ts";
+import type { Options } from "./named-ions.ts";
 import type { Kind } from "./rules.ts";
 
 export interface Offers {
@@ -13,7 +14,6 @@ export interface Offers {
   pairOf(salt: number): number;
 }
 
-type Options = readonly (readonly number[])[];
 type Salts = PredictionTable["salts"];
 
 /** @param options options[s]: salts (indices), each of one cation and one anion, that sample s may hold */

@@ -11,7 +11,10 @@ import { describe } from "./quantity.ts";
 
 export type { Gas } from "./gases.ts";
 
-/** How much of a solid there is. `slight`: a faint cloudiness; `trace`: one at the limit of sight, which some would not see. */
+/**
+ * How much of a solid there is. `slight`: a faint cloudiness; `trace`: one at the limit of sight, which some would not see. They are not held
+ * apart, but that a plain precipitate is no trace.
+ */
 const AMOUNTS = ["plain", "slight", "trace"] as const;
 export type Amount = (typeof AMOUNTS)[number];
 

@@ -102,7 +102,7 @@ function compiled(pattern: string): RegExp {
 
 /** A word that says of another that it is not so. */
 export const DENIAL =
-  /(?<![a-z])(?:no|not|never|none|nor|neither|without|cannot|fail(?:s|ed|ing|ure)?|lacks?|absent|absence|(?:is|was|are|were|do|does|did|wo|ca|has|had|have|could|would)n'?t)(?![a-z])/;
+  /(?<![a-z])(?:no|not|never|none|nor|neither|without|hardly|barely|scarcely|little|cannot|fail(?:s|ed|ing|ure)?|lacks?|absent|absence|(?:is|was|are|were|do|does|did|wo|ca|has|had|have|could|would)n'?t)(?![a-z])/;
 
 /** Small words, and words of the instruction that a record repeats: they name no sight. */
 const FILLING =

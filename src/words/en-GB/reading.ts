@@ -15,7 +15,7 @@ export const NAMES_NOTHING =
   'This names nothing that is seen: write a colour and of what, a gas with its test, or "no visible change".';
 export const notUnderstood = (words: string) => `Not understood: "${words}".`;
 export const DENIED =
-  'It says that something was not seen, so nothing of this line is read: write what was seen, such as "no precipitate", "insoluble" or "no visible change".';
+  'It says that something was not seen, or hardly, so nothing of this line is read: write what was seen, such as "no precipitate", "insoluble" or "no visible change".';
 export const readAs = (written: string, colour: Colour) => `"${written}" is read as ${colour}.`;
 
 export const WHICH_GAS = "Which gas was it: what did its test show?";

@@ -31,7 +31,7 @@ test.each<[recorded: Observation, predicted: Observation, may: boolean, same: bo
   [white, faint, true, true], // how thick a precipitate was is nobody's proof,
   [faint, trace, true, true],
   [white, trace, false, false], // but nobody takes for plain what is at the limit of sight
-  [trace, white, false, false],
+  [trace, white, true, true],
   [white, brown, false, false],
   [brown, redBrown, true, true], // boards use both words
   [{ precipitate: false }, white, false, false],

@@ -65,7 +65,7 @@ describe("carbonate of the alkali", () => {
       ["a(ii)", { fate: "remains" }],
     ]);
   });
-  test.each(["Ca^2+", "Ba^2+"])("%s with ammonia may show a faint white, and not a plain one", (cation) => {
+  test.each(["Ca^2+", "Ba^2+"])("%s with ammonia may show a faint white that stays", (cation) => {
     const found = carbonate(cation, "NH3(aq)");
     expect(found.map(([cell]) => cell)).toEqual(expect.arrayContaining(["a(i)", "a(ii)"]));
     for (const [, reading] of found)

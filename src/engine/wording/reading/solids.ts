@@ -12,10 +12,10 @@ const OF_COLOUR = `(?:(?:${TEXTURE})(?: ,)? )*C(?:(?: ,)? (?:${TEXTURE}))* ${CLO
 /** "white or cream precipitate", "white/cream precipitate"; in "solution turns blue, white precipitate" the comma parts two things. */
 const EITHER = `(?:C (?:or|maybe|perhaps|possibly)|(?<=(?:^|[,~]) )C ,) ${OF_COLOUR}`;
 const FAINT =
-  "(?:very )?(?:faint|slight|trace of|trace|little|thin|tiny|hardly any|just visible)(?: amount of| trace of)?(?: an?)?";
+  "(?:very )?(?:faint|slight|trace of|trace|little|thin|tiny|hardly any|(?:just|barely|hardly) visible)(?: amount of| trace of)?(?: an?)?";
 
 /** Of those words, the ones that say it was at the limit of sight. */
-const BARELY = /\b(?:very|trace|tiny|hardly|just)\b/;
+const BARELY = /\b(?:very|trace|tiny|hardly|barely|just)\b/;
 
 export function readSolids(reading: Reading): void {
   const { words, asked, seen } = reading;
