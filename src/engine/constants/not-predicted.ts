@@ -52,6 +52,7 @@ export const NOT_PREDICTED: readonly NotPredicted[] = [
     together: [["I-"], ["H2O2"]],
     fromPH: 4,
     toPH: 9,
+    when: "cold",
     source:
       "textbooks, from memory: iodide makes neutral peroxide fizz and turns it yellow to brown within a minute or several",
   },
