@@ -53,6 +53,7 @@ export const NOT_PREDICTED: readonly NotPredicted[] = [
     fromPH: 4,
     toPH: 9,
     when: "cold",
+    unless: "H2O2/H2O with I2/I-",
     source:
       "textbooks, from memory: iodide makes neutral peroxide fizz and turns it yellow to brown within a minute or several",
   },
