@@ -118,6 +118,17 @@ describe("what is not understood is asked", () => {
 });
 
 describe("sentences become lines of the record", () => {
+  test.each([
+    "Add a few drops of aqueous sodium hydroxide to the solution. Keep adding until there is no further change.",
+    "Add 5 drops of aqueous sodium hydroxide, then continue to add sodium hydroxide until it is in excess.",
+    "Add 5 drops of aqueous sodium hydroxide. Carry on adding it until no more reaction is seen.",
+  ])("going on is an excess of the same reagent: %s", (sentences) => {
+    expect(questionsOf(sentences)).toEqual([]);
+    expect(stepsOf(sentences).flat()).toEqual([
+      { add: "NaOH(aq)", drops: 5 },
+      { add: "NaOH(aq)", until: "in excess" },
+    ]);
+  });
   test("drop by drop and then in excess are two", () => {
     const says =
       "To 1 cm3 of solution K add aqueous sodium hydroxide drop by drop, then in excess. Warm gently and test any gas with damp red litmus paper.";

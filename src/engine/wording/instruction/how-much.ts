@@ -55,7 +55,7 @@ function measured(text: string, kind: keyof typeof MEASURES): { value: number; u
 }
 
 export const saysExcess = (text: string): boolean =>
-  /\bexcess\b|until no (?:further|more) (?:change|reaction|precipitate|effervescence)|until nothing more/.test(
+  /\bexcess\b|until (?:there is |you see )?no (?:further|more) (?:change|reaction|precipitate|effervescence)|until nothing more/.test(
     text.replace(/\b(?:not|never|without|avoid(?:ing)?)\b[^,;]{0,40}?\bexcess\b/g, " "),
   );
 export const saysDropwise = (text: string): boolean =>

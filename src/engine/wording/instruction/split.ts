@@ -35,7 +35,7 @@ export function sentencesOf(text: string): Sentence[] {
 /** Words that begin something done, or something only looked at. */
 const VERBS = [
   "take|place|put|pour|transfer|measure|dissolve|add|acidify|neutralise|neutralize",
-  "warm|heat|boil|bring|cool|allow|leave|let|stand",
+  "warm|heat|boil|bring|cool|allow|leave|let|stand|continue|carry on|go on",
   "divide|split|filter|centrifuge|decant|wash|rinse|collect|keep|discard|shake|stir|mix|swirl",
   "test(?![- ]?tube)|identify|confirm|pass|bubble|lead|hold|insert|dip|touch|carry out|perform|do|use|repeat",
   "observe|note|record|describe|state|write|compare|look|followed by|in excess|until",
@@ -46,7 +46,7 @@ const ADVERB = "(?:(?:gently|carefully|slowly|cautiously|strongly|gradually|imme
 const TESTING =
   "testing(?=[^.]{0,60}\\b(?:gas|gases|vapours?|fumes)\\b)|using(?=[^.]{0,60}\\bto (?:test|identify) (?:the|any|for)\\b)";
 const HEAD = new RegExp(
-  `(?:^|,|:|\\b(?:and|then|before|when)\\b)\\s*(?:(?:and|then|to)\\s+){0,2}(${ADVERB}(?:${VERBS})\\b)|(?<!\\b(?:not|never|don't|without))\\s(add\\b)(?=\\s(?!to\\b))|(?<!\\b(?:by|of|for|when|before|after|without))[\\s,]((?:${TESTING})\\b)`,
+  `(?:^|,|:|\\b(?:and|then|before|when)\\b)\\s*(?:(?:and|then|to)\\s+){0,2}(${ADVERB}(?:${VERBS})\\b)|(?<!\\b(?:not|never|don't|without|continue to|go on to))\\s(add\\b)(?=\\s(?!to\\b))|(?<!\\b(?:by|of|for|when|before|after|without))[\\s,]((?:${TESTING})\\b)`,
   "gi",
 );
 
@@ -86,6 +86,7 @@ export function readable(words: string): string {
     .replace(/\bconc\b/g, "concentrated")
     .replace(/\bdil\b/g, "dilute")
     .replace(/\baq\b(?!\))/g, "aqueous")
+    .replace(/\b(?:keep|continue|carry on|go on) (?:to add|adding|with)\b(?: (?:it|them|more)\b)?/g, "add more")
     .replace(/\bacidified (?:aqueous |dilute |a solution of )/g, "acidified ")
     .replace(/\s+/g, " ")
     .trim();
