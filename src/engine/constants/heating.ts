@@ -155,10 +155,10 @@ export const NITROGEN_MONOXIDE_GATE = {
 /** Melting points, C, up to which a melt can be seen; hydrates melt in their own water. CRC Handbook, physical constants, from memory. */
 // biome-ignore format: a table
 export const MELTING_POINTS: Readonly<Record<string, number>> = {
-  LiCl: 610, NaCl: 801, KCl: 771, NaBr: 747, KBr: 734, NaI: 661, KI: 681, MgCl2: 714, CaCl2: 775, BaCl2: 961, MnCl2: 650, FeCl2: 677,
+  LiCl: 610, NaCl: 801, KCl: 771, NaBr: 747, KBr: 734, LiBr: 550, CaBr2: 742, SrBr2: 657, BaBr2: 857, NaI: 661, KI: 681, MgCl2: 714, CaCl2: 775, SrCl2: 874, BaCl2: 961, MnCl2: 650, FeCl2: 677,
   FeCl3: 308, CoCl2: 737, CuCl: 423, ZnCl2: 325, PbCl2: 501, PbBr2: 371, PbI2: 410, AgCl: 455, AgBr: 432, AgI: 558,
-  LiNO3: 253, NaNO3: 307, KNO3: 334, "Ca(NO3)2": 561, "Ba(NO3)2": 590, AgNO3: 210, NaNO2: 284, KNO2: 438,
-  Li2CO3: 732, Na2CO3: 856, K2CO3: 899, Na2SO4: 884, K2SO4: 1069, NaOH: 323, KOH: 406,
+  LiNO3: 253, NaNO3: 307, KNO3: 334, "Ca(NO3)2": 561, "Sr(NO3)2": 570, "Ba(NO3)2": 590, AgNO3: 210, NaNO2: 284, KNO2: 438,
+  Li2CO3: 732, Na2CO3: 856, K2CO3: 899, Na2SO4: 884, K2SO4: 1069, LiOH: 473, NaOH: 323, KOH: 406,
   NH4NO3: 170, NH4HSO4: 147, PbO: 887, I2: 114, S: 115,
   "Na2S2O3*5H2O": 48, "Mg(NO3)2*6H2O": 89, "Ca(NO3)2*4H2O": 43, "Zn(NO3)2*6H2O": 36, "Cu(NO3)2*3H2O": 114, "Al(NO3)3*9H2O": 73,
   "Fe(NO3)3*9H2O": 47, "KAl(SO4)2*12H2O": 92, "KCr(SO4)2*12H2O": 89, "NH4Fe(SO4)2*12H2O": 40, "Al2(SO4)3*16H2O": 86,

@@ -1,12 +1,13 @@
 import type { SubstanceRow } from "./row.ts";
 
-/** Without figures, so left out: calcium nitrite's entropy, the anhydrous nitrates of aluminium and iron(III), iron(II) nitrate. */
+/** Without figures, so left out: the entropies of the nitrites of calcium, strontium and barium, the anhydrous nitrates of aluminium and iron(III), iron(II) nitrate. */
 export const nitrates: readonly SubstanceRow[] = [
   { formula: "LiNO3", state: "s", dHf: -483.1, S: 90.0, source: "CRC", cold: "white" },
   { formula: "NaNO3", state: "s", dHf: -467.9, S: 116.5, source: "CRC", cold: "white" },
   { formula: "KNO3", state: "s", dHf: -494.6, S: 133.1, source: "CRC", cold: "white" },
   { formula: "Mg(NO3)2", state: "s", dHf: -790.7, S: 164.0, source: "CRC", cold: "white" },
   { formula: "Ca(NO3)2", state: "s", dHf: -938.2, S: 193.2, source: "CRC", cold: "white" },
+  { formula: "Sr(NO3)2", state: "s", dHf: -978.2, S: 194.6, source: "CRC", cold: "white" },
   { formula: "Ba(NO3)2", state: "s", dHf: -988.0, S: 214.0, source: "CRC", cold: "white" },
   { formula: "Mn(NO3)2", state: "s", dHf: -576.3, source: "CRC", cold: "very pale pink" },
   { formula: "Co(NO3)2", state: "s", dHf: -420.5, source: "CRC", cold: "pink" },

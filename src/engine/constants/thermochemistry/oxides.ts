@@ -7,6 +7,7 @@ export const oxides: readonly SubstanceRow[] = [
   { formula: "K2O", state: "s", dHf: -361.5, source: "CRC", cold: "pale yellow" },
   { formula: "MgO", state: "s", dHf: -601.6, S: 27.0, source: "CRC", cold: "white" },
   { formula: "CaO", state: "s", dHf: -634.9, S: 38.1, source: "CRC", cold: "white" },
+  { formula: "SrO", state: "s", dHf: -592.0, S: 54.4, source: "CRC", cold: "white" },
   { formula: "BaO", state: "s", dHf: -548.0, S: 72.1, source: "CRC", cold: "white" },
   { formula: "Al2O3", state: "s", dHf: -1675.7, S: 50.9, source: "CRC", cold: "white" },
   { formula: "Cr2O3", state: "s", dHf: -1139.7, S: 81.2, source: "CRC", cold: "green", hot: "dark green" },

@@ -9,6 +9,7 @@ export const sulfurSalts: readonly SubstanceRow[] = [
   { formula: "KHSO4", state: "s", dHf: -1160.6, S: 138.1, source: "CRC", cold: "white" },
   { formula: "MgSO4", state: "s", dHf: -1284.9, S: 91.6, source: "CRC", cold: "white" },
   { formula: "CaSO4", state: "s", dHf: -1434.5, S: 106.5, source: "CRC", cold: "white" },
+  { formula: "SrSO4", state: "s", dHf: -1453.1, S: 117.0, source: "CRC", cold: "white" },
   { formula: "BaSO4", state: "s", dHf: -1473.2, S: 132.2, source: "CRC", cold: "white" },
   { formula: "Al2(SO4)3", state: "s", dHf: -3440.84, S: 239.3, source: "NBS", memory: true, cold: "white" },
   { formula: "KAl(SO4)2", state: "s", dHf: -2470.2, S: 204.6, source: "NBS", memory: true, cold: "white" },

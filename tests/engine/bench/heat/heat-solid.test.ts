@@ -37,6 +37,41 @@ describe("every solid of the store and of the constants", () => {
   });
 });
 
+test("every solid of the store is refused or told the whole of", () => {
+  for (const { formula } of salts) {
+    for (const how of ["gently", "strongly"] as const) {
+      const { refused, unsure } = heatSolid(formula, how);
+      expect(refused === undefined ? unsure : [], formula).toEqual([]);
+    }
+  }
+});
+
+// Textbook trends of group 2, and handbook temperatures (temperature.test.ts).
+describe("salts of strontium", () => {
+  test("the carbonate outlasts the burner", () => {
+    expect(heatSolid("SrCO3", "strongly")).toMatchObject({ gases: [], residue: { formula: "SrCO3", cold: "white" } });
+  });
+  test("the nitrate stays over a gentle flame, and leaves the oxide under brown gas and oxygen over a strong one", () => {
+    expect(heatSolid("Sr(NO3)2", "gently").gases).toEqual([]);
+    const strongly = heatSolid("Sr(NO3)2", "strongly");
+    expect(strongly.gases.toSorted()).toEqual(["NO2", "O2"]);
+    expect(strongly).toMatchObject({ melts: true, residue: { formula: "SrO", cold: "white" } });
+  });
+  test("the hydroxide gives up its water over a strong flame only", () => {
+    expect(heatSolid("Sr(OH)2", "gently").gases).toEqual([]);
+    expect(heatSolid("Sr(OH)2", "strongly").gases).toEqual(["H2O"]);
+  });
+  // CRC Handbook, physical constants, from memory: the hexahydrate loses four molecules of water near 61 C and the rest by 200 C.
+  test("the hydrated chloride dries", () => {
+    expect(heatSolid("SrCl2*6H2O", "gently")).toMatchObject({ gases: ["H2O"], residue: { formula: "SrCl2" } });
+  });
+});
+
+// Textbook, from memory: black copper(II) bromide loses bromine and leaves white copper(I) bromide.
+test("copper(II) bromide loses bromine over a strong flame", () => {
+  expect(heatSolid("CuBr2", "strongly")).toMatchObject({ otherGases: ["Br2"], residue: { formula: "CuBr" } });
+});
+
 describe("salts not heated in class (the store's hazard notes; common practice)", () => {
   test.each([
     ["NH4NO3", /explode/],
